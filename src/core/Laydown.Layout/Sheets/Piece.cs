@@ -1,0 +1,12 @@
+using Laydown.Measures;
+
+namespace Laydown.Layout.Sheets;
+
+/// <summary>Something to be laid out: a printed rectangle and how often it is wanted.</summary>
+/// <param name="Id">Unique in one layout: the item's id, for a panel followed by <c>/1</c>, <c>/2</c> …</param>
+/// <param name="Printed">Printed size, bleed included, mm.</param>
+/// <param name="BleedMm">Bleed on each side, contained in <paramref name="Printed"/>, mm.</param>
+/// <param name="Quantity">How many; at least 1.</param>
+/// <param name="MayTurn">Whether it may lie turned by 90° (false where flute, grain or picture forbid it).</param>
+/// <param name="Part">For a panel, the part of the item's printed picture it shows, mm from that picture's lower left corner; null for the whole.</param>
+public sealed record Piece(string Id, SizeMm Printed, double BleedMm, int Quantity, bool MayTurn, RectMm? Part = null);

@@ -1,0 +1,17 @@
+using Laydown.Measures;
+
+namespace Laydown.Layout.Sheets;
+
+/// <summary>Pieces on one sheet, printed once or several times over.</summary>
+/// <param name="Sheet">Size of the sheet, or of the length of roll used, mm.</param>
+/// <param name="EdgeMarginMm">Unprintable margin on each side, mm.</param>
+/// <param name="Placements">Where the pieces lie.</param>
+/// <param name="Repeats">How many sheets carry exactly this picture; copies are numbered on the first.</param>
+/// <param name="Offcuts">Usable rectangles left over, mm on the sheet.</param>
+public sealed record SheetLayout(
+    SizeMm Sheet, double EdgeMarginMm, IReadOnlyList<Placement> Placements, int Repeats, IReadOnlyList<RectMm> Offcuts)
+{
+    /// <summary>Share of the sheet under pieces, percent.</summary>
+    [System.Text.Json.Serialization.JsonIgnore]
+    public double FillPercent => Sheet.AreaM2 <= 0 ? 0 : 100 * Placements.Sum(p => p.Place.Size.AreaM2) / Sheet.AreaM2;
+}

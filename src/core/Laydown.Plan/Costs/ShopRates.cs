@@ -1,0 +1,22 @@
+using Laydown.Measures;
+
+namespace Laydown.Plan.Costs;
+
+/// <summary>The shop's rates.</summary>
+/// <param name="Currency">Currency as printed, such as <c>EUR</c>.</param>
+/// <param name="LabourPerHour">An hour of an operator.</param>
+/// <param name="OverheadPercent">Overhead on cost, percent.</param>
+/// <param name="MarginPercent">Margin on the price before tax, percent, under 100.</param>
+/// <param name="TaxPercent">Tax on the quote, percent.</param>
+/// <param name="SpoilPercent">Extra material for spoilage, percent.</param>
+/// <param name="FinishingRates">Minutes and material of each kind of finishing.</param>
+/// <param name="QuoteValidDays">How long a quote holds, days.</param>
+public sealed record ShopRates(
+    string Currency,
+    Money LabourPerHour,
+    double OverheadPercent,
+    double MarginPercent,
+    double TaxPercent,
+    double SpoilPercent,
+    IReadOnlyList<FinishingRate> FinishingRates,
+    int QuoteValidDays);

@@ -1,0 +1,43 @@
+using Laydown.Measures;
+
+namespace Laydown.Plan.Orders;
+
+/// <summary>One artwork × size × quantity × material × build × finishing × due date.</summary>
+/// <param name="Id">Unique in the shop, such as <c>TW-1041-1</c>.</param>
+/// <param name="Title">What it is, for people.</param>
+/// <param name="Artwork">File name in the order's folder, without a path.</param>
+/// <param name="WidthMm">Finished width, mm.</param>
+/// <param name="HeightMm">Finished height, mm.</param>
+/// <param name="BleedMm">Bleed wanted on each side, mm.</param>
+/// <param name="Quantity">How many; at least 1.</param>
+/// <param name="StockId">The material.</param>
+/// <param name="Build">How ink is built up.</param>
+/// <param name="Finishing">What is done after printing.</param>
+/// <param name="Due">Day it must be ready.</param>
+/// <param name="ViewingDistanceM">From how far it is looked at, m.</param>
+/// <param name="ArtworkScale">Scale the file is drawn at: 1, or 10 for 1:10.</param>
+/// <param name="UpAlongGrain">Whether the picture's upright must run along the flutes or grain; null when it does not matter.</param>
+public sealed record Item(
+    string Id,
+    string Title,
+    string Artwork,
+    double WidthMm,
+    double HeightMm,
+    double BleedMm,
+    int Quantity,
+    string StockId,
+    BuildWish Build,
+    IReadOnlyList<Finishing> Finishing,
+    DateOnly Due,
+    double ViewingDistanceM,
+    int ArtworkScale,
+    bool? UpAlongGrain)
+{
+    /// <summary>Finished size.</summary>
+    [System.Text.Json.Serialization.JsonIgnore]
+    public SizeMm Finished => new(WidthMm, HeightMm);
+
+    /// <summary>Printed size: finished size and bleed on each side.</summary>
+    [System.Text.Json.Serialization.JsonIgnore]
+    public SizeMm Printed => new(WidthMm + (2 * BleedMm), HeightMm + (2 * BleedMm));
+}

@@ -1,0 +1,41 @@
+using Laydown.Layout.Sheets;
+using Laydown.Plan.Costs;
+using Laydown.Press.Stacks;
+
+namespace Laydown.Plan.Runs;
+
+/// <summary>Sheets printed under one set-up.</summary>
+/// <param name="Id">Unique in the shop, such as <c>R-20261126-03</c>.</param>
+/// <param name="PressId">The press.</param>
+/// <param name="ConditionId">The print condition.</param>
+/// <param name="StockId">The stock.</param>
+/// <param name="Stack">Its layers.</param>
+/// <param name="Mode">The mode and why.</param>
+/// <param name="Items">What is in it.</param>
+/// <param name="Sheets">Layouts of its sheets; for a roll one long one.</param>
+/// <param name="Belt">How sheets lie on the belt.</param>
+/// <param name="Time">Time.</param>
+/// <param name="Inks">Ink of each role.</param>
+/// <param name="SetUp">How the press is set.</param>
+/// <param name="Cost">Cost and price.</param>
+/// <param name="Due">Earliest due date of its items.</param>
+public sealed record Run(
+    string Id,
+    string PressId,
+    string ConditionId,
+    string StockId,
+    LayerStack Stack,
+    ModeChoice Mode,
+    IReadOnlyList<RunItem> Items,
+    IReadOnlyList<SheetLayout> Sheets,
+    BeltPlace Belt,
+    RunTime Time,
+    IReadOnlyList<InkUse> Inks,
+    SetUp SetUp,
+    CostSheet Cost,
+    DateOnly Due)
+{
+    /// <summary>How many sheets go through the press.</summary>
+    [System.Text.Json.Serialization.JsonIgnore]
+    public int SheetCount => Sheets.Sum(s => s.Repeats);
+}

@@ -1,0 +1,17 @@
+using Laydown.Measures;
+
+namespace Laydown.Plan.Runs;
+
+/// <summary>Time of a run, step by step.</summary>
+/// <param name="SetUpMinutes">Set-up, min.</param>
+/// <param name="PrintMinutes">Printing, all sheets and layers, min.</param>
+/// <param name="HandlingMinutes">Loading and off-loading not hidden behind printing, min.</param>
+/// <param name="ScansPerSheet">Carriage scans for one sheet, all layers.</param>
+/// <param name="Figures">How each was computed.</param>
+public sealed record RunTime(
+    double SetUpMinutes, double PrintMinutes, double HandlingMinutes, int ScansPerSheet, IReadOnlyList<Figure> Figures)
+{
+    /// <summary>All together, min.</summary>
+    [System.Text.Json.Serialization.JsonIgnore]
+    public double TotalMinutes => SetUpMinutes + PrintMinutes + HandlingMinutes;
+}

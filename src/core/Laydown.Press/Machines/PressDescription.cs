@@ -1,0 +1,46 @@
+namespace Laydown.Press.Machines;
+
+/// <summary>A press as its owner describes it: belt, zones, lays, channels, tanks, modes. Nothing is built for one machine.</summary>
+/// <param name="Id">Stable short name, lower case with hyphens.</param>
+/// <param name="Name">Name for people.</param>
+/// <param name="Invented">Whether the description is invented for the demo; printed wherever the press is shown.</param>
+/// <param name="BeltWidthMm">Printable width across the belt (along the carriage), mm.</param>
+/// <param name="MaxSheetLengthMm">Longest sheet along the feed, mm.</param>
+/// <param name="MaxThicknessMm">Thickest sheet the heads clear, mm.</param>
+/// <param name="EdgeMarginMm">Unprintable margin at each edge of a sheet, mm.</param>
+/// <param name="Zones">Vacuum zones across the belt, from its origin side, not overlapping.</param>
+/// <param name="Lays">Where the side lay pins can stand, mm across the belt from its origin, ascending.</param>
+/// <param name="MaxLanes">Most lanes of blanks side by side; 0 where the press takes none.</param>
+/// <param name="MaxLayers">Most ink layers of one stack.</param>
+/// <param name="Rolls">Roll stations; empty for a press of boards only.</param>
+/// <param name="Channels">Ink channels in the order of the heads.</param>
+/// <param name="Tanks">Ink tanks.</param>
+/// <param name="Carriage">How the carriage moves.</param>
+/// <param name="Lamp">The UV-LED lamps.</param>
+/// <param name="Vacuum">Vacuum under the belt.</param>
+/// <param name="Modes">Print modes; at least one.</param>
+/// <param name="Costs">What an hour of it costs.</param>
+public sealed record PressDescription(
+    string Id,
+    string Name,
+    bool Invented,
+    double BeltWidthMm,
+    double MaxSheetLengthMm,
+    double MaxThicknessMm,
+    double EdgeMarginMm,
+    IReadOnlyList<VacuumZone> Zones,
+    IReadOnlyList<double> Lays,
+    int MaxLanes,
+    int MaxLayers,
+    IReadOnlyList<RollStation> Rolls,
+    IReadOnlyList<Channel> Channels,
+    IReadOnlyList<Tank> Tanks,
+    Carriage Carriage,
+    Lamp Lamp,
+    Vacuum Vacuum,
+    IReadOnlyList<Mode> Modes,
+    PressCosts Costs)
+{
+    /// <summary>The mode of that id, or null.</summary>
+    public Mode? FindMode(string id) => Modes.FirstOrDefault(m => string.Equals(m.Id, id, StringComparison.Ordinal));
+}

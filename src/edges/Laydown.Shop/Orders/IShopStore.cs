@@ -1,0 +1,38 @@
+using Laydown.Measures;
+using Laydown.Shop.Run;
+
+namespace Laydown.Shop.Orders;
+
+/// <summary>The whole state of the shop. Every method is one transaction: done or not done, also after a kill at any time.</summary>
+public interface IShopStore
+{
+    /// <summary>Creates or brings up to date the tables.</summary>
+    Task OpenAsync(CancellationToken cancellation);
+
+    /// <summary>Puts orders in, with their items, replacing those of the same id.</summary>
+    Task SaveOrderAsync(OrderRecord order, CancellationToken cancellation);
+
+    /// <summary>Keeps an order file that was refused, so that nothing is lost.</summary>
+    Task SaveRefusedOrderAsync(string fileName, IReadOnlyList<InputFault> faults, CancellationToken cancellation);
+
+    /// <summary>Replaces items.</summary>
+    Task SaveItemsAsync(IReadOnlyList<ItemRecord> items, CancellationToken cancellation);
+
+    /// <summary>Puts runs in, or replaces those of the same id, and moves their items to the given state, all at once.</summary>
+    Task SaveRunsAsync(IReadOnlyList<RunRecord> runs, ItemState itemsBecome, CancellationToken cancellation);
+
+    /// <summary>All orders, by id.</summary>
+    Task<IReadOnlyList<OrderRecord>> OrdersAsync(CancellationToken cancellation);
+
+    /// <summary>Order files that were refused, with their faults.</summary>
+    Task<IReadOnlyList<RefusedOrder>> RefusedOrdersAsync(CancellationToken cancellation);
+
+    /// <summary>One item, or null.</summary>
+    Task<ItemRecord?> ItemAsync(string itemId, CancellationToken cancellation);
+
+    /// <summary>All runs, by id.</summary>
+    Task<IReadOnlyList<RunRecord>> RunsAsync(CancellationToken cancellation);
+
+    /// <summary>One run, or null.</summary>
+    Task<RunRecord?> RunAsync(string runId, CancellationToken cancellation);
+}

@@ -1,0 +1,11 @@
+using Laydown.Measures;
+
+namespace Laydown.Shop.Run;
+
+/// <summary>One line of a quote.</summary>
+/// <param name="ItemId">The item.</param>
+/// <param name="Text">Title, size, stock, finishing, in words.</param>
+/// <param name="Pieces">How many.</param>
+/// <param name="Price">Price of all of them; null where the item is held back and cannot be priced.</param>
+/// <param name="Note">Why it is not priced, or null.</param>
+public sealed record QuoteLine(string ItemId, string Text, int Pieces, Money? Price, string? Note);

@@ -1,0 +1,30 @@
+using Laydown.Press.Conditions;
+using Laydown.Press.Inks;
+using Laydown.Press.Machines;
+using Laydown.Press.Stocks;
+using Laydown.Shop.Orders;
+
+namespace Laydown.Shop.Run;
+
+/// <summary>A run with everything it refers to, so that files and sheets can be made from it alone.</summary>
+/// <param name="ShopName">The shop.</param>
+/// <param name="Run">The run.</param>
+/// <param name="Press">Its press.</param>
+/// <param name="Mode">Its mode.</param>
+/// <param name="InkSet">Its inks.</param>
+/// <param name="Stock">Its stock.</param>
+/// <param name="Condition">Its print condition.</param>
+/// <param name="ProfilePath">Full path of the condition's ICC profile.</param>
+/// <param name="Currency">Currency as printed.</param>
+/// <param name="Items">Its items.</param>
+public sealed record RunContext(
+    string ShopName,
+    Laydown.Plan.Runs.Run Run,
+    PressDescription Press,
+    Mode Mode,
+    InkSet InkSet,
+    Stock Stock,
+    PrintCondition Condition,
+    string ProfilePath,
+    string Currency,
+    IReadOnlyList<ItemRecord> Items);
