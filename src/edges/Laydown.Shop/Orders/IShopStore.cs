@@ -12,13 +12,16 @@ public interface IShopStore
     /// <summary>Puts orders in, with their items, replacing those of the same id.</summary>
     Task SaveOrderAsync(OrderRecord order, CancellationToken cancellation);
 
-    /// <summary>Keeps an order file that was refused, so that nothing is lost.</summary>
+    /// <summary>Keeps an order file that was refused, so that nothing is lost; no faults take it off the list again.</summary>
     Task SaveRefusedOrderAsync(string fileName, IReadOnlyList<InputFault> faults, CancellationToken cancellation);
 
     /// <summary>Replaces items.</summary>
     Task SaveItemsAsync(IReadOnlyList<ItemRecord> items, CancellationToken cancellation);
 
-    /// <summary>Puts runs in, or replaces those of the same id, and moves their items to the given state, all at once.</summary>
+    /// <summary>
+    /// Puts runs in, or replaces those of the same id, and moves their items to the given state, all at once.
+    /// Items that wait or are stopped, or are in another run, stay; <see cref="ItemState.Ready"/> takes items out of the run.
+    /// </summary>
     Task SaveRunsAsync(IReadOnlyList<RunRecord> runs, ItemState itemsBecome, CancellationToken cancellation);
 
     /// <summary>All orders, by id.</summary>

@@ -3,6 +3,6 @@ using Laydown.Measures;
 namespace Laydown.Shop.Orders;
 
 /// <summary>An order file that could not be taken.</summary>
-/// <param name="FileName">Name of the file without folder.</param>
+/// <param name="FileName">The order's folder and the file in it, such as <c>TW-1049/order.json</c>.</param>
 /// <param name="Faults">Why.</param>
 public sealed record RefusedOrder(string FileName, IReadOnlyList<InputFault> Faults);

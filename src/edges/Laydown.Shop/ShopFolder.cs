@@ -1,0 +1,29 @@
+namespace Laydown.Shop;
+
+/// <summary>Where things lie below a shop's folder. All paths are made here, none is taken from a file.</summary>
+/// <param name="Root">Full path of the shop's folder.</param>
+public sealed record ShopFolder(string Root)
+{
+    /// <summary>Presses, inks, stocks, conditions, profiles.</summary>
+    public string Catalogue => Path.Combine(Root, "catalogue");
+
+    /// <summary>One folder for each order.</summary>
+    public string Orders => Path.Combine(Root, "orders");
+
+    /// <summary>The data base.</summary>
+    public string StoreFile => Path.Combine(Root, "store", "shop.db");
+
+    /// <summary>Pictures of artwork pages.</summary>
+    public string Previews => Path.Combine(Root, "previews");
+
+    /// <summary>One folder for each run that was made.</summary>
+    public string Runs => Path.Combine(Root, "runs");
+
+    /// <summary>Quotes as PDF.</summary>
+    public string Quotes => Path.Combine(Root, "quotes");
+
+    /// <summary>Picture of a page; the same artwork has the same picture whatever order it belongs to.</summary>
+    /// <param name="artworkSha256">SHA-256 of the artwork, lower-case hex.</param>
+    /// <param name="page">Page from 1.</param>
+    public string Preview(string artworkSha256, int page) => Path.Combine(Previews, Invariant($"{artworkSha256}-p{page}.png"));
+}

@@ -1,0 +1,31 @@
+using Laydown.Shop.Artwork;
+using Laydown.Shop.Check;
+using Laydown.Shop.Orders;
+using Laydown.Shop.Run;
+
+namespace Laydown.Shop;
+
+/// <summary>A shop that is open: its folder, what it has, what it remembers and everything it can do. Screens and commands take this and nothing else.</summary>
+/// <param name="Folder">Full path of the shop's folder.</param>
+/// <param name="Catalogue">What the shop has.</param>
+/// <param name="Store">What it remembers.</param>
+/// <param name="Renderer">Makes pictures of pages.</param>
+/// <param name="Documents">Writes papers.</param>
+/// <param name="TakeOrders">Takes orders in.</param>
+/// <param name="CheckItems">Checks artwork and derives stacks.</param>
+/// <param name="PlanRuns">Plans runs.</param>
+/// <param name="MakeRun">Makes the files of a run.</param>
+/// <param name="QuoteOrder">Quotes an order.</param>
+/// <param name="Progress">How far runs being made are.</param>
+public sealed record ShopServices(
+    string Folder,
+    Catalogue Catalogue,
+    IShopStore Store,
+    IPageRenderer Renderer,
+    IRunDocuments Documents,
+    TakeOrders TakeOrders,
+    CheckItems CheckItems,
+    PlanRuns PlanRuns,
+    MakeRun MakeRun,
+    QuoteOrder QuoteOrder,
+    ProgressBoard Progress);
