@@ -6,6 +6,7 @@ public readonly record struct SizeMm
 {
     /// <summary>A size of the given sides.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A side is NaN, negative or over 1 km.</exception>
+    [System.Text.Json.Serialization.JsonConstructor]
     public SizeMm(double widthMm, double heightMm)
     {
         WidthMm = Bounds.Within(widthMm, 0, 1_000_000);

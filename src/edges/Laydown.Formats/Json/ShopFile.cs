@@ -1,0 +1,9 @@
+using Laydown.Plan.Costs;
+
+namespace Laydown.Formats.Json;
+
+/// <summary>What <c>catalogue/shop.json</c> says: who the shop is and what it charges.</summary>
+/// <param name="Name">Name of the shop, for sheets and quotes.</param>
+/// <param name="Invented">Whether it is invented for the demo.</param>
+/// <param name="Rates">Its rates.</param>
+public sealed record ShopFile(string Name, bool Invented, ShopRates Rates);

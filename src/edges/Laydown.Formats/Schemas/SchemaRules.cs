@@ -1,0 +1,242 @@
+using System.Text.Json.Nodes;
+using System.Text.Json.Schema;
+
+namespace Laydown.Formats.Schemas;
+
+/// <summary>Ranges and forms of single fields, put on the schema that follows from the records.</summary>
+/// <remarks>A rule is found by <c>Type.property</c>, then by <c>property</c>, then by the unit at the end of the name.</remarks>
+internal static class SchemaRules
+{
+    private static readonly Action<JsonObject> Id = Form("^[a-z0-9]+(-[a-z0-9]+)*$", 60, "a short name of lower-case letters, digits and hyphens");
+    private static readonly Action<JsonObject> Number = Form("^[A-Za-z0-9]+([-.][A-Za-z0-9]+)*$", 60, "a number of letters, digits, hyphens and dots");
+    private static readonly Action<JsonObject> FileName =
+        Form(@"^(?!\.)[^/\\:*?""<>|\u0000-\u001f]+$", 200, "a file name without folder");
+
+    private static readonly Dictionary<string, Action<JsonObject>> Rules = new(StringComparer.Ordinal)
+    {
+        ["PressDescription.id"] = Id,
+        ["InkSet.id"] = Id,
+        ["Stock.id"] = Id,
+        ["PrintCondition.id"] = Id,
+        ["Mode.id"] = Id,
+        ["Order.id"] = Number,
+        ["Item.id"] = Number,
+        ["Run.id"] = Number,
+        ["Channel.id"] = Number,
+        ["Tank.id"] = Number,
+        ["VacuumZone.id"] = Number,
+        ["RollStation.id"] = Number,
+        ["pressId"] = Id,
+        ["inkSetId"] = Id,
+        ["stockId"] = Id,
+        ["conditionId"] = Id,
+        ["modeIds"] = Both(Entries(1, 100), Each(Id)),
+        ["stockIds"] = Both(Entries(1, 1000), Each(Id)),
+        ["Item.artwork"] = FileName,
+        ["ArtworkFile.name"] = FileName,
+        ["profile"] = Text(0, 2000),
+        ["PrintCondition.profile"] = FileName,
+        ["sha256"] = Form("^[0-9a-f]{64}$", 64, "64 lower-case hex digits"),
+        ["name"] = Text(1, 200),
+        ["title"] = Text(1, 200),
+        ["customer"] = Text(1, 200),
+        ["currency"] = Form("^[A-Z]{3}$", 3, "three capital letters, such as EUR"),
+
+        // Sizes and places.
+        ["widthMm"] = Over(0, 100_000),
+        ["heightMm"] = Over(0, 100_000),
+        ["lengthMm"] = Over(0, 100_000),
+        ["beltWidthMm"] = Over(0, 100_000),
+        ["maxSheetLengthMm"] = Over(0, 100_000),
+        ["maxWidthMm"] = Over(0, 100_000),
+        ["maxDiameterMm"] = Over(0, 2000),
+        ["SizeMm.widthMm"] = From(0, 1_000_000),
+        ["SizeMm.heightMm"] = From(0, 1_000_000),
+        ["RectMm.widthMm"] = From(0, 1_000_000),
+        ["RectMm.heightMm"] = From(0, 1_000_000),
+        ["LineUse.widthMm"] = From(0, 1_000_000),
+        ["xMm"] = From(-1_000_000, 1_000_000),
+        ["yMm"] = From(-1_000_000, 1_000_000),
+        ["thicknessMm"] = Over(0, 200),
+        ["maxThicknessMm"] = Over(0, 200),
+        ["thicknessToleranceMm"] = From(0, 20),
+        ["bowMm"] = From(0, 200),
+        ["bleedMm"] = From(0, 500),
+        ["ArtworkPage.bleedMm"] = Leave,
+        ["Order.received"] = Day,
+        ["due"] = Day,
+        ["whiteChokeMm"] = From(-50, 50),
+        ["chokeMm"] = From(-50, 50),
+        ["lays"] = Both(Entries(0, 100), Each(From(0, 100_000))),
+        ["HeadGap.mm"] = From(0, 30),
+        ["viewingDistanceM"] = Over(0, 1000),
+        ["quantity"] = From(1, 100_000),
+        ["artworkScale"] = From(1, 100),
+        ["finishing"] = Entries(0, 50),
+        ["countEach"] = From(1, 10_000),
+        ["onHand"] = From(0, 1_000_000),
+
+        // Percentages that end elsewhere than at 1000.
+        ["overheadPercent"] = From(0, 500),
+        ["marginPercent"] = Both(From(0, null), r => r["exclusiveMaximum"] = 100),
+        ["taxPercent"] = From(0, 100),
+        ["spoilPercent"] = From(0, 100),
+        ["reflectancePercent"] = From(0, 100),
+        ["transmittancePercent"] = From(0, 100),
+        ["openAreaPercent"] = From(0, 100),
+        ["loadOverlapPercent"] = From(0, 100),
+        ["lampPercent"] = From(0, 100),
+        ["limitPercent"] = Over(0, 100),
+        ["totalLimitPercent"] = Over(0, 1000),
+        ["lightInkTakeOverPercent"] = From(0, 100),
+        ["whitePercent"] = From(0, 200),
+        ["strengthPercent"] = Over(0, 200),
+        ["whiteLayerPercent"] = Over(0, 200),
+        ["curve"] = Both(Entries(2, 4097), Each(From(0, 100))),
+
+        // The press.
+        ["maxLanes"] = From(0, 50),
+        ["maxLayers"] = From(1, 50),
+        ["zones"] = Entries(1, 100),
+        ["channels"] = Entries(1, 64),
+        ["tanks"] = Entries(1, 64),
+        ["modes"] = Entries(1, 100),
+        ["rolls"] = Entries(0, 20),
+        ["inks"] = Entries(1, 64),
+        ["Run.inks"] = Entries(0, 64),
+        ["Order.items"] = Entries(1, 1000),
+        ["nozzles"] = From(1, 1_000_000),
+        ["nozzlesPerInch"] = From(1, 10_000),
+        ["scanDpi"] = From(50, 10_000),
+        ["feedDpi"] = From(50, 10_000),
+        ["passes"] = From(1, 1000),
+        ["nozzlesUsed"] = From(1, 1_000_000),
+        ["feedRows"] = From(1, 1_000_000),
+        ["contonePpi"] = From(20, 5000),
+        ["dropsPl"] = Both(Entries(1, 16), Each(Over(0, 1000))),
+        ["speedMPerS"] = Over(0, 20),
+        ["returnSpeedMPerS"] = Over(0, 20),
+        ["dropSpeedMPerS"] = Over(0, 50),
+        ["accelerationMPerS2"] = Over(0, 100),
+        ["firingKhz"] = Over(0, 1000),
+        ["capacityMl"] = Over(0, 1_000_000),
+        ["wavelengthNm"] = From(200, 500),
+        ["irradianceWPerCm2"] = Over(0, 1000),
+        ["windowMm"] = Over(0, 1000),
+        ["Lamp.count"] = From(1, 20),
+        ["fullKpa"] = From(0, 100),
+        ["maxMassKg"] = Over(0, 10_000),
+
+        // Inks and stocks.
+        ["densityGPerMl"] = From(0.5, 5),
+        ["strength"] = Over(0, 1),
+        ["solidDensity"] = From(0, 10),
+        ["doseMjPerCm2"] = From(0, 100_000),
+        ["weightGPerM2"] = Over(0, 200_000),
+        ["youngGpa"] = From(0, 1000),
+        ["growthPpmPerK"] = From(-100, 1000),
+        ["maxTemperatureC"] = From(0, 1000),
+        ["roomLux"] = From(0, 200_000),
+        ["Stock.price"] = Price,
+        ["pricePerLitre"] = Price,
+        ["perHour"] = Price,
+        ["labourPerHour"] = Price,
+        ["materialPerUnit"] = Price,
+        ["quoteValidDays"] = From(1, 1000),
+        ["page"] = From(1, 1_000_000),
+        ["artworkPage"] = From(1, 100_000),
+    };
+
+    private static readonly (string End, Action<JsonObject> Rule)[] Ends =
+    [
+        ("Mm", From(0, 100_000)), ("Percent", From(0, 1000)), ("Ml", From(0, 1_000_000)), ("Seconds", From(0, 86_400)), ("Minutes", From(0, 100_000)),
+    ];
+
+    /// <summary>Puts the rule of a field on its node.</summary>
+    public static JsonNode Apply(JsonSchemaExporterContext context, JsonNode node)
+    {
+        if (node is not JsonObject rule)
+            return node;
+        MayBeLeftOut(rule);
+        if (context.PropertyInfo is not { } property)
+            return node;
+
+        (Rules.GetValueOrDefault(Invariant($"{property.DeclaringType.Name}.{property.Name}"))
+            ?? Rules.GetValueOrDefault(property.Name)
+            ?? Array.Find(Ends, e => property.Name.EndsWith(e.End, StringComparison.Ordinal)).Rule
+            ?? Leave)(rule);
+        Fallback(rule);
+        return rule;
+    }
+
+    /// <summary>A field that may be null may be left out: people write these files.</summary>
+    private static void MayBeLeftOut(JsonObject rule)
+    {
+        if (rule["properties"] is not JsonObject fields || rule["required"] is not JsonArray required)
+            return;
+        foreach (string name in fields.Where(f => f.Value is JsonObject r && TakesNull(r)).Select(f => f.Key))
+            required.RemoveAll(n => (string)n! == name);
+    }
+
+    private static bool TakesNull(JsonObject rule) => Is(rule, "null") || (rule["enum"] is JsonArray words && words.Any(w => w is null));
+
+    private static void Fallback(JsonObject rule)
+    {
+        // Nothing is without end: a text and a list get a ceiling even where no rule names one.
+        if (Is(rule, "string") && !rule.ContainsKey("maxLength") && !rule.ContainsKey("enum") && !rule.ContainsKey("format"))
+            rule["maxLength"] = 4000;
+        if (Is(rule, "array") && !rule.ContainsKey("maxItems"))
+            rule["maxItems"] = 100_000;
+        if (rule["items"] is JsonObject each)
+            Fallback(each);
+    }
+
+    private static bool Is(JsonObject rule, string type) =>
+        rule["type"] is JsonArray several ? several.Any(t => (string)t! == type) : rule["type"] is { } one && (string)one! == type;
+
+    private static void Leave(JsonObject rule)
+    {
+    }
+
+    private static void Day(JsonObject rule) => rule["format"] = "date";
+
+    private static void Price(JsonObject rule) => From(0, 100_000_000)(rule["properties"]!["cents"]!.AsObject());
+
+    private static Action<JsonObject> From(double least, double? most) => r =>
+    {
+        r["minimum"] = least;
+        if (most is { } m)
+            r["maximum"] = m;
+    };
+
+    private static Action<JsonObject> Over(double over, double most) => r =>
+    {
+        r["exclusiveMinimum"] = over;
+        r["maximum"] = most;
+    };
+
+    private static Action<JsonObject> Text(int shortest, int longest) => r =>
+    {
+        if (shortest > 0)
+            r["minLength"] = shortest;
+        r["maxLength"] = longest;
+    };
+
+    private static Action<JsonObject> Form(string pattern, int longest, string words) => r =>
+    {
+        r["description"] = words;
+        r["pattern"] = pattern;
+        r["maxLength"] = longest;
+    };
+
+    private static Action<JsonObject> Entries(int fewest, int most) => r =>
+    {
+        if (fewest > 0)
+            r["minItems"] = fewest;
+        r["maxItems"] = most;
+    };
+
+    private static Action<JsonObject> Each(Action<JsonObject> rule) => r => rule(r["items"]!.AsObject());
+
+    private static Action<JsonObject> Both(Action<JsonObject> one, Action<JsonObject> other) => one + other;
+}

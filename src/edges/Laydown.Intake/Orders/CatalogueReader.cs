@@ -1,0 +1,85 @@
+using Laydown.Formats.Json;
+using Laydown.Measures;
+using Laydown.Press.Conditions;
+using Laydown.Press.Inks;
+using Laydown.Press.Machines;
+using Laydown.Press.Stocks;
+using Laydown.Shop.Orders;
+
+namespace Laydown.Intake.Orders;
+
+/// <summary>Reads the shop's own descriptions and checks that they fit together.</summary>
+public sealed class CatalogueReader : ICatalogueReader
+{
+    private const int MostFilesInFolder = 1000;
+
+    /// <inheritdoc/>
+    public Reading<Catalogue> Read(string folder)
+    {
+        // Read everything first, so that one call names every faulty file.
+        List<InputFault> faults = [];
+        ShopFile? shop = Taken(LaydownJson.ReadFile<ShopFile>(Path.Combine(folder, "shop.json")), faults);
+        List<Described<PressDescription>> presses = ReadAll<PressDescription>(folder, "presses", faults);
+        List<Described<InkSet>> inks = ReadAll<InkSet>(folder, "inks", faults);
+        List<Described<Stock>> stocks = ReadAll<Stock>(folder, "stocks", faults);
+        List<Described<PrintCondition>> conditions = ReadAll<PrintCondition>(folder, "conditions", faults);
+
+        // Then each by itself, then what one says of the other.
+        faults.AddRange(Twice(presses, p => p.Id));
+        faults.AddRange(Twice(inks, i => i.Id));
+        faults.AddRange(Twice(stocks, s => s.Id));
+        faults.AddRange(Twice(conditions, c => c.Id));
+        faults.AddRange(presses.SelectMany(p => PressFaults.Of(p.File, p.Record)));
+        faults.AddRange(inks.SelectMany(i => RolesTwice(i.File, i.Record)));
+        ConditionFaults links = new(
+            [.. presses.Select(p => p.Record)], [.. inks.Select(i => i.Record)], [.. stocks.Select(s => s.Record)], Path.Combine(folder, "profiles"));
+        faults.AddRange(conditions.SelectMany(c => links.Of(c.File, c.Record)));
+
+        return faults.Count > 0
+            ? Reading.Refused<Catalogue>(faults)
+            : Reading.Of(new Catalogue(
+                shop!.Name,
+                folder,
+                [.. presses.Select(p => p.Record)],
+                [.. inks.Select(i => i.Record)],
+                [.. stocks.Select(s => s.Record)],
+                [.. conditions.Select(c => c.Record)],
+                shop.Rates));
+    }
+
+    private static List<Described<T>> ReadAll<T>(string folder, string room, List<InputFault> faults)
+        where T : class
+    {
+        string path = Path.Combine(folder, room);
+        string[] files = Directory.Exists(path) ? Directory.GetFiles(path, "*.json") : [];
+        Array.Sort(files, StringComparer.Ordinal);
+        if (files.Length is 0 or > MostFilesInFolder)
+            faults.Add(new(room, null, "folder", Invariant($"{files.Length} JSON files"), Invariant($"1 to {MostFilesInFolder}")));
+
+        List<Described<T>> all = [];
+        foreach (string file in files.Take(MostFilesInFolder))
+        {
+            if (Taken(LaydownJson.ReadFile<T>(file), faults) is { } record)
+                all.Add(new(Path.GetFileName(file), record));
+        }
+
+        return all;
+    }
+
+    private static T? Taken<T>(Reading<T> reading, List<InputFault> faults)
+        where T : class
+    {
+        faults.AddRange(reading.Faults);
+        return reading.IsTaken ? reading.Value : null;
+    }
+
+    private static IEnumerable<InputFault> Twice<T>(List<Described<T>> all, Func<T, string> id) =>
+        all.GroupBy(d => id(d.Record), StringComparer.Ordinal).Where(g => g.Count() > 1)
+            .SelectMany(g => g.Skip(1).Select(d => new InputFault(d.File, null, "/id", g.Key, Invariant($"an id other than that of {g.First().File}"))));
+
+    private static IEnumerable<InputFault> RolesTwice(string file, InkSet set) =>
+        set.Inks.Index().Where(i => set.Inks.Take(i.Index).Any(earlier => earlier.Role == i.Item.Role))
+            .Select(i => new InputFault(file, null, Invariant($"/inks/{i.Index}/role"), i.Item.Role.ToString(), "each role once"));
+
+    private sealed record Described<T>(string File, T Record);
+}

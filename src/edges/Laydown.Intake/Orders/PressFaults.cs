@@ -1,0 +1,115 @@
+using System.Numerics;
+using Laydown.Measures;
+using Laydown.Press.Machines;
+
+namespace Laydown.Intake.Orders;
+
+/// <summary>What in a press description contradicts itself.</summary>
+internal static class PressFaults
+{
+    private const double SlackMm = 1e-6;
+
+    /// <summary>Every fault, each with JSON path.</summary>
+    public static IEnumerable<InputFault> Of(string file, PressDescription press) =>
+        [
+            .. Zones(file, press),
+            .. Places(file, press),
+            .. Channels(file, press),
+            .. Tanks(file, press),
+            .. press.Modes.Index().SelectMany(m => ModeFaults(file, press, m.Index, m.Item)),
+        ];
+
+    private static IEnumerable<InputFault> Zones(string file, PressDescription press)
+    {
+        double reached = 0;
+        foreach ((int i, VacuumZone zone) in press.Zones.Index())
+        {
+            if (zone.StartMm < reached - SlackMm)
+                yield return new(file, null, Invariant($"/zones/{i}/startMm"), Invariant($"{zone.StartMm} mm"), Invariant($"at least {reached} mm, where the zone before it ends"));
+            if (zone.EndMm > press.BeltWidthMm + SlackMm)
+                yield return new(file, null, Invariant($"/zones/{i}/widthMm"), Invariant($"an end at {zone.EndMm} mm"), Invariant($"an end within the belt of {press.BeltWidthMm} mm"));
+            if (press.Zones.Take(i).Any(z => z.Id == zone.Id))
+                yield return new(file, null, Invariant($"/zones/{i}/id"), zone.Id, "each id once");
+            reached = Math.Max(reached, zone.EndMm);
+        }
+    }
+
+    private static IEnumerable<InputFault> Places(string file, PressDescription press)
+    {
+        foreach ((int i, double lay) in press.Lays.Index())
+        {
+            if (lay > press.BeltWidthMm || (i > 0 && lay <= press.Lays[i - 1]))
+                yield return new(file, null, Invariant($"/lays/{i}"), Invariant($"{lay} mm"), Invariant($"ascending places within the belt of {press.BeltWidthMm} mm"));
+        }
+
+        foreach ((int i, RollStation roll) in press.Rolls.Index())
+        {
+            if (roll.StartMm + roll.MaxWidthMm > press.BeltWidthMm + SlackMm)
+                yield return new(file, null, Invariant($"/rolls/{i}/startMm"), Invariant($"a strip to {roll.StartMm + roll.MaxWidthMm} mm"), Invariant($"a strip within the belt of {press.BeltWidthMm} mm"));
+            if (press.Rolls.Take(i).Any(r => r.Id == roll.Id))
+                yield return new(file, null, Invariant($"/rolls/{i}/id"), roll.Id, "each id once");
+        }
+    }
+
+    private static IEnumerable<InputFault> Channels(string file, PressDescription press)
+    {
+        foreach ((int i, Channel channel) in press.Channels.Index())
+        {
+            if (press.Tanks.All(t => t.Id != channel.TankId))
+                yield return new(file, null, Invariant($"/channels/{i}/tankId"), channel.TankId, "one of " + string.Join(", ", press.Tanks.Select(t => t.Id)));
+            if (press.Channels.Take(i).Any(c => c.Id == channel.Id))
+                yield return new(file, null, Invariant($"/channels/{i}/id"), channel.Id, "each id once");
+        }
+    }
+
+    private static IEnumerable<InputFault> Tanks(string file, PressDescription press)
+    {
+        foreach ((int i, Tank tank) in press.Tanks.Index())
+        {
+            if (tank.LevelMl > tank.CapacityMl)
+                yield return new(file, null, Invariant($"/tanks/{i}/levelMl"), Invariant($"{tank.LevelMl} ml"), Invariant($"at most the capacity, {tank.CapacityMl} ml"));
+            if (tank.LowMl >= tank.CapacityMl)
+                yield return new(file, null, Invariant($"/tanks/{i}/lowMl"), Invariant($"{tank.LowMl} ml"), Invariant($"under the capacity, {tank.CapacityMl} ml"));
+            if (press.Tanks.Take(i).Any(t => t.Id == tank.Id))
+                yield return new(file, null, Invariant($"/tanks/{i}/id"), tank.Id, "each id once");
+        }
+    }
+
+    private static IEnumerable<InputFault> ModeFaults(string file, PressDescription press, int index, Mode mode)
+    {
+        string path = Invariant($"/modes/{index}");
+        if (press.Modes.Take(index).Any(m => m.Id == mode.Id))
+            yield return new(file, null, path + "/id", mode.Id, "each id once");
+        if (mode.ScanDpi % mode.ContonePpi != 0 || mode.FeedDpi % mode.ContonePpi != 0)
+            yield return new(file, null, path + "/contonePpi", Invariant($"{mode.ContonePpi} ppi"), Invariant($"a divisor of both {mode.ScanDpi} and {mode.FeedDpi} dpi"));
+        if (mode.DropsPl.Zip(mode.DropsPl.Skip(1)).Any(p => p.Second <= p.First))
+            yield return new(file, null, path + "/dropsPl", string.Join(", ", mode.DropsPl), "volumes from the smallest to the largest");
+        foreach (InputFault fault in Coverage(file, press, path, mode))
+            yield return fault;
+
+        // f_max × drop pitch × scans that share the columns of a row.
+        double limit = press.Carriage.FiringKhz * 1000 * 0.0254 / mode.ScanDpi * mode.Passes;
+        if (mode.SpeedMPerS > limit)
+            yield return new(file, null, path + "/speedMPerS", Invariant($"{mode.SpeedMPerS} m/s"), Invariant($"at most {limit:0.###} m/s, as fast as the nozzles fire"));
+    }
+
+    /// <summary>Constant feed F covers every row exactly P times when gcd(F, S) = 1 and J = P × F; S = rows between nozzles.</summary>
+    private static IEnumerable<InputFault> Coverage(string file, PressDescription press, string path, Mode mode)
+    {
+        int pitch = press.Channels[0].NozzlesPerInch;
+        if (press.Channels.Any(c => c.NozzlesPerInch != pitch) || mode.FeedDpi % pitch != 0)
+        {
+            yield return new(file, null, path + "/feedDpi", Invariant($"{mode.FeedDpi} dpi"), Invariant($"a multiple of the channels' one nozzle density, {pitch} to the inch"));
+            yield break;
+        }
+
+        int rowsBetween = mode.FeedDpi / pitch;
+        if (BigInteger.GreatestCommonDivisor(mode.FeedRows, rowsBetween) != 1)
+            yield return new(file, null, path + "/feedRows", Invariant($"{mode.FeedRows}"), Invariant($"a step without common divisor with {rowsBetween} rows between nozzles, or rows are missed"));
+        if (mode.NozzlesUsed != (long)mode.Passes * mode.FeedRows)
+            yield return new(file, null, path + "/nozzlesUsed", Invariant($"{mode.NozzlesUsed}"), Invariant($"passes × feed rows = {(long)mode.Passes * mode.FeedRows}"));
+        int fewest = press.Channels.Min(c => c.Nozzles);
+        if (mode.NozzlesUsed > fewest)
+            yield return new(file, null, path + "/nozzlesUsed", Invariant($"{mode.NozzlesUsed}"), Invariant($"at most {fewest}, the nozzles of the shortest channel"));
+    }
+}
