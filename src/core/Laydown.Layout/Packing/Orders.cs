@@ -17,6 +17,12 @@ internal static class Orders
         t => Math.Max(t.W, t.H) / (double)Math.Min(t.W, t.H),
     ];
 
+    /// <summary>How many keys there are.</summary>
+    internal static int KeyCount => Keys.Length;
+
+    /// <summary>A key of a type: the greater comes first.</summary>
+    internal static double Key(int key, PieceType type) => Keys[key](type);
+
     /// <summary>The plain orders: largest first by area, by either side, by perimeter, by slimness.</summary>
     internal static IReadOnlyList<IReadOnlyList<Entry>> Plain(IReadOnlyList<PieceType> types) =>
         [.. Keys.Select(key => (IReadOnlyList<Entry>)[.. types
