@@ -1,0 +1,52 @@
+using Laydown.Store.Rows;
+using Microsoft.EntityFrameworkCore;
+
+namespace Laydown.Store;
+
+/// <summary>The tables of a shop.</summary>
+internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbContext(options)
+{
+    public DbSet<OrderRow> Orders => Set<OrderRow>();
+
+    public DbSet<ItemRow> Items => Set<ItemRow>();
+
+    public DbSet<RunRow> Runs => Set<RunRow>();
+
+    public DbSet<RefusedOrderRow> RefusedOrders => Set<RefusedOrderRow>();
+
+    /// <summary>Each write raises the version of the rows it changes.</summary>
+    public override Task<int> SaveChangesAsync(bool acceptAllChangesOnSuccess, CancellationToken cancellationToken = default)
+    {
+        foreach (var entry in ChangeTracker.Entries<IVersioned>().Where(e => e.State is EntityState.Added or EntityState.Modified))
+            entry.Entity.Version++;
+        return base.SaveChangesAsync(acceptAllChangesOnSuccess, cancellationToken);
+    }
+
+    protected override void OnModelCreating(ModelBuilder modelBuilder)
+    {
+        modelBuilder.Entity<OrderRow>(row =>
+        {
+            row.ToTable("Orders").HasKey(r => r.Id);
+            row.Property(r => r.Version).IsConcurrencyToken();
+        });
+        modelBuilder.Entity<ItemRow>(row =>
+        {
+            row.ToTable("Items").HasKey(r => r.Id);
+            row.Property(r => r.Version).IsConcurrencyToken();
+            row.HasOne<OrderRow>().WithMany().HasForeignKey(r => r.OrderId);
+            row.HasIndex(r => r.RunId);
+            row.HasIndex(r => r.State);
+        });
+        modelBuilder.Entity<RunRow>(row =>
+        {
+            row.ToTable("Runs").HasKey(r => r.Id);
+            row.Property(r => r.Version).IsConcurrencyToken();
+            row.HasIndex(r => r.State);
+        });
+        modelBuilder.Entity<RefusedOrderRow>(row =>
+        {
+            row.ToTable("RefusedOrders").HasKey(r => r.FileName);
+            row.Property(r => r.Version).IsConcurrencyToken();
+        });
+    }
+}
