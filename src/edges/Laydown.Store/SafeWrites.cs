@@ -5,11 +5,11 @@ namespace Laydown.Store;
 
 /// <summary>Sets each connection so that what was saved is on the disk when the call returns.</summary>
 /// <remarks>
-/// WAL lets readers go on while one writes; in WAL, <c>synchronous=FULL</c> is what makes a commit durable at once (from memory; tried by killing a writer).
+/// The data base is in WAL mode, which lets readers go on while one writes; there <c>synchronous=FULL</c> is what makes a commit durable at once (from memory; tried by killing a writer).
 /// </remarks>
 internal sealed class SafeWrites : DbConnectionInterceptor
 {
-    private const string Pragmas = "PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL; PRAGMA foreign_keys=ON;";
+    private const string Pragmas = "PRAGMA synchronous=FULL; PRAGMA foreign_keys=ON;";
 
     public override void ConnectionOpened(DbConnection connection, ConnectionEndEventData eventData)
     {

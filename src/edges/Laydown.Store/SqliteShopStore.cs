@@ -39,6 +39,8 @@ public sealed class SqliteShopStore : IShopStore
         // and would stop every later start after a kill. So whoever holds the file may remove the row.
         await using FileStream alone = await LockAsync(Path.Combine(folder, "shop.lock"), cancellation);
         await using ShopContext context = new(options);
+        await context.Database.OpenConnectionAsync(cancellation);
+        await context.Database.ExecuteSqlRawAsync("PRAGMA journal_mode=WAL", cancellation);
         if (!(await context.Database.GetPendingMigrationsAsync(cancellation)).Any())
             return;
         await DropLeftLockAsync(context, cancellation);
