@@ -1,0 +1,129 @@
+using Laydown.Measures;
+using Laydown.Plan.Orders;
+using Laydown.Plan.Runs;
+using Laydown.Press.Stocks;
+
+namespace Laydown.Plan.Costs;
+
+/// <summary>Cost and price of a run: media with its waste, ink, press, labour, spoilage, finishing; then overhead and margin.</summary>
+/// <remarks>
+/// Every line is rounded to the cent once and the totals are sums of lines, so a reader who adds them up gets the same. Shared lines go to the items
+/// by printed area, ink by what each item takes, finishing to its item; the price is shared in whole cents by largest remainder. Common practice, no source.
+/// </remarks>
+public static class CostSheets
+{
+    /// <summary>Reckons the cost sheet.</summary>
+    /// <returns>The sheet, or a fault for each kind of finishing that the shop has no rate for.</returns>
+    public static Reading<CostSheet> Of(RunRequest request, RunTime time, IReadOnlyList<InkUse> inks)
+    {
+        List<InputFault> faults = [.. request.Items.SelectMany(i => i.Item.Finishing).Select(f => f.Kind).Distinct()
+            .Where(k => RateOf(request.Rates, k) is null)
+            .Select(k => new InputFault("shop.json", null, "/rates/finishingRates", Invariant($"no rate for {k}"), "minutes and material of every finishing the shop sells"))];
+        if (faults.Count > 0)
+            return Reading.Refused<CostSheet>(faults);
+
+        CostLine media = Media(request);
+        List<CostLine> ink = [.. inks.Where(i => i.PrintedMl + i.SetUpMl > 0).Select(i => Ink(request, i))];
+        List<CostLine> shared = [media, Spoil(request, media, ink), PressTime(request, time), Labour(request, time)];
+        List<CostLine> finishing = [.. request.Items.SelectMany(i => Finishings(request, i))];
+        List<CostLine> lines = [.. shared, .. ink, .. finishing];
+
+        var cost = Money.Sum(lines.Select(l => l.Amount));
+        var overhead = Money.FromUnits(cost.Units * (decimal)request.Rates.OverheadPercent / 100m);
+        Money price = Rates.PriceWithMargin(cost + overhead, request.Rates.MarginPercent);
+        IReadOnlyList<Money> parts = Shares.Of(price, [.. request.Items.Select(i => Weight(request, i, shared, ink, finishing))]);
+        return Reading.Of(new CostSheet(lines, cost, overhead, price - cost - overhead, price,
+            [.. request.Items.Select((i, n) => new ItemPrice(i.Item.Id, request.Pieces(i.Item.Id), parts[n]))]));
+    }
+
+    private static CostLine Media(RunRequest request)
+    {
+        Stock stock = request.Stock;
+        if (stock.Kind == StockKind.Roll)
+        {
+            decimal metres = (decimal)SetUps.RollLengthM(request);
+            return new("Media", Money.FromUnits(stock.Price.Units * metres),
+                Invariant($"{metres:0.00} m of {stock.Name}, whole width of {stock.WidthMm:0} mm, × {stock.Price}/m"), null);
+        }
+
+        int count = SetUps.NeededOnHand(request);
+        return new("Media", Money.FromUnits(stock.Price.Units * count), Invariant($"{count} × {stock.Name}, waste included, × {stock.Price}"), null);
+    }
+
+    private static CostLine Spoil(RunRequest request, CostLine media, List<CostLine> ink)
+    {
+        Money material = media.Amount + Money.Sum(ink.Select(i => i.Amount));
+        return new("Spoilage allowance", Money.FromUnits(material.Units * (decimal)request.Rates.SpoilPercent / 100m),
+            Invariant($"{request.Rates.SpoilPercent} % of media and ink {material}"), null);
+    }
+
+    private static CostLine Ink(RunRequest request, InkUse use)
+    {
+        Money perLitre = request.InkSet.Find(use.Role)?.PricePerLitre ?? default;
+        double ml = use.PrintedMl + use.SetUpMl;
+        return new(Invariant($"Ink, {InkWords.Of(use.Role).ToLowerInvariant()}"), Money.FromUnits(perLitre.Units * (decimal)ml / 1000m),
+            Invariant($"{use.PrintedMl:0.0} ml printed + {use.SetUpMl:0.0} ml set-up × {perLitre}/l"), null);
+    }
+
+    private static CostLine PressTime(RunRequest request, RunTime time) => new("Press time",
+        Money.FromUnits(request.Press.Costs.PerHour.Units * (decimal)time.TotalMinutes / 60m),
+        Invariant($"{time.TotalMinutes:0.0} min (set-up {time.SetUpMinutes:0.0}, printing {time.PrintMinutes:0.0}, handling {time.HandlingMinutes:0.0}) × {request.Press.Costs.PerHour}/h"), null);
+
+    private static CostLine Labour(RunRequest request, RunTime time) => new("Operator",
+        Money.FromUnits(request.Rates.LabourPerHour.Units * (decimal)time.TotalMinutes / 60m),
+        Invariant($"{time.TotalMinutes:0.0} min at the press × {request.Rates.LabourPerHour}/h"), null);
+
+    private static IEnumerable<CostLine> Finishings(RunRequest request, PlannedItem planned)
+    {
+        int pieces = request.Pieces(planned.Item.Id);
+        foreach (Finishing finishing in planned.Item.Finishing)
+        {
+            FinishingRate rate = RateOf(request.Rates, finishing.Kind)!;
+            decimal units = Units(planned, finishing, pieces);
+            decimal minutes = (decimal)rate.MinutesFirst + ((decimal)rate.MinutesPerUnit * units);
+            decimal amount = (minutes / 60m * request.Rates.LabourPerHour.Units) + (rate.MaterialPerUnit.Units * units);
+            yield return new(Invariant($"Finishing, {Words(finishing.Kind)}"), Money.FromUnits(amount),
+                Invariant($"{minutes:0.0} min × {request.Rates.LabourPerHour}/h + {units:0.##} × {rate.MaterialPerUnit}"), planned.Item.Id);
+        }
+    }
+
+    private static decimal Units(PlannedItem planned, Finishing finishing, int pieces)
+    {
+        decimal edgeM = (decimal)(2 * (planned.Item.WidthMm + planned.Item.HeightMm)) / 1000m;
+        return finishing.Kind switch
+        {
+            FinishingKind.CutSquare or FinishingKind.Hem => edgeM * pieces,
+            FinishingKind.CutContour => (planned.CutLengthMm is { } cut ? (decimal)cut / 1000m : edgeM) * pieces,
+            FinishingKind.Drill or FinishingKind.Eyelet => finishing.CountEach * pieces,
+            _ => pieces,
+        };
+    }
+
+    // What an item weighs in the price: its share by area of what all share, its own ink, its own finishing.
+    private static decimal Weight(RunRequest request, PlannedItem planned, List<CostLine> shared, List<CostLine> ink, List<CostLine> finishing)
+    {
+        double all = request.Items.Sum(i => request.AreaM2(i.Item.Id));
+        decimal area = all > 0 ? (decimal)(request.AreaM2(planned.Item.Id) / all) : 1m / request.Items.Count;
+        double inkAll = request.Items.Sum(i => InkPrice(request, i));
+        decimal inkShare = inkAll > 0 ? (decimal)(InkPrice(request, planned) / inkAll) : area;
+        return (area * Money.Sum(shared.Select(l => l.Amount)).Units)
+            + (inkShare * Money.Sum(ink.Select(l => l.Amount)).Units)
+            + Money.Sum(finishing.Where(l => string.Equals(l.ItemId, planned.Item.Id, StringComparison.Ordinal)).Select(l => l.Amount)).Units;
+    }
+
+    private static double InkPrice(RunRequest request, PlannedItem planned) => request.AreaM2(planned.Item.Id)
+        * planned.Ink.Sum(c => c.MeanCoverage * (double)(request.InkSet.Find(c.Role)?.PricePerLitre.Units ?? 0));
+
+    private static FinishingRate? RateOf(ShopRates rates, FinishingKind kind) => rates.FinishingRates.FirstOrDefault(r => r.Kind == kind);
+
+    private static string Words(FinishingKind kind) => kind switch
+    {
+        FinishingKind.CutSquare => "cut square",
+        FinishingKind.CutContour => "cut to contour",
+        FinishingKind.Drill => "drilled holes",
+        FinishingKind.Hem => "hem",
+        FinishingKind.Eyelet => "eyelets",
+        FinishingKind.Tape => "tape",
+        _ => "packing",
+    };
+}

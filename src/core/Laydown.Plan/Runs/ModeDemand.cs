@@ -1,0 +1,16 @@
+using Laydown.Measures;
+using Laydown.Press.Stacks;
+
+namespace Laydown.Plan.Runs;
+
+/// <summary>What a print mode must be able to bear.</summary>
+/// <param name="ViewingDistanceM">Nearest distance the pieces are looked at from, m, over 0.</param>
+/// <param name="SmallestTextPt">Smallest text, points; null for none.</param>
+/// <param name="SmallestModuleMm">Narrowest module of a bar code, mm; null for none.</param>
+/// <param name="Stack">The layers.</param>
+/// <param name="Sheet">What is printed of one sheet: width across the belt and length along the feed, mm, both over 0.</param>
+public sealed record ModeDemand(double ViewingDistanceM, double? SmallestTextPt, double? SmallestModuleMm, LayerStack Stack, SizeMm Sheet)
+{
+    /// <summary>Layers of each printed face; faces are printed one after the other, layers of a face in one go.</summary>
+    public IReadOnlyList<int> LayersByFace => [.. Stack.Layers.GroupBy(l => l.Face).OrderBy(g => g.Key).Select(g => g.Count())];
+}

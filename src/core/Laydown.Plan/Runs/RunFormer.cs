@@ -1,0 +1,42 @@
+using Laydown.Measures;
+using Laydown.Press.Stacks;
+
+namespace Laydown.Plan.Runs;
+
+/// <summary>Groups ready items into runs: items of several orders go together only where stock, stack, print condition and mode agree.</summary>
+public static class RunFormer
+{
+    /// <summary>Forms runs. Pure: the order of the items does not matter.</summary>
+    /// <param name="ready">Items that passed their checks.</param>
+    /// <param name="room">Presses, inks, stocks, conditions.</param>
+    public static FormedRuns Form(IReadOnlyList<ReadyItem> ready, PressRoom room)
+    {
+        List<(ReadyItem Item, Reading<PressChoice> Choice)> asked =
+            [.. ready.OrderBy(r => r.Item.Due).ThenBy(r => r.Item.Id, StringComparer.Ordinal).Select(r => (r, PressChooser.Choose(r, room)))];
+        List<FormedRun> runs = [.. asked.Where(a => a.Choice.IsTaken)
+            .GroupBy(a => KeyOf(a.Choice.Value), StringComparer.Ordinal)
+            .Select(g => Formed([.. g.Select(a => (a.Item, a.Choice.Value))]))];
+        return new(runs, [.. asked.Where(a => !a.Choice.IsTaken).Select(a => new UnformedItem(a.Item, a.Choice.Faults))]);
+    }
+
+    private static string KeyOf(PressChoice choice) => string.Join('|',
+        choice.Press.Id, choice.Condition.Id, choice.Stock.Id, choice.Mode.ModeId, KeyOf(choice.Stack));
+
+    // Beyond the stack's own key, mirrored and lit pieces never share a run with others: the operator checks them in another way.
+    private static string KeyOf(LayerStack stack) =>
+        Invariant($"{stack.Key}{(stack.Lit ? " lit" : "")}{(stack.Layers.Any(l => l.Mirrored) ? " mirrored" : "")}");
+
+    private static FormedRun Formed(IReadOnlyList<(ReadyItem Item, PressChoice Choice)> members)
+    {
+        PressChoice first = members[0].Choice;
+        List<string> because = [.. first.Because];
+        if (members.Count > 1)
+        {
+            int orders = members.Select(m => m.Item.OrderId).Distinct(StringComparer.Ordinal).Count();
+            because.Add(Invariant($"{members.Count} items of {orders} order(s) go together: same stock, same layers, same print condition, same mode."));
+        }
+
+        return new(first.Press, first.Condition, first.InkSet, first.Stock, first.Stack, first.Mode.ModeId,
+            [.. members.Select(m => new FormedItem(m.Item, m.Choice.Stack))], because);
+    }
+}

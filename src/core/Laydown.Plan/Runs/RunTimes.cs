@@ -1,0 +1,71 @@
+using Laydown.Measures;
+using Laydown.Layout.Sheets;
+using Laydown.Press;
+using Laydown.Press.Machines;
+using Laydown.Press.Stocks;
+
+namespace Laydown.Plan.Runs;
+
+/// <summary>Time of a run: set-up, scans, handling that printing does not hide.</summary>
+public static class RunTimes
+{
+    /// <summary>Reckons the time.</summary>
+    /// <param name="request">The run.</param>
+    /// <param name="mode">The mode picked.</param>
+    /// <returns>The time, or the faults of the mode.</returns>
+    public static Reading<RunTime> Of(RunRequest request, Mode mode)
+    {
+        IReadOnlyList<int> faces = new ModeDemand(1, null, null, request.Stack, default).LayersByFace;
+        List<Figure> figures = [];
+        double printSeconds = 0;
+        int scansPerSheet = 0;
+        foreach (SheetLayout sheet in request.Sheets)
+        {
+            SizeMm extent = PrintedExtent.Of(sheet, request.Belt, request.Stock);
+            double each = 0;
+            int scans = 0;
+            foreach (int layers in faces)
+            {
+                Reading<ScanPlan> plan = Scanning.Of(request.Press, mode, extent.WidthMm, extent.HeightMm, layers);
+                if (!plan.IsTaken)
+                    return Reading.Refused<RunTime>(plan.Faults);
+                each += plan.Value.Seconds;
+                scans += plan.Value.Scans;
+                if (figures.Count == 0)
+                    figures.AddRange(plan.Value.Figures);
+            }
+
+            scansPerSheet = Math.Max(scansPerSheet, scans);
+            printSeconds += each * Goes(sheet.Repeats, request);
+        }
+
+        double handling = HandlingSeconds(request, printSeconds, faces.Count, out Figure handlingFigure);
+        double setUp = request.Press.Costs.SetUpMinutes * faces.Count;
+        figures.Add(new("set-up", setUp, "min", Invariant($"{request.Press.Costs.SetUpMinutes} min × {faces.Count} printed face(s)"), "demo data"));
+        figures.Add(new("printing", printSeconds / 60, "min", Invariant($"all scans of {Goes(request)} sheet(s) or row(s) of blanks"), FigureSource.Derived));
+        figures.Add(handlingFigure);
+        return Reading.Of(new RunTime(setUp, printSeconds / 60, handling / 60, scansPerSheet, figures));
+    }
+
+    /// <summary>How often the press prints: sheets, or rows of blanks lying side by side in the lanes.</summary>
+    public static int Goes(RunRequest request) => request.Sheets.Sum(s => Goes(s.Repeats, request));
+
+    private static int Goes(int sheets, RunRequest request) =>
+        request.Stock.Kind == StockKind.Blank && request.Belt.Lanes.Count > 1
+            ? (sheets + request.Belt.Lanes.Count - 1) / request.Belt.Lanes.Count
+            : sheets;
+
+    // A roll is hung once. Every board or blank is laid and taken off on each face; only what printing lasts can hide it, and the first is never hidden.
+    private static double HandlingSeconds(RunRequest request, double printSeconds, int faces, out Figure figure)
+    {
+        PressCosts costs = request.Press.Costs;
+        double each = costs.LoadSeconds + costs.UnloadSeconds;
+        int sheets = request.Sheets.Sum(s => s.Repeats);
+        int handled = request.Stock.Kind == StockKind.Roll ? 1 : sheets * faces;
+        double hidden = Math.Min(Throughput.HiddenSeconds(costs, 1e9) * (handled - 1), printSeconds);
+        double seconds = (handled * each) - Math.Max(0, hidden);
+        figure = new("handling not hidden", seconds / 60, "min",
+            Invariant($"{handled} × ({costs.LoadSeconds} + {costs.UnloadSeconds}) s less {Math.Max(0, hidden):0} s done while printing ({costs.LoadOverlapPercent} %)"), FigureSource.Derived);
+        return seconds;
+    }
+}

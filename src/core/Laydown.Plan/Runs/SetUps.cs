@@ -1,0 +1,129 @@
+using Laydown.Measures;
+using Laydown.Press;
+using Laydown.Press.Cure;
+using Laydown.Press.HoldDown;
+using Laydown.Press.Machines;
+using Laydown.Press.Stocks;
+
+namespace Laydown.Plan.Runs;
+
+/// <summary>How the press is set for a run, on the safe side until the sheet is measured.</summary>
+public static class SetUps
+{
+    /// <summary>Outer diameter of the core of a roll taken where none is given, mm: 76 mm bore and its wall.</summary>
+    private const double CoreMm = 89;
+
+    /// <summary>Works out the set-up of a run.</summary>
+    /// <param name="request">The run.</param>
+    /// <param name="mode">The mode picked.</param>
+    /// <param name="inks">Its ink.</param>
+    public static SetUp Of(RunRequest request, Mode mode, IReadOnlyList<InkUse> inks)
+    {
+        SheetHeight height = SheetHeights.Of(request.Press, request.Stock, InkNeeds.HighestInkUm(request, mode));
+        Figure dose = Dose.OfLastLayer(request.Press.Lamp, mode);
+        double massKg = SheetMassKg(request.Stock);
+        List<string> refusals = [.. height.Refusals, .. StockRefusals(request), .. InkRefusals(request.Press, inks)];
+        if (height.HeadHeightMm > 30)
+            refusals.Add(Invariant($"The heads would have to stand {height.HeadHeightMm:0.0} mm over the belt; 30 mm is the most a set-up holds."));
+        return new(SheetHeights.ClearanceMm, height.HighestPointMm, HeadGap.FromMm(Math.Min(30, height.HeadHeightMm)),
+            Measure(request, height), mode.LampPercent, dose.Value, massKg, HoldDown(request), refusals,
+            FirstPieceChecks.Of(request, mode), Cautions.Of(request, massKg), [.. height.Figures, dose, .. Others(request, mode, massKg)]);
+    }
+
+    /// <summary>Mass of one board or blank, or of the whole roll, without ink, kg.</summary>
+    public static double SheetMassKg(Stock stock) => RollSize.MassKg(stock.WeightGPerM2, stock.WidthMm, stock.LengthMm / 1000);
+
+    private static List<string> Measure(RunRequest request, SheetHeight height)
+    {
+        Stock stock = request.Stock;
+        if (stock.Kind == StockKind.Roll)
+        {
+            return
+            [
+                Invariant($"Measure the film's thickness at three places across the roll; the highest wins. Reckoned with: {height.HighestPointMm:0.00} mm."),
+                "Look along the web for raised edges, splices and creases before the heads pass over them.",
+            ];
+        }
+
+        return
+        [
+            Invariant($"Measure the thickness at five points, four corners and the middle, of the first sheet and of every new pack: the highest wins. Reckoned with: {stock.ThicknessMm:0.##} mm + {stock.ThicknessToleranceMm:0.##} mm."),
+            Invariant($"Lay a straight edge over every corner and edge: more than {SheetHeights.ClearanceMm - SheetHeights.LeftOverLiftMm:0.0} mm of curl stops the sheet. A short curl is not sucked down: flatten, tape or change it."),
+            Invariant($"Set the head height to the highest measured point + {SheetHeights.ClearanceMm:0.0} mm, never lower than needed by the sheet in hand."),
+        ];
+    }
+
+    private static string HoldDown(RunRequest request)
+    {
+        string zones = request.Belt.OpenZones.Count == 0 ? "No vacuum zone open" : Invariant($"Vacuum zones {string.Join(", ", request.Belt.OpenZones)} open");
+        string shut = request.Belt.ShutZones.Count == 0 ? "" : Invariant($"; {string.Join(", ", request.Belt.ShutZones)} shut");
+        double areaM2 = request.Belt.AcrossMm * request.Belt.FeedMm / 1e6;
+        double newton = Suction.ForceN(request.Press.Vacuum.FullKpa, areaM2, request.Press.Vacuum.OpenAreaPercent);
+        return request.Stock.Kind == StockKind.Roll
+            ? Invariant($"{zones}{shut}. Web under even tension, no wrinkle at the belt.")
+            : Invariant($"{zones}{shut}. {request.Press.Vacuum.FullKpa:0.#} kPa on {request.Press.Vacuum.OpenAreaPercent:0.#} % open area hold a sheet with about {newton / 9.81:0} kgf. Cover open holes; tape porous or fluted edges.");
+    }
+
+    private static IEnumerable<string> StockRefusals(RunRequest request)
+    {
+        Stock stock = request.Stock;
+        int needed = NeededOnHand(request);
+        string unit = stock.Kind switch { StockKind.Roll => "m of roll", StockKind.Blank => "blanks", _ => "boards" };
+        if (needed > stock.OnHand)
+            yield return Invariant($"{stock.Name}: {needed} {unit} are needed, {stock.OnHand} are on hand. Order more before release.");
+        if (stock.Kind != StockKind.Roll)
+            yield break;
+
+        // The thickest and heaviest the roll can be is a full one.
+        double diameter = RollSize.OuterDiameterMm(CoreMm, stock.LengthMm / 1000, stock.ThicknessMm);
+        double mass = SheetMassKg(stock);
+        if (!request.Press.Rolls.Any(r => stock.WidthMm <= r.MaxWidthMm && diameter <= r.MaxDiameterMm && mass <= r.MaxMassKg))
+            yield return Invariant($"No roll station of {request.Press.Name} takes a full roll {stock.WidthMm:0} mm wide, {diameter:0} mm thick and {mass:0} kg heavy.");
+    }
+
+    /// <summary>Boards or blanks a run takes, or whole metres of roll.</summary>
+    public static int NeededOnHand(RunRequest request) => request.Stock.Kind == StockKind.Roll
+        ? (int)Math.Ceiling(RollLengthM(request) - 1e-9)
+        : request.Sheets.Sum(s => s.Repeats);
+
+    /// <summary>Length of roll consumed, m.</summary>
+    public static double RollLengthM(RunRequest request) => request.Sheets.Sum(s => s.Repeats * s.Sheet.HeightMm) / 1000;
+
+    private static IEnumerable<string> InkRefusals(PressDescription press, IReadOnlyList<InkUse> inks)
+    {
+        foreach (InkUse use in inks)
+        {
+            List<Tank> tanks = [.. press.Channels.Where(c => use.ChannelIds.Contains(c.Id, StringComparer.Ordinal)).Select(c => c.TankId).Distinct()
+                .Select(id => press.Tanks.FirstOrDefault(t => string.Equals(t.Id, id, StringComparison.Ordinal))).OfType<Tank>()];
+            double usable = tanks.Sum(t => Math.Max(0, t.LevelMl - t.LowMl));
+            double needed = use.PrintedMl + use.SetUpMl;
+            if (needed > usable && tanks.Any(t => !t.TopUpWhilePrinting))
+                yield return Invariant($"{InkWords.Of(use.Role)}: {needed:0} ml are needed and {usable:0} ml can be used before the tank runs low. Top up first; it cannot be done while printing.");
+        }
+    }
+
+    private static IEnumerable<Figure> Others(RunRequest request, Mode mode, double massKg)
+    {
+        yield return new("mass of a sheet or roll", massKg, "kg",
+            Invariant($"{request.Stock.WeightGPerM2:0.#} g/m² × {request.Stock.WidthMm:0} mm × {request.Stock.LengthMm:0} mm"), FigureSource.Definition);
+        if (mode.TwoWay)
+        {
+            yield return new("offset of two-way lines for 1 mm of gap", 2 * mode.SpeedMPerS / Math.Max(0.001, request.Press.Carriage.DropSpeedMPerS), "mm",
+                Invariant($"2 × {mode.SpeedMPerS} m/s × 1 mm / {request.Press.Carriage.DropSpeedMPerS} m/s drop speed"), FigureSource.Definition);
+        }
+
+        if (request.Stack.Layers.Select(l => l.Face).Distinct().Count() > 1)
+        {
+            double length = Math.Max(request.Stock.WidthMm, request.Stock.LengthMm);
+            yield return new("growth of a sheet 10 K warmer at the second face", Growth.OfLengthMm(length, request.Stock.GrowthPpmPerK, 10), "mm",
+                Invariant($"{length:0} mm × {request.Stock.GrowthPpmPerK}·10⁻⁶/K × 10 K"), FigureSource.Definition);
+        }
+
+        if (request.Belt.UncoveredMm > 0)
+        {
+            double openCm2 = request.Belt.UncoveredMm * request.Belt.FeedMm / 100 * request.Press.Vacuum.OpenAreaPercent / 100;
+            yield return new("air drawn through open holes beside the sheet", Suction.LeakM3PerHour(openCm2, request.Press.Vacuum.FullKpa), "m³/h",
+                Invariant($"0.6 × {openCm2:0} cm² × √(2 × {request.Press.Vacuum.FullKpa} kPa / 1.2 kg/m³)"), FigureSource.Definition);
+        }
+    }
+}
