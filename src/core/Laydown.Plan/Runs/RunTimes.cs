@@ -55,13 +55,13 @@ public static class RunTimes
             ? (sheets + request.Belt.Lanes.Count - 1) / request.Belt.Lanes.Count
             : sheets;
 
-    // A roll is hung once. Every board or blank is laid and taken off on each face; only what printing lasts can hide it, and the first is never hidden.
+    // A roll is hung once. Every board, or row of blanks side by side, is laid and taken off on each face.
+    // Only what printing lasts can hide it, and the first is never hidden.
     private static double HandlingSeconds(RunRequest request, double printSeconds, int faces, out Figure figure)
     {
         PressCosts costs = request.Press.Costs;
         double each = costs.LoadSeconds + costs.UnloadSeconds;
-        int sheets = request.Sheets.Sum(s => s.Repeats);
-        int handled = request.Stock.Kind == StockKind.Roll ? 1 : sheets * faces;
+        int handled = request.Stock.Kind == StockKind.Roll ? 1 : Goes(request) * faces;
         double hidden = Math.Min(Throughput.HiddenSeconds(costs, 1e9) * (handled - 1), printSeconds);
         double seconds = (handled * each) - Math.Max(0, hidden);
         figure = new("handling not hidden", seconds / 60, "min",

@@ -1,0 +1,113 @@
+using Laydown.Core.Tests.Press;
+using Laydown.Measures;
+using Laydown.Plan.Build;
+using Laydown.Plan.Orders;
+using Laydown.Press.Machines;
+using Laydown.Press.Stacks;
+using Laydown.Press.Stocks;
+using Xunit;
+
+namespace Laydown.Core.Tests.Plan;
+
+public sealed class StackLawTests
+{
+    private static readonly PressDescription Press = Presses.Hybrid(Presses.Mode());
+
+    /// <summary>Every wish that can be printed, on every sheet that lets it be seen.</summary>
+    public static IEnumerable<TheoryDataRow<bool, bool, bool, bool, SheetLight>> Wishes() =>
+        from through in new[] { false, true }
+        from dayNight in new[] { false, true }
+        from white in new[] { false, true }
+        from clear in new[] { false, true }
+        from light in Enum.GetValues<SheetLight>()
+        where light != SheetLight.Opaque || !(through || dayNight)
+        select new TheoryDataRow<bool, bool, bool, bool, SheetLight>(through, dayNight, white, clear, light);
+
+    [Theory, MemberData(nameof(Wishes))]
+    public void The_viewer_meets_the_day_picture_before_any_white(bool through, bool dayNight, bool white, bool clear, SheetLight light)
+    {
+        LayerStack stack = Derive(new(through, dayNight, dayNight, white ? WhiteSource.Flood : null, null, 100, 0, clear), light).Value;
+
+        // Walk from the viewer's eye inward: on the first surface the outermost layer is met first, on the second the one on the sheet.
+        IEnumerable<Layer> met = through ? stack.Layers : stack.Layers.Reverse();
+        List<Layer> inked = [.. met.Where(l => l.Group != InkGroup.Clear)];
+        Assert.Equal(InkGroup.Colour, inked[0].Group);
+        Assert.Equal(1, inked[0].ArtworkPage);
+        if (dayNight)
+        {
+            Assert.Equal([InkGroup.Colour, InkGroup.White, InkGroup.Colour], inked.Select(l => l.Group));
+            Assert.Equal(2, inked[2].ArtworkPage);
+        }
+    }
+
+    [Theory, MemberData(nameof(Wishes))]
+    public void Ink_is_mirrored_exactly_when_it_is_seen_through_the_sheet_and_lies_on_one_face(bool through, bool dayNight, bool white, bool clear, SheetLight light)
+    {
+        LayerStack stack = Derive(new(through, dayNight, dayNight, white ? WhiteSource.Flood : null, null, 100, 0, clear), light).Value;
+        Assert.All(stack.Layers, l => Assert.Equal(through, l.Mirrored));
+        Assert.All(stack.Layers, l => Assert.Equal(through ? SheetFace.Second : SheetFace.First, l.Face));
+        Assert.Equal(clear, stack.Layers[^1].Group == InkGroup.Clear);
+        Assert.NotEmpty(stack.Because);
+    }
+
+    [Fact]
+    public void White_over_100_percent_is_split_into_layers_of_equal_strength()
+    {
+        LayerStack stack = Derive(new(false, false, false, WhiteSource.UnderImage, null, 150, 0.3, false), SheetLight.Clear).Value;
+        Assert.Equal([(InkGroup.White, 75.0), (InkGroup.White, 75.0), (InkGroup.Colour, 100.0)], stack.Layers.Select(l => (l.Group, l.StrengthPercent)));
+        Assert.Equal(0.3, stack.Layers[0].ChokeMm);
+    }
+
+    [Fact]
+    public void A_named_separation_keeps_its_name() => Assert.Equal("White",
+        Derive(new(true, false, false, WhiteSource.NamedSeparation, "White", 100, 0, false), SheetLight.Clear).Value.Layers[1].SeparationName);
+
+    private static Reading<LayerStack> Derive(BuildWish wish, SheetLight light) =>
+        StackBuilder.Derive(wish, Presses.Board(light: light), Press, Presses.Inks());
+}
+
+public sealed class StackRefusalTests
+{
+    private static readonly PressDescription Hybrid = Presses.Hybrid(Presses.Mode()), Plain = Presses.Plain(Presses.Mode());
+
+    [Theory]
+    [InlineData(true, false, false, "/build/seenThroughSheet")]
+    [InlineData(false, true, false, "/build/lit")]
+    [InlineData(false, true, true, "/build/dayNight")]
+    public void What_needs_light_through_the_sheet_is_refused_on_an_opaque_one(bool through, bool lit, bool dayNight, string field)
+    {
+        InputFault fault = Assert.Single(StackBuilder.Derive(new(through, lit, dayNight, null, null, 0, 0, false), Presses.Board(), Hybrid, Presses.Inks()).Faults);
+        Assert.Equal(field, fault.Field);
+        Assert.Contains("clear or opal", fault.Wanted, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void More_layers_than_the_press_takes_are_refused_with_the_number_that_would_do()
+    {
+        InputFault fault = StackBuilder.Derive(new(false, true, true, null, null, 100, 0, false), Presses.Board(light: SheetLight.Clear), Hybrid with { MaxLayers = 2 }, Presses.Inks()).Faults[0];
+        Assert.Equal("3 layers (colour, white, colour)", fault.Found);
+        Assert.Contains("a press that takes 3", fault.Wanted, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void White_and_clear_are_refused_where_press_or_inks_lack_them()
+    {
+        BuildWish wish = new(false, false, false, WhiteSource.Flood, null, 100, 0, true);
+        Assert.Equal(["/build", "/build/white", "/build/clear"], StackBuilder.Derive(wish, Presses.Board(), Plain, Presses.Inks()).Faults.Select(f => f.Field));
+        IReadOnlyList<InputFault> noInk = StackBuilder.Derive(wish, Presses.Board(), Hybrid, Presses.Inks() with { Inks = [] }).Faults;
+        Assert.All(noInk, f => Assert.Contains("ink set", f.Wanted, StringComparison.Ordinal));
+        Assert.Equal(2, noInk.Count);
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(-5)]
+    [InlineData(201)]
+    [InlineData(double.NaN)]
+    public void A_strength_of_white_outside_its_range_is_refused(double percent) => Assert.Equal("/build/whitePercent", Assert.Single(
+        StackBuilder.Derive(new(false, false, false, WhiteSource.Flood, null, percent, 0, false), Presses.Board(), Hybrid, Presses.Inks()).Faults).Field);
+
+    [Fact]
+    public void White_from_a_separation_without_name_is_refused() => Assert.Equal("/build/whiteSeparation", Assert.Single(
+        StackBuilder.Derive(new(false, false, false, WhiteSource.NamedSeparation, " ", 100, 0, false), Presses.Board(), Hybrid, Presses.Inks()).Faults).Field);
+}
