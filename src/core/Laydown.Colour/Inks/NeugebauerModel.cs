@@ -1,0 +1,164 @@
+using System.Numerics;
+using Laydown.Colour.Spaces;
+using Laydown.Colour.Spectra;
+
+namespace Laydown.Colour.Inks;
+
+/// <summary>Spectral Neugebauer model with the Yule–Nielsen factor: coverages of the inks → reflectance → colour [Yule1951] [Viggiano1990].</summary>
+/// <remarks>
+/// R = (Σ wⱼ Rⱼ^(1/n))^n over all overprints j of solids; wⱼ by Demichel's product of coverages, good for independent (stochastic) screens.
+/// n = 1: no light spreads under the ink; 2: it spreads wholly; real inkjet asks for more, as drops also differ in thickness.
+/// </remarks>
+public sealed class NeugebauerModel
+{
+    private readonly double[] flat;
+    private readonly int primaryCount;
+    private readonly double exponent;
+    private readonly SpectralWeights weights;
+
+    /// <summary>A model from its overprints.</summary>
+    /// <param name="primaries">2^inks reflectances in the product's bands, each over 0 to 1; bit i of the index tells whether ink i is solid.</param>
+    /// <param name="yuleNielsen">n, 1 to 100.</param>
+    /// <param name="weights">Weights of light and observer in the product's bands.</param>
+    /// <exception cref="ArgumentException">Not 2, 4, … 256 primaries, a reflectance outside its range, or weights for other bands.</exception>
+    public NeugebauerModel(IReadOnlyList<double[]> primaries, double yuleNielsen, SpectralWeights weights)
+    {
+        if (primaries.Count is < 2 or > 256 || !BitOperations.IsPow2(primaries.Count))
+            throw new ArgumentException(Invariant($"{primaries.Count} primaries: wanted 2, 4, … 256."), nameof(primaries));
+        if (primaries.Any(p => p.Length != Bands.Count || p.Any(r => !(r is > 0 and <= 1))))
+            throw new ArgumentException(Invariant($"Primaries: wanted {Bands.Count} reflectances over 0 to 1 each."), nameof(primaries));
+        if (!(yuleNielsen is >= 1 and <= 100))
+            throw new ArgumentOutOfRangeException(nameof(yuleNielsen), yuleNielsen, "Yule–Nielsen factor: wanted 1 to 100.");
+        if (weights.Count != Bands.Count || weights.FirstNm != Bands.FirstNm)
+            throw new ArgumentException("Weights: wanted 380 nm to 730 nm every 10 nm.", nameof(weights));
+
+        Inks = BitOperations.Log2((uint)primaries.Count);
+        exponent = yuleNielsen;
+        this.weights = weights;
+        primaryCount = primaries.Count;
+        flat = [.. primaries.SelectMany(p => p.Select(r => Math.Pow(r, 1 / yuleNielsen)))];
+        White = weights.Of(primaries[0]);
+    }
+
+    /// <summary>Number of inks.</summary>
+    public int Inks { get; }
+
+    /// <summary>Tristimulus values of the bare stock; the perfect diffuser has Y = 100.</summary>
+    public Xyz White { get; }
+
+    /// <summary>White of the light the model is seen in; Y = 100.</summary>
+    public Xyz LightWhite => weights.White;
+
+    /// <summary>Reflectance of a mixture, band by band.</summary>
+    /// <param name="coverages">One for each ink, 0 to 1.</param>
+    /// <exception cref="ArgumentException">Another number of coverages.</exception>
+    public double[] Reflectance(ReadOnlySpan<double> coverages)
+    {
+        Check(coverages);
+        double[] share = new double[primaryCount];
+        Demichel(coverages, share);
+        double[] reflectance = new double[Bands.Count];
+        Mix(share, reflectance);
+        for (int band = 0; band < Bands.Count; band++)
+            reflectance[band] = Raise(reflectance[band]);
+        return reflectance;
+    }
+
+    /// <summary>Tristimulus values of a mixture; the perfect diffuser has Y = 100.</summary>
+    public Xyz ToXyz(ReadOnlySpan<double> coverages) => weights.Of(Reflectance(coverages));
+
+    /// <summary>Tristimulus values and how they change with each ink.</summary>
+    /// <param name="coverages">One for each ink, 0 to 1.</param>
+    /// <param name="slopes">Receives for each ink dX, dY, dZ for one unit of coverage.</param>
+    public Xyz ToXyz(ReadOnlySpan<double> coverages, Span<Xyz> slopes)
+    {
+        Check(coverages);
+        Span<double> share = stackalloc double[primaryCount];
+        Demichel(coverages, share);
+        Span<double> root = stackalloc double[Bands.Count], steep = stackalloc double[Bands.Count];
+        Mix(share, root);
+
+        // The outer power is the same for the value and for every slope: put it, band by band, into the weights.
+        for (int band = 0; band < Bands.Count; band++)
+        {
+            double value = Raise(root[band]);
+            steep[band] = exponent * value / root[band];
+            root[band] = value;
+        }
+
+        Xyz colour = weights.Of(root);
+        for (int ink = 0; ink < Inks; ink++)
+        {
+            DemichelSlope(coverages, ink, share);
+            Mix(share, root);
+            for (int band = 0; band < Bands.Count; band++)
+                root[band] *= steep[band];
+            slopes[ink] = weights.Of(root);
+        }
+
+        return colour;
+    }
+
+    private double Raise(double root) => exponent switch
+    {
+        1 => root,
+        2 => root * root,
+        _ => Math.Pow(root, exponent),
+    };
+
+    // Bands side by side: as many as the machine adds at once, the sum kept in a register over all primaries.
+    private void Mix(ReadOnlySpan<double> share, Span<double> mixed)
+    {
+        int width = Vector<double>.Count;
+        int band = 0;
+        for (; band <= Bands.Count - width; band += width)
+        {
+            Vector<double> sum = Vector<double>.Zero;
+            for (int j = 0, at = band; j < share.Length; j++, at += Bands.Count)
+                sum += new Vector<double>(flat, at) * share[j];
+            sum.CopyTo(mixed[band..]);
+        }
+
+        for (; band < Bands.Count; band++)
+        {
+            double sum = 0;
+            for (int j = 0; j < share.Length; j++)
+                sum += flat[(j * Bands.Count) + band] * share[j];
+            mixed[band] = sum;
+        }
+    }
+
+    private static void Demichel(ReadOnlySpan<double> coverages, Span<double> share)
+    {
+        share[0] = 1;
+        for (int ink = 0, filled = 1; ink < coverages.Length; ink++, filled *= 2)
+        {
+            for (int j = 0; j < filled; j++)
+            {
+                share[j + filled] = share[j] * coverages[ink];
+                share[j] *= 1 - coverages[ink];
+            }
+        }
+    }
+
+    private static void DemichelSlope(ReadOnlySpan<double> coverages, int along, Span<double> share)
+    {
+        share[0] = 1;
+        for (int ink = 0, filled = 1; ink < coverages.Length; ink++, filled *= 2)
+        {
+            double with = ink == along ? 1 : coverages[ink];
+            double without = ink == along ? -1 : 1 - coverages[ink];
+            for (int j = 0; j < filled; j++)
+            {
+                share[j + filled] = share[j] * with;
+                share[j] *= without;
+            }
+        }
+    }
+
+    private void Check(ReadOnlySpan<double> coverages)
+    {
+        if (coverages.Length != Inks)
+            throw new ArgumentException(Invariant($"{coverages.Length} coverages: wanted {Inks}."), nameof(coverages));
+    }
+}

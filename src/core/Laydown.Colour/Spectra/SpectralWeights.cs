@@ -1,0 +1,144 @@
+using System.Numerics;
+using Laydown.Colour.Spaces;
+
+namespace Laydown.Colour.Spectra;
+
+/// <summary>Weights that turn a spectrum in even bands into tristimulus values under one light [ASTM-E308] [ASTM-E2022].</summary>
+/// <remarks>
+/// X = Σ R·Wx. The product of light and observer at every nanometre is shared out to the four nearest bands by cubic Lagrange coefficients
+/// (three bands and a quadratic in the first and last step), then scaled to ΣWy = 100. Weights outside a shorter range go to its end bands.
+/// </remarks>
+public sealed class SpectralWeights
+{
+    private const int TableFirstNm = 360;
+    private const int TableLastNm = 830;
+    private readonly double[] x, y, z;
+
+    private SpectralWeights(int firstNm, int stepNm, double[][] weights)
+    {
+        FirstNm = firstNm;
+        StepNm = stepNm;
+        (x, y, z) = (weights[0], weights[1], weights[2]);
+        White = new(x.Sum(), y.Sum(), z.Sum());
+    }
+
+    /// <summary>First band, nm.</summary>
+    public int FirstNm { get; }
+
+    /// <summary>Width of a band, nm.</summary>
+    public int StepNm { get; }
+
+    /// <summary>Number of bands.</summary>
+    public int Count => x.Length;
+
+    /// <summary>Tristimulus values of the perfect diffuser; Y = 100.</summary>
+    public Xyz White { get; }
+
+    /// <summary>Weights for X.</summary>
+    public ReadOnlySpan<double> X => x;
+
+    /// <summary>Weights for Y; their sum is 100.</summary>
+    public ReadOnlySpan<double> Y => y;
+
+    /// <summary>Weights for Z.</summary>
+    public ReadOnlySpan<double> Z => z;
+
+    /// <summary>Weights for the product's own bands and the 2° observer.</summary>
+    public static SpectralWeights For(Illuminant light) => For(light, ColourMatching.TwoDegree, Bands.FirstNm, Bands.LastNm, Bands.StepNm);
+
+    /// <summary>Weights for any light, observer and bands.</summary>
+    /// <param name="light">The light.</param>
+    /// <param name="observer">The observer, at least 360–830 nm.</param>
+    /// <param name="firstNm">First band, nm: 360 or a whole number of steps above it.</param>
+    /// <param name="lastNm">Last band, nm, at most 830.</param>
+    /// <param name="stepNm">Width of a band, nm, 2 to 20.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The bands do not fit.</exception>
+    public static SpectralWeights For(Illuminant light, ColourMatching observer, int firstNm, int lastNm, int stepNm)
+    {
+        if (stepNm is < 2 or > 20)
+            throw new ArgumentOutOfRangeException(nameof(stepNm), stepNm, "Band width: wanted 2 nm to 20 nm.");
+        if (firstNm < TableFirstNm || lastNm > TableLastNm || (firstNm - TableFirstNm) % stepNm != 0 || (lastNm - firstNm) % stepNm != 0)
+            throw new ArgumentOutOfRangeException(nameof(firstNm), firstNm, "Bands: wanted whole steps from 360 nm, within 360 nm to 830 nm.");
+
+        double[][] whole = Spread(light, observer, stepNm);
+        return new(firstNm, stepNm, Fold(whole, (firstNm - TableFirstNm) / stepNm, (lastNm - firstNm) / stepNm));
+    }
+
+    /// <summary>Tristimulus values of a reflectance or transmittance; the perfect diffuser has Y = 100.</summary>
+    /// <exception cref="ArgumentException">The spectrum has another number of bands.</exception>
+    public Xyz Of(ReadOnlySpan<double> spectrum)
+    {
+        if (spectrum.Length != Count)
+            throw new ArgumentException(Invariant($"Spectrum of {spectrum.Length} bands: wanted {Count}."), nameof(spectrum));
+
+        return new(Sum(spectrum, x), Sum(spectrum, y), Sum(spectrum, z));
+    }
+
+    private static double Sum(ReadOnlySpan<double> spectrum, double[] axis)
+    {
+        int width = Vector<double>.Count, band = 0;
+        Vector<double> sums = Vector<double>.Zero;
+        for (; band <= axis.Length - width; band += width)
+            sums += new Vector<double>(spectrum[band..]) * new Vector<double>(axis, band);
+        double sum = Vector.Sum(sums);
+        for (; band < axis.Length; band++)
+            sum += spectrum[band] * axis[band];
+        return sum;
+    }
+
+    private static double[][] Spread(Illuminant light, ColourMatching observer, int stepNm)
+    {
+        int nodes = ((TableLastNm - TableFirstNm) / stepNm) + 1;
+        double[][] weights = [new double[nodes], new double[nodes], new double[nodes]];
+        Span<double> share = stackalloc double[4];
+        for (int nm = TableFirstNm; nm <= TableLastNm; nm++)
+        {
+            int first = Shares(nm, stepNm, nodes, share);
+            ReadOnlySpan<double> eye = observer.At(nm);
+            for (int axis = 0; axis < 3; axis++)
+            {
+                for (int i = 0; i < 4; i++)
+                {
+                    // A quadratic share is 0 in its fourth place, which may lie past the last band.
+                    if (share[i] != 0)
+                        weights[axis][first + i] += share[i] * eye[axis] * light.At(nm);
+                }
+            }
+        }
+
+        double scale = 100 / weights[1].Sum();
+        foreach (double[] axis in weights)
+            for (int node = 0; node < nodes; node++)
+                axis[node] *= scale;
+        return weights;
+    }
+
+    // Lagrange coefficients of the bands around a wavelength; returns the first of them.
+    private static int Shares(int nm, int stepNm, int nodes, Span<double> share)
+    {
+        int left = Math.Min((nm - TableFirstNm) / stepNm, nodes - 2);
+        double t = (nm - TableFirstNm - (left * stepNm)) / (double)stepNm;
+        if (left > 0 && left < nodes - 2)
+        {
+            share[0] = -t * (t - 1) * (t - 2) / 6;
+            share[1] = (t + 1) * (t - 1) * (t - 2) / 2;
+            share[2] = -(t + 1) * t * (t - 2) / 2;
+            share[3] = (t + 1) * t * (t - 1) / 6;
+            return left - 1;
+        }
+
+        // The first step looks right, the last step looks left: the same quadratic, mirrored.
+        double u = left == 0 ? t : 1 - t;
+        double near = (u - 1) * (u - 2) / 2, middle = -u * (u - 2), far = u * (u - 1) / 2;
+        (share[0], share[1], share[2], share[3]) = left == 0 ? (near, middle, far, 0) : (far, middle, near, 0);
+        return left == 0 ? 0 : nodes - 3;
+    }
+
+    private static double[][] Fold(double[][] whole, int skip, int steps) => [.. whole.Select(axis =>
+    {
+        double[] part = axis[skip..(skip + steps + 1)];
+        part[0] += axis[..skip].Sum();
+        part[^1] += axis[(skip + steps + 1)..].Sum();
+        return part;
+    })];
+}
