@@ -1,0 +1,40 @@
+using Laydown.Measures;
+
+namespace Laydown.Raster.Tiles;
+
+/// <summary>A rectangle of ink values: inks × rows × columns, 16 bits, 0 = bare, 65535 = full laydown.</summary>
+/// <remarks>Plane after plane, row after row from the top. A new tile is bare.</remarks>
+public sealed class Tile
+{
+    /// <summary>Full laydown of one ink.</summary>
+    public const ushort Full = ushort.MaxValue;
+
+    private readonly ushort[] values;
+
+    /// <summary>A bare tile.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">A count is below 1.</exception>
+    public Tile(int inks, int rows, int columns)
+    {
+        Inks = Bounds.Within(inks, 1, 64);
+        Rows = Bounds.Within(rows, 1, int.MaxValue);
+        Columns = Bounds.Within(columns, 1, int.MaxValue);
+        values = new ushort[checked(inks * rows * columns)];
+    }
+
+    /// <summary>How many inks.</summary>
+    public int Inks { get; }
+
+    /// <summary>Pixels down.</summary>
+    public int Rows { get; }
+
+    /// <summary>Pixels across.</summary>
+    public int Columns { get; }
+
+    /// <summary>One row of one ink, to read or to write.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">No such ink or row.</exception>
+    public Span<ushort> Row(int ink, int row)
+    {
+        int first = ((Bounds.Within(ink, 0, Inks - 1) * Rows) + Bounds.Within(row, 0, Rows - 1)) * Columns;
+        return values.AsSpan(first, Columns);
+    }
+}
