@@ -1,0 +1,54 @@
+using Laydown.Artwork.Pages;
+using Laydown.Layout.Sheets;
+using Laydown.Plan.Orders;
+using Laydown.Press.Machines;
+using Laydown.Shop.Orders;
+
+namespace Laydown.Output.PressFiles;
+
+/// <summary>The resolution press files are made at, and why.</summary>
+/// <param name="Ppi">Resolution, ppi.</param>
+/// <param name="Because">Why it is this one, in a sentence.</param>
+internal sealed record ContoneResolution(int Ppi, string Because)
+{
+    /// <summary>Below this a picture seen from a few metres shows its pixels; common practice, no source.</summary>
+    private const int LeastPpi = 72;
+
+    /// <summary>Pixels a module of a bar code needs so that its edges stay within a quarter of it; common practice, no source.</summary>
+    private const int PixelsPerModule = 4;
+
+    /// <summary>
+    /// The mode's contone resolution, unless a sheet would have more pixels than the budget: then the next lower divisor of the mode's dpi, but
+    /// never below what the bar codes of the items need, nor below 72 ppi.
+    /// </summary>
+    public static ContoneResolution For(Mode mode, IReadOnlyList<SheetLayout> sheets, IReadOnlyList<ItemRecord> items, long pixelBudget)
+    {
+        double needed = Math.Max(LeastPpi, items.Select(CodesNeed).DefaultIfEmpty(0).Max());
+        int ppi = mode.ContonePpi;
+        for (int lower = ppi - 1; Pixels(sheets, ppi) > pixelBudget && lower >= needed; lower--)
+        {
+            if (mode.ScanDpi % lower == 0 && mode.FeedDpi % lower == 0)
+                ppi = lower;
+        }
+
+        string because = ppi == mode.ContonePpi
+            ? Invariant($"{ppi} ppi, the contone resolution of mode {mode.Id}")
+            : Invariant($"{ppi} ppi instead of {mode.ContonePpi} ppi of mode {mode.Id}: a sheet stays near {pixelBudget / 1e6:0} million pixels");
+        return new(ppi, because);
+    }
+
+    private static double Pixels(IReadOnlyList<SheetLayout> sheets, int ppi) =>
+        sheets.Select(s => s.Sheet.AreaM2 * 1e6 * (ppi / 25.4) * (ppi / 25.4)).DefaultIfEmpty(0).Max();
+
+    private static double CodesNeed(ItemRecord item)
+    {
+        IEnumerable<ArtworkPage> pages = item.Artwork?.Pages ?? [];
+        return pages.SelectMany(p => p.Codes.Select(c => c.ModuleMm * Scale(item.Item, p)))
+            .Where(module => module > 0)
+            .Select(module => PixelsPerModule * 25.4 / module)
+            .DefaultIfEmpty(0)
+            .Max();
+    }
+
+    private static double Scale(Item item, ArtworkPage page) => page.TrimMm.WidthMm > 0 ? item.WidthMm / page.TrimMm.WidthMm : 1;
+}

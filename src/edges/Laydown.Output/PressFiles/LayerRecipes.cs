@@ -1,0 +1,145 @@
+using Laydown.Artwork.Pages;
+using Laydown.Measures;
+using Laydown.Press.Conditions;
+using Laydown.Press.Inks;
+using Laydown.Press.Stacks;
+using Laydown.Raster.Masks;
+using Laydown.Raster.Separation;
+using Laydown.Raster.Tiles;
+
+namespace Laydown.Output.PressFiles;
+
+/// <summary>Writes the recipe of each layer: the one way by which press files and ink figures are made.</summary>
+/// <param name="condition">Limits and linearisation.</param>
+/// <param name="inkSet">The inks.</param>
+internal sealed class LayerRecipes(PrintCondition condition, InkSet inkSet)
+{
+    /// <summary>Ink that counts as none under an image: two of 255 codes, so that the haze of a JPEG file stays bare.</summary>
+    private const double BarePercent = 0.8;
+
+    private static readonly InkRole[] Process = [InkRole.Cyan, InkRole.Magenta, InkRole.Yellow, InkRole.Black];
+
+    /// <summary>The recipe of a layer.</summary>
+    /// <param name="file">Artwork for messages.</param>
+    /// <param name="layer">The layer.</param>
+    /// <param name="plates">Plates of its page, by name.</param>
+    /// <param name="separations">Named separations of the page.</param>
+    /// <param name="ppi">Resolution of the plates, ppi.</param>
+    /// <returns>The recipe, or why the layer cannot be made.</returns>
+    public Reading<LayerRecipe> Of(
+        string file, Layer layer, IReadOnlyList<string> plates, IReadOnlyList<NamedSeparation> separations, double ppi) =>
+        layer.Group == InkGroup.Colour
+            ? ColourOf(file, layer)
+            : MaskOf(file, layer, plates, separations).Then(mask => OneInkOf(file, layer, mask, ppi));
+
+    private Reading<LayerRecipe> ColourOf(string file, Layer layer)
+    {
+        if (layer.StrengthPercent is not (> 0 and <= 100))
+            return Refused(file, layer, "StrengthPercent", Invariant($"{layer.StrengthPercent} %"), "over 0 % to 100 % for colour");
+
+        // Plates become laydown of the four inks, then light inks take their share, then the limits of this print condition hold.
+        List<(int DarkInk, LightInkSplit Split, InkRole Light)> pairs = LightPairs();
+        List<ITileStage> stages = [new PickInks([0, 1, 2, 3])];
+        if (layer.StrengthPercent < 100)
+            stages.Add(new InkCurves([.. Process.Select(_ => InkCurve.Straight(layer.StrengthPercent))]));
+        stages.Add(new InkCurves([.. Process.Select(CurveOf)]));
+        InkRole[] roles = [.. Process, .. pairs.Select(p => p.Light)];
+        if (pairs.Count > 0)
+            stages.Add(new LightInks([.. pairs.Select(p => (p.DarkInk, p.Split))]));
+        stages.Add(new PerInkLimit([.. roles.Select(LimitOf)]));
+        stages.Add(new TotalInkLimit(condition.TotalLimitPercent, Array.IndexOf(Process, InkRole.Black)));
+        return Reading.Of(new LayerRecipe(new(stages), [.. roles.Select(r => new InkPlane(r, NameOf(r)))], condition.TotalLimitPercent));
+    }
+
+    private List<(int DarkInk, LightInkSplit Split, InkRole Light)> LightPairs()
+    {
+        List<(int, LightInkSplit, InkRole)> pairs = [];
+        foreach ((int dark, InkRole role) in new[] { (0, InkRole.LightCyan), (1, InkRole.LightMagenta) })
+        {
+            // A light ink is used where the set has it and the print condition is calibrated for it.
+            if (inkSet.Find(role) is { } ink && condition.Inks.Any(i => i.Role == role))
+                pairs.Add((dark, new LightInkSplit(ink.Strength, condition.LightInkTakeOverPercent, LimitOf(role)), role));
+        }
+
+        return pairs;
+    }
+
+    private static Reading<IReadOnlyList<ITileStage>> MaskOf(
+        string file, Layer layer, IReadOnlyList<string> plates, IReadOnlyList<NamedSeparation> separations)
+    {
+        switch (layer.Source)
+        {
+            case WhiteSource.Flood or null:
+                return Reading.Of<IReadOnlyList<ITileStage>>([new Flood()]);
+            case WhiteSource.UnderImage:
+                string[] spots = [.. separations.Where(s => s.Role == SeparationRole.Colour).Select(s => s.Name)];
+                int[] seen = [.. Enumerable.Range(0, plates.Count).Where(p => p < 4 || spots.Contains(plates[p], StringComparer.Ordinal))];
+                return Reading.Of<IReadOnlyList<ITileStage>>([new PickInks(seen), new UnderImage(BarePercent)]);
+            case WhiteSource.Inverse:
+                return Reading.Of<IReadOnlyList<ITileStage>>([new Lightness(ofLight: true)]);
+            case WhiteSource.MaskPicture:
+                return Reading.Of<IReadOnlyList<ITileStage>>([new Lightness(ofLight: false)]);
+            case WhiteSource.Alpha:
+                return PlateOf(file, layer, plates, "Alpha");
+            case WhiteSource.NamedSeparation:
+                return PlateOf(file, layer, plates, layer.SeparationName ?? "");
+            default:
+                throw new ArgumentException(Invariant($"Source: found {layer.Source}; wanted a known white source."), nameof(layer));
+        }
+    }
+
+    private static Reading<IReadOnlyList<ITileStage>> PlateOf(string file, Layer layer, IReadOnlyList<string> plates, string name)
+    {
+        for (int plate = 4; plate < plates.Count; plate++)
+        {
+            if (string.Equals(plates[plate], name, StringComparison.OrdinalIgnoreCase))
+                return Reading.Of<IReadOnlyList<ITileStage>>([new PickInks([plate])]);
+        }
+
+        string found = plates.Count > 4 ? string.Join(", ", plates.Skip(4)) : "none besides the process inks";
+        return Reading.Refused<IReadOnlyList<ITileStage>>(
+            new InputFault(file, layer.ArtworkPage, "separations", found, Invariant($"\"{name}\" for the {layer.Group} layer")));
+    }
+
+    private Reading<LayerRecipe> OneInkOf(string file, Layer layer, IReadOnlyList<ITileStage> mask, double ppi)
+    {
+        if (layer.StrengthPercent is not (> 0 and <= 200))
+            return Refused(file, layer, "StrengthPercent", Invariant($"{layer.StrengthPercent} %"), "over 0 % to 200 %");
+        InkRole role = RoleOf(layer.Group);
+        if (inkSet.Find(role) is null)
+            return Refused(file, layer, "inks", Invariant($"no {role} in {inkSet.Id}"), Invariant($"an ink for the {layer.Group} layer"));
+
+        // More than one full laydown is shared evenly by two channels of the same ink.
+        int planes = layer.StrengthPercent > 100 ? 2 : 1;
+        List<ITileStage> stages = [.. mask];
+        double chokePixels = layer.ChokeMm * ppi / 25.4;
+        if (Math.Abs(chokePixels) >= 1)
+            stages.Add(new Choke(chokePixels));
+        if (Math.Abs(layer.StrengthPercent - (100 * planes)) > 1e-9)
+            stages.Add(new InkCurves([InkCurve.Straight(layer.StrengthPercent / planes)]));
+        stages.Add(new InkCurves([CurveOf(role)]));
+        if (planes > 1)
+            stages.Add(new PickInks([0, 0]));
+        string[] names = planes == 1 ? [NameOf(role)] : [NameOf(role), NameOf(role) + " 2"];
+        return Reading.Of(new LayerRecipe(new(stages), [.. names.Select(n => new InkPlane(role, n))], 100 * planes));
+    }
+
+    private static InkRole RoleOf(InkGroup group) => group switch
+    {
+        InkGroup.White => InkRole.White,
+        InkGroup.Clear => InkRole.Clear,
+        InkGroup.BlockOut => InkRole.Black,
+        _ => throw new ArgumentException(Invariant($"Group: found {group}; wanted White, Clear or BlockOut."), nameof(group)),
+    };
+
+    private InkCurve CurveOf(InkRole role) => condition.Inks.FirstOrDefault(i => i.Role == role) is { } ink
+        ? InkCurve.Through(ink.Curve, ink.LimitPercent)
+        : InkCurve.Straight(100);
+
+    private double LimitOf(InkRole role) => condition.Inks.FirstOrDefault(i => i.Role == role)?.LimitPercent ?? 100;
+
+    private string NameOf(InkRole role) => inkSet.Find(role)?.Name ?? role.ToString();
+
+    private static Reading<LayerRecipe> Refused(string file, Layer layer, string field, string found, string wanted) =>
+        Reading.Refused<LayerRecipe>(new InputFault(file, layer.ArtworkPage, field, found, wanted));
+}

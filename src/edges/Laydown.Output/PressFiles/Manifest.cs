@@ -1,0 +1,49 @@
+using System.Security.Cryptography;
+using System.Text.Json;
+using Laydown.Shop.Run;
+
+namespace Laydown.Output.PressFiles;
+
+/// <summary>The list of a run's files with their SHA-256.</summary>
+/// <remarks>Files are read back to be hashed: what is listed is what a reader will get, and the TIFF library goes back in its files while it writes.</remarks>
+internal static class Manifest
+{
+    private static readonly JsonWriterOptions Layout = new() { Indented = true };
+
+    /// <summary>Hashes the files and writes <c>manifest.json</c> beside them.</summary>
+    public static IReadOnlyList<ManifestEntry> Write(
+        string runId, DateTimeOffset made, string folder, IReadOnlyList<(string Name, string What)> files, CancellationToken cancellation)
+    {
+        List<ManifestEntry> entries = [];
+        foreach ((string name, string what) in files)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            using FileStream stream = File.OpenRead(Path.Combine(folder, name));
+            entries.Add(new(name, what, stream.Length, Convert.ToHexStringLower(SHA256.HashData(stream))));
+        }
+
+        using FileStream target = File.Create(Path.Combine(folder, "manifest.json"));
+        using Utf8JsonWriter json = new(target, Layout);
+        json.WriteStartObject();
+        json.WriteString("schema", "laydown/manifest");
+        json.WriteNumber("version", 1);
+        json.WriteString("runId", runId);
+        json.WriteString("made", made.ToUniversalTime());
+        json.WriteStartArray("files");
+        foreach (ManifestEntry entry in entries)
+            WriteEntry(json, entry);
+        json.WriteEndArray();
+        json.WriteEndObject();
+        return entries;
+    }
+
+    private static void WriteEntry(Utf8JsonWriter json, ManifestEntry entry)
+    {
+        json.WriteStartObject();
+        json.WriteString("name", entry.Name);
+        json.WriteString("what", entry.What);
+        json.WriteNumber("bytes", entry.Bytes);
+        json.WriteString("sha256", entry.Sha256);
+        json.WriteEndObject();
+    }
+}

@@ -1,0 +1,147 @@
+using Laydown.Measures;
+using Laydown.Press.Stacks;
+using Laydown.Raster.Tiles;
+using Laydown.Shop.Artwork;
+using Laydown.Shop.Orders;
+using Laydown.Shop.Run;
+
+namespace Laydown.Output.PressFiles;
+
+/// <summary>Laydown of every layer of every item of a run, as scratch files, ready to be put on sheets.</summary>
+internal sealed class RunPlanes : IDisposable
+{
+    private readonly Dictionary<(string Item, int Layer, bool Turned), PlaneFile> files = [];
+    private readonly Dictionary<int, IReadOnlyList<InkPlane>> inks = [];
+    private readonly RunContext context;
+    private readonly string workPath;
+
+    private RunPlanes(RunContext context, string workPath)
+    {
+        this.context = context;
+        this.workPath = workPath;
+    }
+
+    /// <summary>The face printed first; the sheets' drawings are seen from there.</summary>
+    public SheetFace FirstFace => context.Run.Stack.Layers[0].Face;
+
+    /// <summary>Makes them all.</summary>
+    /// <param name="context">The run.</param>
+    /// <param name="renderer">Renders pages.</param>
+    /// <param name="ppi">Resolution, ppi.</param>
+    /// <param name="workPath">Folder for the scratch files.</param>
+    /// <param name="tell">Told what is done and the share, 0 to 1.</param>
+    /// <param name="cancellation">Looked at before each band.</param>
+    public static async Task<Reading<RunPlanes>> MakeAsync(
+        RunContext context, IPageRenderer renderer, double ppi, string workPath, Action<string, double> tell, CancellationToken cancellation)
+    {
+        RunPlanes planes = new(context, workPath);
+        bool whole = false;
+        try
+        {
+            for (int i = 0; i < context.Items.Count; i++)
+            {
+                int at = i;
+                ItemRecord item = context.Items[i];
+                void Done(double share) => tell("laydown of " + item.Item.Title, (at + share) / context.Items.Count);
+                Reading<int> made = await planes.AddAsync(item, i, renderer, ppi, Done, cancellation);
+                if (!made.IsTaken)
+                    return Reading.Refused<RunPlanes>(made.Faults);
+            }
+
+            whole = true;
+            return Reading.Of(planes);
+        }
+        finally
+        {
+            if (!whole)
+                planes.Dispose();
+        }
+    }
+
+    /// <summary>The planes of a layer in the order of samples.</summary>
+    public IReadOnlyList<InkPlane> InksOf(int layer) => inks[layer];
+
+    /// <summary>Whether a layer is printed after the sheet was turned over.</summary>
+    public bool IsTurnedOver(int layer) => context.Run.Stack.Layers[layer].Face != FirstFace;
+
+    /// <summary>The planes of an item's layer, made when they are first asked for turned.</summary>
+    public (PlaneFile Planes, bool Mirrored) Of(string itemId, int layer, bool turned)
+    {
+        if (!files.TryGetValue((itemId, layer, turned), out PlaneFile? file))
+            throw new ArgumentException(Invariant($"Piece of item {itemId}: wanted an item of run {context.Run.Id}."), nameof(itemId));
+        return (file, MirroredOnSheet(StackOf(ItemOf(itemId)).Layers[layer], layer));
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        foreach (PlaneFile file in files.Values)
+            file.Dispose();
+        files.Clear();
+    }
+
+    private async Task<Reading<int>> AddAsync(
+        ItemRecord item, int number, IPageRenderer renderer, double ppi, Action<double> done, CancellationToken cancellation)
+    {
+        LayerStack stack = StackOf(item);
+        ITileSink SinkOf(int layer, LayerRecipe recipe, int rows, int columns)
+        {
+            string path = Path.Combine(workPath, Invariant($"{number}-{layer}.raw"));
+            PlaneFile file = new(path, recipe.Planes.Count, rows, columns, recipe.LimitPercent, MirroredOnSheet(stack.Layers[layer], layer));
+            files[(item.Item.Id, layer, false)] = file;
+            if (!inks.TryGetValue(layer, out IReadOnlyList<InkPlane>? first) || recipe.Planes.Count > first.Count)
+                inks[layer] = recipe.Planes;
+            return file;
+        }
+
+        ItemLayers maker = new(renderer, context.Condition, context.InkSet, context.ProfilePath);
+        Reading<int> made = await maker.RunAsync(item, stack, ppi, SinkOf, done, cancellation);
+        if (made.IsTaken && IsPlacedTurned(item.Item.Id))
+            Turn(item.Item.Id, number, stack.Layers.Count, cancellation);
+        return made.Then(_ => Agreeing(item, stack));
+    }
+
+    private void Turn(string itemId, int number, int layers, CancellationToken cancellation)
+    {
+        for (int layer = 0; layer < layers; layer++)
+        {
+            string path = Path.Combine(workPath, Invariant($"{number}-{layer}-turned.raw"));
+            files[(itemId, layer, true)] = files[(itemId, layer, false)].Turned(path, cancellation);
+        }
+    }
+
+    // All items of a run must need the same planes and the press must have a channel for each.
+    private Reading<int> Agreeing(ItemRecord item, LayerStack stack)
+    {
+        for (int layer = 0; layer < stack.Layers.Count; layer++)
+        {
+            if (files[(item.Item.Id, layer, false)].Inks != inks[layer].Count)
+                return Refused(item, Invariant($"layer {layer + 1}"), Invariant($"strength {stack.Layers[layer].StrengthPercent} %"), "the strength of the run's other items");
+            foreach (IGrouping<Laydown.Press.Inks.InkRole, InkPlane> need in inks[layer].GroupBy(p => p.Role))
+            {
+                int channels = context.Press.Channels.Count(c => c.Role == need.Key);
+                if (channels < need.Count())
+                    return Refused(item, "channels", Invariant($"{channels} for {need.Key} on {context.Press.Id}"), Invariant($"{need.Count()} for layer {layer + 1}"));
+            }
+        }
+
+        return Reading.Of(stack.Layers.Count);
+    }
+
+    private static Reading<int> Refused(ItemRecord item, string field, string found, string wanted) =>
+        Reading.Refused<int>(new InputFault(item.Item.Artwork, null, field, found, wanted));
+
+    // A sheet turned over is composed like the first face and then seen from behind: its pieces are mirrored once more.
+    private bool MirroredOnSheet(Layer layer, int number) => layer.Mirrored ^ IsTurnedOver(number);
+
+    private bool IsPlacedTurned(string itemId) =>
+        context.Run.Sheets.Any(s => s.Placements.Any(p => p.Turned && SheetPixels.ItemOf(p.PieceId) == itemId));
+
+    private ItemRecord ItemOf(string itemId) => context.Items.First(i => i.Item.Id == itemId);
+
+    // Runs are formed of items whose layers agree; what may differ is where each picture comes from.
+    private LayerStack StackOf(ItemRecord item) =>
+        item.Stack is { } own && own.Layers.Select(l => (l.Face, l.Group)).SequenceEqual(context.Run.Stack.Layers.Select(l => (l.Face, l.Group)))
+            ? own
+            : context.Run.Stack;
+}

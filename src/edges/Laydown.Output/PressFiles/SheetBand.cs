@@ -1,0 +1,61 @@
+namespace Laydown.Output.PressFiles;
+
+/// <summary>Puts the planes of pieces together to bands of a sheet: pixel after pixel, bare where no piece lies.</summary>
+/// <param name="sheet">The layout in pixels.</param>
+/// <param name="inks">Inks of the layer.</param>
+/// <param name="planesOf">Planes of an item, upright or turned, and whether they are mirrored.</param>
+/// <param name="reversed">Whether the whole sheet is seen from its other face: each row from right to left.</param>
+internal sealed class SheetBand(SheetPixels sheet, int inks, Func<string, bool, (IPlanes Planes, bool Mirrored)> planesOf, bool reversed)
+{
+    /// <summary>Fills <paramref name="band"/> with rows of the sheet.</summary>
+    /// <param name="firstRow">First row of the sheet.</param>
+    /// <param name="rows">How many.</param>
+    /// <param name="band">Takes rows × columns × inks bytes.</param>
+    public void Fill(int firstRow, int rows, byte[] band)
+    {
+        Span<byte> used = band.AsSpan(0, rows * sheet.Columns * inks);
+        used.Clear();
+        byte[] line = new byte[sheet.Columns];
+        foreach (PlacedPixels piece in sheet.Pieces)
+        {
+            int from = Math.Max(firstRow, Math.Max(0, piece.Top));
+            int to = Math.Min(firstRow + rows, piece.Top + piece.Height);
+            for (int row = from; row < to; row++)
+                Copy(piece, row, used.Slice((row - firstRow) * sheet.Columns * inks, sheet.Columns * inks), line);
+        }
+
+        for (int row = 0; reversed && row < rows; row++)
+            Reverse(used.Slice(row * sheet.Columns * inks, sheet.Columns * inks));
+    }
+
+    private void Copy(PlacedPixels piece, int row, Span<byte> target, byte[] line)
+    {
+        (IPlanes planes, bool mirrored) = planesOf(piece.ItemId, piece.Turned);
+        (int left, int top) = piece.StartIn(piece.Turned ? planes.Rows : planes.Columns, mirrored);
+        int skip = Math.Max(0, -piece.Left);
+        int first = piece.Left + skip;
+        int width = Math.Min(piece.Width - skip, sheet.Columns - first);
+        if (width <= 0)
+            return;
+        Span<byte> part = line.AsSpan(0, width);
+        for (int ink = 0; ink < inks; ink++)
+        {
+            planes.ReadRow(ink, top + row - piece.Top, left + skip, part);
+            int at = (first * inks) + ink;
+            foreach (byte value in part)
+            {
+                target[at] = value;
+                at += inks;
+            }
+        }
+    }
+
+    private void Reverse(Span<byte> row)
+    {
+        for (int left = 0, right = sheet.Columns - 1; left < right; left++, right--)
+        {
+            for (int ink = 0; ink < inks; ink++)
+                (row[(left * inks) + ink], row[(right * inks) + ink]) = (row[(right * inks) + ink], row[(left * inks) + ink]);
+        }
+    }
+}
