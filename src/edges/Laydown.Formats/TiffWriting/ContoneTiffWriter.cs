@@ -69,7 +69,6 @@ public sealed class ContoneTiffWriter : IDisposable
         if (rowsWritten != header.Rows)
             throw new InvalidOperationException(Invariant($"Rows: found {rowsWritten} written; wanted {header.Rows}."));
         Require(Guarded(tiff.WriteDirectory), "writing the directory");
-        Require(Guarded(tiff.Flush), "flushing");
     }
 
     /// <summary>Lets go of the library; what was not finished stays unreadable.</summary>
