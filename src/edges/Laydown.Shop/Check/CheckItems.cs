@@ -1,38 +1,33 @@
+using Laydown.Artwork.Checks;
 using Laydown.Artwork.Pages;
 using Laydown.Measures;
-using Laydown.Press.Stacks;
+using Laydown.Plan.Runs;
 using Laydown.Shop.Artwork;
+using Laydown.Shop.Build;
 using Laydown.Shop.Orders;
 
 namespace Laydown.Shop.Check;
 
 /// <summary>Looks at the artwork of items that wait: measures the file, makes pictures of its pages, checks it and derives the stack.</summary>
 /// <param name="folder">The shop's folder.</param>
+/// <param name="catalogue">What the shop has.</param>
 /// <param name="store">What it remembers.</param>
 /// <param name="reader">Measures files.</param>
 /// <param name="renderer">Makes pictures of pages.</param>
-/// <param name="findings">Findings of an item with its measured file.</param>
-/// <param name="build">The stack of an item with its measured file.</param>
-public sealed class CheckItems(
-    ShopFolder folder,
-    IShopStore store,
-    IArtworkReader reader,
-    IPageRenderer renderer,
-    Func<ItemRecord, ArtworkFile, IReadOnlyList<Finding>> findings,
-    Func<ItemRecord, ArtworkFile, Reading<LayerStack>> build)
+public sealed class CheckItems(ShopFolder folder, Catalogue catalogue, IShopStore store, IArtworkReader reader, IPageRenderer renderer)
 {
     private const int PreviewSidePx = 1400;
     private const int MostPreviews = 8;
 
     /// <summary>
-    /// Checks every item that waits, and again those whose file could not be read before. An item with a fault or a stop finding is
-    /// stopped, the others are ready; each is saved as soon as it is known.
+    /// Checks every item that waits, and again those held back by something outside their line and file: what stood in the way may be gone.
+    /// An item with a fault or a stop finding is stopped, the others are ready; each is saved as soon as it is known.
     /// </summary>
     /// <exception cref="OperationCanceledException">Cancelled; items done so far are saved.</exception>
     public async Task<CheckedItems> CheckAsync(CancellationToken cancellation)
     {
         List<ItemRecord> looked = [];
-        foreach (ItemRecord item in (await store.OrdersAsync(cancellation)).SelectMany(o => o.Items).Where(Wanted))
+        foreach (ItemRecord item in (await store.OrdersAsync(cancellation)).SelectMany(o => o.Items).Where(IsWanted))
         {
             cancellation.ThrowIfCancellationRequested();
             ItemRecord done = await CheckAsync(item, cancellation);
@@ -43,30 +38,35 @@ public sealed class CheckItems(
         return new(looked);
     }
 
-    private static bool Wanted(ItemRecord item) => item.ArtworkPath.Length > 0
-        && (item.State == ItemState.Waiting || (item.State == ItemState.Stopped && item.Artwork is null));
+    private static bool IsWanted(ItemRecord item) => item.ArtworkPath.Length > 0 && item.State switch
+    {
+        ItemState.Waiting => true,
+        ItemState.Stopped => item.Artwork is null || item.Faults.Any(f => !IsOfLine(f) && !string.Equals(f.File, item.Artwork.Name, StringComparison.Ordinal)),
+        _ => false,
+    };
 
     private async Task<ItemRecord> CheckAsync(ItemRecord item, CancellationToken cancellation)
     {
-        List<InputFault> faults = [.. item.Faults.Where(f => string.Equals(f.File, ItemRules.OrderFile, StringComparison.Ordinal))];
+        List<InputFault> faults = [.. item.Faults.Where(IsOfLine)];
         Reading<ArtworkFile> reading = await reader.ReadAsync(item.ArtworkPath, cancellation);
         if (!reading.IsTaken)
             return item with { State = ItemState.Stopped, Artwork = null, Faults = [.. faults, .. reading.Faults] };
 
-        // The findings stand even where a picture or a stack cannot be made, so that one look shows all that is wrong.
+        // All is looked at even where something is wrong already, so that one look shows all that must be mended.
         ArtworkFile artwork = reading.Value;
         faults.AddRange(await PreviewsAsync(item, artwork, cancellation));
-        IReadOnlyList<Finding> found = findings(item, artwork);
-        Reading<LayerStack> stack = build(item, artwork);
-        faults.AddRange(stack.Faults);
-        bool stop = faults.Count > 0 || found.Any(f => f.Severity == Severity.Stop);
+        Reading<PressChoice> press = PressChooser.Choose(ReadyItems.Of(item.Item, item.OrderId, artwork), PressRooms.Of(catalogue));
+        if (faults.TrueForAll(f => !IsOfLine(f)))
+            faults.AddRange(press.Faults);
+        IReadOnlyList<Finding> findings = ArtworkChecks.Run(artwork, CheckWishes.Of(item.Item, press.Match<PressChoice?>(p => p, _ => null)));
+        bool stop = faults.Count > 0 || findings.Any(f => f.Severity == Severity.Stop);
         return item with
         {
             State = stop ? ItemState.Stopped : ItemState.Ready,
             Artwork = artwork,
             Faults = faults,
-            Findings = found,
-            Stack = stack.Match<LayerStack?>(s => s, _ => null),
+            Findings = findings,
+            Stack = press.Match<Press.Stacks.LayerStack?>(p => p.Stack, _ => null),
         };
     }
 
@@ -85,4 +85,6 @@ public sealed class CheckItems(
 
         return faults;
     }
+
+    private static bool IsOfLine(InputFault fault) => string.Equals(fault.File, ItemRules.OrderFile, StringComparison.Ordinal);
 }

@@ -1,52 +1,159 @@
+using Laydown.Layout.Sheets;
+using Laydown.Measures;
+using Laydown.Plan.Runs;
+using Laydown.Shop.Build;
+using Laydown.Shop.Colour;
+using Laydown.Shop.Layout;
 using Laydown.Shop.Orders;
 
 namespace Laydown.Shop.Run;
 
-/// <summary>Puts ready items into runs.</summary>
+/// <summary>Puts ready items into runs: forms groups, measures their ink, lays them out, plans each run and saves it.</summary>
 /// <param name="catalogue">What the shop has.</param>
 /// <param name="store">What it remembers.</param>
-/// <param name="plan">Plans ready items under the day's first free number.</param>
-public sealed class PlanRuns(
-    Catalogue catalogue,
-    IShopStore store,
-    Func<IReadOnlyList<ItemRecord>, Func<int, string>, CancellationToken, Task<PlannedRuns>> plan)
+/// <param name="measure">Measures the ink of a piece.</param>
+public sealed class PlanRuns(Catalogue catalogue, IShopStore store, IInkMeasure measure)
 {
     /// <summary>
     /// Plans all ready items. Run ids are <c>R-yyyymmdd-NN</c>, counted up from the last of that day, so equal shops give equal ids.
     /// Planned runs that lost an item, because it changed, are dissolved first and their other items planned anew.
+    /// An item that cannot be planned is stopped with its faults; the others go on.
     /// </summary>
+    /// <exception cref="OperationCanceledException">Cancelled; nothing of this planning is saved but what was dissolved.</exception>
     public async Task<PlannedRuns> PlanAsync(DateOnly today, CancellationToken cancellation)
     {
         IReadOnlyList<string> dissolved = await DissolveAsync(cancellation);
+        List<ItemRecord> ready = [.. (await store.OrdersAsync(cancellation)).SelectMany(o => o.Items).Where(i => i.State == ItemState.Ready)];
+        Desk desk = new(ready.ToDictionary(i => i.Item.Id, StringComparer.Ordinal), await NumbersAsync(today, cancellation), []);
+
+        FormedRuns formed = RunFormer.Form([.. ready.Select(i => ReadyItems.Of(i.Item, i.OrderId, i.Artwork))], PressRooms.Of(catalogue));
+        foreach (UnformedItem item in formed.Unformed)
+            desk.Hold(item.Ready.Item.Id, item.Faults);
+        foreach (FormedRun group in formed.Runs.SelectMany(ByGrain))
+            await PlanAsync(group, desk, cancellation);
+
+        if (desk.Items.Count > 0)
+            await store.SaveItemsAsync([.. desk.Items.Values], cancellation);
+        if (desk.Runs.Count > 0)
+            await store.SaveRunsAsync(desk.Runs, ItemState.Planned, cancellation);
+        return new(desk.Runs, [.. desk.Items.Values.Where(i => i.State == ItemState.Stopped)], dissolved);
+    }
+
+    private async Task<Numbers> NumbersAsync(DateOnly today, CancellationToken cancellation)
+    {
         string day = Invariant($"R-{today:yyyyMMdd}-");
-        IReadOnlyList<RunRecord> before = await store.RunsAsync(cancellation);
-        int last = before.Where(r => r.Run.Id.StartsWith(day, StringComparison.Ordinal))
+        int last = (await store.RunsAsync(cancellation)).Where(r => r.Run.Id.StartsWith(day, StringComparison.Ordinal))
             .Select(r => int.TryParse(r.Run.Id.AsSpan(day.Length), out int n) ? n : 0)
             .DefaultIfEmpty(0).Max();
+        return new(day, last);
+    }
 
-        List<ItemRecord> ready = [.. (await store.OrdersAsync(cancellation)).SelectMany(o => o.Items).Where(i => i.State == ItemState.Ready)];
-        PlannedRuns planned = await plan(ready, n => Invariant($"{day}{last + n:00}"), cancellation);
-        if (planned.Held.Count > 0)
-            await store.SaveItemsAsync(planned.Held, cancellation);
-        if (planned.Runs.Count > 0)
-            await store.SaveRunsAsync(planned.Runs, ItemState.Planned, cancellation);
-        return planned with { Dissolved = dissolved };
+    // Pieces that must lie along the flutes and pieces that must lie across them cannot share a drawing of the sheet.
+    private static IEnumerable<FormedRun> ByGrain(FormedRun run) => run.Items
+        .GroupBy(i => i.Ready.Item.UpAlongGrain is false && run.Stock.Grain != Press.Stocks.GrainDirection.None)
+        .Select(g => run with { Items = [.. g] });
+
+    private async Task PlanAsync(FormedRun group, Desk desk, CancellationToken cancellation)
+    {
+        // What cannot be measured is held, and the run goes on without it.
+        List<PlannedItem> measured = [];
+        foreach (FormedItem item in group.Items)
+        {
+            ItemRecord record = desk.Items[item.Ready.Item.Id] with { Stack = item.Stack };
+            desk.Items[record.Item.Id] = record;
+            Reading<IReadOnlyList<LayerInk>> ink = await measure.MeasureAsync(
+                record, group.Condition, group.InkSet, RunContexts.ProfilePath(catalogue, group.Condition), cancellation);
+            if (ink.IsTaken)
+                measured.Add(Planned(item, ink.Value, record));
+            else
+                desk.Hold(record.Item.Id, ink.Faults);
+        }
+
+        LaidOut? laid = Lay(group, measured, desk, cancellation);
+        if (laid is null)
+            return;
+        RunRequest request = new(
+            desk.Numbers.Next(), group.Press, group.InkSet, group.Stock, group.Condition, catalogue.Rates, group.Stack, measured, laid.Sheets, laid.Belt);
+        Reading<Laydown.Plan.Runs.Run> planned = RunPlanner.Plan(request);
+        if (planned.IsTaken)
+            desk.Runs.Add(new(planned.Value, RunState.Waiting, await HashAsync(planned.Value, measured, desk, cancellation), null, [], null));
+        else
+            measured.ForEach(i => desk.Hold(i.Item.Id, planned.Faults));
+    }
+
+    /// <summary>Lays out what is left in <paramref name="measured"/>; an item with a piece that finds no place is taken out and the rest laid out again.</summary>
+    private static LaidOut? Lay(FormedRun group, List<PlannedItem> measured, Desk desk, CancellationToken cancellation)
+    {
+        while (measured.Count > 0)
+        {
+            HashSet<string> ids = [.. measured.Select(m => m.Item.Id)];
+            FormedRun left = group with { Items = [.. group.Items.Where(i => ids.Contains(i.Ready.Item.Id))] };
+            Reading<LaidOut> laid = SheetLayouts.Of(left, cancellation);
+            if (laid is { IsTaken: true, Value.Unplaced.Count: 0 })
+                return laid.Value;
+
+            ILookup<string, InputFault> faults = laid.Match(
+                l => l.Unplaced.ToLookup(u => SheetLayouts.ItemIdOf(u.PieceId), SheetLayouts.Fault),
+                f => ids.SelectMany(id => f.Select(fault => (id, fault))).ToLookup(p => p.id, p => p.fault));
+            foreach (IGrouping<string, InputFault> item in faults)
+                desk.Hold(item.Key, [.. item]);
+            measured.RemoveAll(m => faults.Contains(m.Item.Id));
+        }
+
+        return null;
+    }
+
+    private static PlannedItem Planned(FormedItem item, IReadOnlyList<LayerInk> ink, ItemRecord record) => new(
+        item.Ready.Item,
+        item.Ready.OrderId,
+        [.. ink.Select(i => new LayerCoverage(i.Layer, i.Role, i.MeanCoverage, i.MaxTotal))],
+        item.Ready.SmallestTextPt,
+        item.Ready.SmallestModuleMm,
+        ReadyItems.CutLengthMm(record));
+
+    private async Task<string> HashAsync(
+        Laydown.Plan.Runs.Run run, IReadOnlyList<PlannedItem> members, Desk desk, CancellationToken cancellation)
+    {
+        Reading<RunContext> context = RunContexts.Gather(run, catalogue, [.. members.Select(m => desk.Items[m.Item.Id])]);
+        return await RunContexts.HashAsync(context.Value, cancellation);
     }
 
     private async Task<IReadOnlyList<string>> DissolveAsync(CancellationToken cancellation)
     {
         Dictionary<string, ItemRecord> items = (await store.OrdersAsync(cancellation)).SelectMany(o => o.Items)
             .ToDictionary(i => i.Item.Id, StringComparer.Ordinal);
-        List<RunRecord> stale = [.. (await store.RunsAsync(cancellation)).Where(r =>
-            r.State is RunState.Waiting or RunState.Aborted && RunContexts.Gather(r.Run, catalogue, [.. items.Values]) is { IsTaken: false }
-            && r.Run.Items.Any(i => string.Equals(items.GetValueOrDefault(i.ItemId)?.RunId, r.Run.Id, StringComparison.Ordinal)))];
+        List<RunRecord> stale = [.. (await store.RunsAsync(cancellation)).Where(r => LostItems(r, items))];
         if (stale.Count > 0)
         {
             await store.SaveRunsAsync(
-                [.. stale.Select(r => r with { State = RunState.Aborted, Failure = "Dissolved: an item changed after planning." })],
-                ItemState.Ready, cancellation);
+                [.. stale.Select(r => r with { State = RunState.Aborted, FolderName = null, Files = [], Failure = "Dissolved: an item changed after planning." })],
+                ItemState.Ready,
+                cancellation);
         }
 
         return [.. stale.Select(r => r.Run.Id)];
+    }
+
+    private static bool LostItems(RunRecord run, Dictionary<string, ItemRecord> items)
+    {
+        int kept = run.Run.Items.Count(i => string.Equals(items.GetValueOrDefault(i.ItemId)?.RunId, run.Run.Id, StringComparison.Ordinal));
+        return kept < run.Run.Items.Count && (kept > 0 || run.State != RunState.Aborted);
+    }
+
+    /// <summary>What lies on the desk while planning: the items, the numbers, the runs so far.</summary>
+    private sealed record Desk(Dictionary<string, ItemRecord> Items, Numbers Numbers, List<RunRecord> Runs)
+    {
+        public void Hold(string itemId, IReadOnlyList<InputFault> faults)
+        {
+            ItemRecord item = Items[itemId];
+            Items[itemId] = item with { State = ItemState.Stopped, Faults = [.. item.Faults, .. faults] };
+        }
+    }
+
+    private sealed class Numbers(string day, int last)
+    {
+        private int number = last;
+
+        public string Next() => Invariant($"{day}{++number:00}");
     }
 }

@@ -1,0 +1,12 @@
+using Laydown.Plan.Runs;
+using Laydown.Shop.Orders;
+
+namespace Laydown.Shop.Build;
+
+/// <summary>The part of the catalogue that choosing a press looks at.</summary>
+internal static class PressRooms
+{
+    /// <summary>Presses, inks, stocks and conditions of the shop.</summary>
+    public static PressRoom Of(Catalogue catalogue) =>
+        new(catalogue.Presses, catalogue.InkSets, catalogue.Stocks, catalogue.Conditions);
+}
