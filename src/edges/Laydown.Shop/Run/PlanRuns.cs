@@ -1,4 +1,3 @@
-using Laydown.Layout.Sheets;
 using Laydown.Measures;
 using Laydown.Plan.Runs;
 using Laydown.Shop.Build;
