@@ -9,9 +9,9 @@ public sealed partial class ProgressLine
     [Parameter, EditorRequired]
     public string RunId { get; set; } = "";
 
-    /// <summary>State that this page shows; the script loads the page again when another one is reported.</summary>
+    /// <summary>Whether it is being made as this page is drawn; the script loads the page again when that changes.</summary>
     [Parameter]
-    public string State { get; set; } = "InProgress";
+    public bool Busy { get; set; } = true;
 
     /// <summary>What is being done.</summary>
     [Parameter]

@@ -1,4 +1,4 @@
-// Follows the making of runs by server-sent events and writes step and percent into the page; reloads once when a run's state changes.
+// Follows the making of runs by server-sent events and writes step and percent into the page; loads the page again when making begins or ends.
 const panels = [...document.querySelectorAll("[data-making]")];
 if (panels.length > 0) {
   const feed = new EventSource("/api/progress");
@@ -10,7 +10,7 @@ if (panels.length > 0) {
       panel.querySelector("[data-percent]").textContent = `${Math.floor(report.donePercent)} %`;
       const step = panel.querySelector("[data-step]");
       if (step.textContent !== report.step) step.textContent = report.step;
-      const changed = panel.dataset.state !== report.state;
+      const changed = panel.dataset.busy !== String(report.busy);
       if (changed && !heard.has(report.runId)) {
         heard.set(report.runId, true);
         location.reload();

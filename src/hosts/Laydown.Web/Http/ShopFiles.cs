@@ -1,0 +1,80 @@
+using Laydown.Measures;
+using Laydown.Shop;
+using Laydown.Shop.Orders;
+using Laydown.Shop.Run;
+using Microsoft.Net.Http.Headers;
+
+namespace Laydown.Web.Http;
+
+/// <summary>Pictures and papers of the shop. Every path is made from the store's records; no part of an address becomes a path.</summary>
+public static class ShopFiles
+{
+    private const int PreviewSidePx = 1400;
+
+    /// <summary>Answers pictures of artwork pages, files of run folders and quotes.</summary>
+    public static void Map(IEndpointRouteBuilder routes)
+    {
+        routes.MapGet("/items/{id}/pages/{page:int}.png", PagePictureAsync);
+        routes.MapGet("/runs/{id}/files/{name}", RunFileAsync);
+        routes.MapGet("/quotes/{id}", QuoteAsync);
+    }
+
+    private static async Task<IResult> PagePictureAsync(string id, int page, ShopServices shop, CancellationToken cancellation)
+    {
+        ItemRecord? item = await shop.Store.ItemAsync(id, cancellation);
+        if (item?.Artwork is null || !item.Artwork.Pages.Any(p => p.Number == page))
+            return Results.NotFound();
+
+        string png = new ShopFolder(shop.Folder).Preview(item.Artwork.Sha256, page);
+        if (!File.Exists(png))
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(png)!);
+            Reading<SizeMm> made = await shop.Renderer.PreviewAsync(item.ArtworkPath, page, PreviewSidePx, png, cancellation);
+            if (!made.IsTaken)
+                return Results.NotFound();
+        }
+
+        return Results.File(png, "image/png", lastModified: File.GetLastWriteTimeUtc(png));
+    }
+
+    private static async Task<IResult> RunFileAsync(string id, string name, ShopServices shop, HttpContext context, CancellationToken cancellation)
+    {
+        RunRecord? run = await shop.Store.RunAsync(id, cancellation);
+        ManifestEntry? entry = run?.Files.FirstOrDefault(f => string.Equals(f.Name, name, StringComparison.Ordinal));
+        if (entry is null || run?.FolderName is null || !IsPlain(entry.Name) || !IsPlain(run.FolderName))
+            return Results.NotFound();
+        string path = Path.Combine(new ShopFolder(shop.Folder).Runs, run.FolderName, entry.Name);
+        if (!File.Exists(path))
+            return Results.NotFound();
+
+        // Papers and drawings are shown as such but may run nothing.
+        context.Response.Headers.ContentSecurityPolicy = SafeHeaders.PaperPolicy;
+        string type = TypeOf(entry.Name);
+        bool shown = type.StartsWith("image/png", StringComparison.Ordinal) || type is "image/svg+xml" or "application/pdf" or "text/html; charset=utf-8";
+        var tag = new EntityTagHeaderValue(Invariant($"\"{entry.Sha256}\""));
+        return Results.File(path, type, shown ? null : entry.Name, entityTag: tag, enableRangeProcessing: true);
+    }
+
+    private static async Task<IResult> QuoteAsync(string id, ShopServices shop, CancellationToken cancellation)
+    {
+        Reading<Quote> quote = await shop.QuoteOrder.QuoteAsync(id, cancellation);
+        if (!quote.IsTaken)
+            return Results.NotFound();
+        string path = Path.Combine(new ShopFolder(shop.Folder).Quotes, Invariant($"{QuoteOrder.FileNameOf(id)}.pdf"));
+        return Results.File(await File.ReadAllBytesAsync(path, cancellation), "application/pdf");
+    }
+
+    private static bool IsPlain(string name) =>
+        name.Length is > 0 and <= 200 && name is not ("." or "..") && string.Equals(Path.GetFileName(name), name, StringComparison.Ordinal);
+
+    private static string TypeOf(string name) => Path.GetExtension(name) switch
+    {
+        ".png" => "image/png",
+        ".svg" => "image/svg+xml",
+        ".pdf" => "application/pdf",
+        ".html" => "text/html; charset=utf-8",
+        ".json" => "application/json",
+        ".tif" => "image/tiff",
+        _ => "application/octet-stream",
+    };
+}

@@ -1,0 +1,87 @@
+using Laydown.Shop;
+using Laydown.Web.Frame;
+using Laydown.Web.Http;
+using Laydown.Web.Run;
+using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.HostFiltering;
+
+namespace Laydown.Web;
+
+/// <summary>Serves a shop as web pages and as an HTTP interface, on this machine only.</summary>
+public static class WebShop
+{
+    private static readonly string[] OwnHosts = ["localhost", "127.0.0.1", "[::1]"];
+
+    /// <summary>Serves until cancelled.</summary>
+    /// <param name="services">The open shop.</param>
+    /// <param name="url">Address to listen at, such as <c>http://127.0.0.1:5080</c>; it must name this machine itself.</param>
+    /// <param name="cancellation">Ends serving; runs being made are cancelled and leave nothing.</param>
+    /// <exception cref="ArgumentException">The address is no http address of this machine.</exception>
+    /// <exception cref="IOException">The port is taken.</exception>
+    public static async Task ServeAsync(ShopServices services, string url, CancellationToken cancellation)
+    {
+        await using WebApplication app = Build(services, url);
+        await app.StartAsync(cancellation);
+        await app.WaitForShutdownAsync(cancellation);
+    }
+
+    /// <summary>The application, not yet started.</summary>
+    /// <param name="services">The open shop.</param>
+    /// <param name="url">Address to listen at; port 0 takes a free one.</param>
+    /// <param name="clock">Tells which day it is; null for the machine's clock.</param>
+    /// <exception cref="ArgumentException">The address is no http address of this machine.</exception>
+    public static WebApplication Build(ShopServices services, string url, TimeProvider? clock = null)
+    {
+        ArgumentNullException.ThrowIfNull(services);
+        WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions
+        {
+            ApplicationName = typeof(WebShop).Assembly.GetName().Name,
+            ContentRootPath = AppContext.BaseDirectory,
+            EnvironmentName = Environments.Production,
+        });
+        builder.WebHost.UseUrls(OwnAddress(url));
+        builder.Logging.SetMinimumLevel(LogLevel.Warning);
+        AddParts(builder.Services, services, clock ?? TimeProvider.System);
+        WebApplication app = builder.Build();
+        Compose(app);
+        return app;
+    }
+
+    private static void AddParts(IServiceCollection parts, ShopServices services, TimeProvider clock)
+    {
+        parts.AddSingleton(services);
+        parts.AddSingleton(clock);
+        parts.AddSingleton<MakingDesk>();
+        parts.ConfigureHttpJsonOptions(o =>
+        {
+            foreach (System.Text.Json.Serialization.JsonConverter converter in ShopJson.Compact.Converters)
+                o.SerializerOptions.Converters.Add(converter);
+        });
+        parts.AddRazorComponents().AddInteractiveServerComponents();
+        parts.AddAntiforgery(o => o.Cookie.SameSite = SameSiteMode.Strict);
+
+        // Keys live as long as the program: nothing is written outside the shop's folder.
+        parts.AddDataProtection().UseEphemeralDataProtectionProvider();
+
+        // A page from elsewhere that has its own name resolved to this machine is not answered.
+        parts.Configure<HostFilteringOptions>(o => o.AllowedHosts = [.. OwnHosts]);
+    }
+
+    private static void Compose(WebApplication app)
+    {
+        app.UseHostFiltering();
+        app.UseMiddleware<SafeHeaders>();
+        app.UseStatusCodePagesWithReExecute("/not-found");
+        app.UseAntiforgery();
+        PageFiles.Map(app);
+        ShopFiles.Map(app);
+        MakingForms.Map(app);
+        ShopInterface.Map(app);
+        app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
+    }
+
+    private static string OwnAddress(string url) =>
+        Uri.TryCreate(url, UriKind.Absolute, out Uri? address) && address.IsLoopback && address.Scheme == Uri.UriSchemeHttp
+            ? url
+            : throw new ArgumentException(Invariant($"Address: found '{url}'; wanted an http address of this machine, such as http://127.0.0.1:5080."), nameof(url));
+}
