@@ -2,7 +2,6 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using Laydown.Shop;
 using Laydown.Shop.Orders;
-using Laydown.Shop.Run;
 using Laydown.Web.Run;
 
 namespace Laydown.Web.Http;

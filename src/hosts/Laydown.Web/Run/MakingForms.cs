@@ -1,4 +1,3 @@
-using Laydown.Measures;
 using Laydown.Shop;
 using Laydown.Shop.Check;
 using Laydown.Shop.Orders;
