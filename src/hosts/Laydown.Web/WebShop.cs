@@ -41,6 +41,8 @@ public static class WebShop
         });
         builder.WebHost.UseUrls(OwnAddress(url));
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
+        builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
+        builder.Logging.AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.Error);
         AddParts(builder.Services, services, clock ?? TimeProvider.System);
         WebApplication app = builder.Build();
         Compose(app);

@@ -21,9 +21,13 @@ public sealed record MakingNews(string RunId, string Step, double DonePercent, R
         {
             if (runId is not null && !string.Equals(runId, report.RunId, StringComparison.Ordinal))
                 continue;
+
+            // A slow watcher may be behind: once the run has left the desk it gets the last word, not an old step with the new state.
+            bool busy = desk.IsBusy(report.RunId);
+            MakeProgress now = busy ? report : shop.Progress.Latest(report.RunId) ?? report;
             RunRecord? run = await shop.Store.RunAsync(report.RunId, cancellation);
             if (run is not null)
-                yield return new(new(report.RunId, report.Step, report.DonePercent, run.State, desk.IsBusy(report.RunId)), "making");
+                yield return new(new(report.RunId, now.Step, now.DonePercent, run.State, busy), "making");
         }
     }
 }

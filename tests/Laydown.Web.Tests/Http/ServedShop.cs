@@ -1,0 +1,39 @@
+using Laydown.Web.Tests.Sample;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Hosting.Server;
+using Microsoft.AspNetCore.Hosting.Server.Features;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Laydown.Web.Tests.Http;
+
+/// <summary>The sample shop served on a free port, with a client that follows no redirects.</summary>
+internal sealed class ServedShop : IAsyncDisposable
+{
+    private readonly WebApplication app;
+
+    private ServedShop(SampleShop shop, WebApplication app, string address)
+    {
+        Shop = shop;
+        this.app = app;
+        Client = new(new SocketsHttpHandler { AllowAutoRedirect = false }) { BaseAddress = new(address) };
+    }
+
+    public SampleShop Shop { get; }
+
+    public HttpClient Client { get; }
+
+    public static async Task<ServedShop> OpenAsync()
+    {
+        SampleShop shop = await SampleShop.OpenAsync();
+        WebApplication app = WebShop.Build(shop.Services, "http://127.0.0.1:0", shop.Clock);
+        await app.StartAsync();
+        return new(shop, app, app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        Client.Dispose();
+        await app.DisposeAsync();
+        Shop.Dispose();
+    }
+}

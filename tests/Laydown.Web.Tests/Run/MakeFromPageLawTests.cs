@@ -1,0 +1,51 @@
+using Laydown.Shop.Run;
+using Laydown.Web.Tests.Browser;
+using Microsoft.Playwright;
+
+namespace Laydown.Web.Tests.Run;
+
+/// <summary>From the page to the files: a person presses a button, sees how far it is, and finds the files.</summary>
+public sealed class MakeFromPageLawTests(PageFixture fixture) : IClassFixture<PageFixture>
+{
+    private const string Run = "R-20261126-01";
+
+    [Fact]
+    public async Task A_run_is_made_cancelled_and_made_again_from_its_page_with_live_progress()
+    {
+        fixture.Shop.Files.Hold();
+        IPage page = await fixture.OpenAsync("/runs/" + Run);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Make press files" }).ClickAsync();
+
+        // Held half-way by the stand-in: the page must show the step it stands at without being asked again.
+        await Assertions.Expect(page.GetByRole(AriaRole.Progressbar)).ToBeVisibleAsync();
+        await Assertions.Expect(page.Locator("#make [data-step]")).ToHaveTextAsync("wrote sheet-01-cut.svg");
+        await Assertions.Expect(page.Locator("#make [data-percent]")).ToHaveTextAsync("42 %");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Cancel making" }).ClickAsync();
+        await Assertions.Expect(page.Locator("#make")).ToContainTextAsync("Cancelled.");
+        Assert.Equal(RunState.Aborted, (await fixture.Shop.Store.RunAsync(Run, CancellationToken.None))!.State);
+
+        fixture.Shop.Files.Release();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Make press files" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Link, new() { Name = "sheet-01-layer-1-colour.tif" })).ToBeVisibleAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Img, new() { NameRegex = new("looks by room light") })).ToBeVisibleAsync();
+
+        // The lamp switch shows the other look and hides the first.
+        await page.GetByRole(AriaRole.Radio, new() { Name = "lamp on behind" }).CheckAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Img, new() { NameRegex = new("lamp on behind it") })).ToBeVisibleAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Img, new() { NameRegex = new("looks by room light") })).ToBeHiddenAsync();
+        Assert.Equal(RunState.Completed, (await fixture.Shop.Store.RunAsync(Run, CancellationToken.None))!.State);
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task Making_works_without_script()
+    {
+        IPage page = await fixture.OpenAsync("/runs/R-20261126-02", scripts: false);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Make press files" }).ClickAsync();
+        while ((await fixture.Shop.Store.RunAsync("R-20261126-02", CancellationToken.None))!.State != RunState.Completed)
+            await Task.Delay(20);
+        await page.ReloadAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Link, new() { Name = "set-up.html" })).ToBeVisibleAsync();
+        await page.Context.CloseAsync();
+    }
+}
