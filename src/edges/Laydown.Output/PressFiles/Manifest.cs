@@ -8,11 +8,16 @@ namespace Laydown.Output.PressFiles;
 /// <remarks>Files are read back to be hashed: what is listed is what a reader will get, and the TIFF library goes back in its files while it writes.</remarks>
 internal static class Manifest
 {
-    private static readonly JsonWriterOptions Layout = new() { Indented = true };
+    private static readonly JsonWriterOptions Layout = new() { Indented = true, NewLine = "\n" };
 
     /// <summary>Hashes the files and writes <c>manifest.json</c> beside them.</summary>
     public static IReadOnlyList<ManifestEntry> Write(
-        string runId, DateTimeOffset made, string folder, IReadOnlyList<(string Name, string What)> files, CancellationToken cancellation)
+        string runId,
+        ContoneResolution resolution,
+        DateTimeOffset made,
+        string folder,
+        IReadOnlyList<(string Name, string What)> files,
+        CancellationToken cancellation)
     {
         List<ManifestEntry> entries = [];
         foreach ((string name, string what) in files)
@@ -29,6 +34,8 @@ internal static class Manifest
         json.WriteNumber("version", 1);
         json.WriteString("runId", runId);
         json.WriteString("made", made.ToUniversalTime());
+        json.WriteNumber("contonePpi", resolution.Ppi);
+        json.WriteString("contonePpiBecause", resolution.Because);
         json.WriteStartArray("files");
         foreach (ManifestEntry entry in entries)
             WriteEntry(json, entry);

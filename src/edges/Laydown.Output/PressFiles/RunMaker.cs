@@ -1,6 +1,9 @@
 using System.Text;
+using Laydown.Formats.Json;
 using Laydown.Formats.TiffWriting;
 using Laydown.Measures;
+using Laydown.Optics.Looks;
+using Laydown.Plan.Drawings;
 using Laydown.Press.Stacks;
 using Laydown.Shop.Artwork;
 using Laydown.Shop.Run;
@@ -13,10 +16,15 @@ internal sealed class RunMaker(RunContext context, RunFolder folder, ContoneReso
     // Share of the whole at which each part of the work ends, percent; from timings of the demo day.
     private const double PlanesEnd = 60, SheetsEnd = 90, PreviewsEnd = 95;
 
+    private const int PreviewPixels = 1600;
+
     private readonly List<(string Name, string What)> written = [];
 
     /// <summary>The file being written, for messages.</summary>
     public string Current { get; private set; } = "";
+
+    /// <summary>The resolution of the contone files.</summary>
+    public ContoneResolution Resolution => resolution;
 
     /// <summary>What was written, in order.</summary>
     public IReadOnlyList<(string Name, string What)> Written => written;
@@ -31,6 +39,8 @@ internal sealed class RunMaker(RunContext context, RunFolder folder, ContoneReso
             return Reading.Refused<int>(made.Faults);
         using RunPlanes planes = made.Value;
         WriteSheets(planes, cancellation);
+        WritePreviews(planes, cancellation);
+        WriteDrawings();
         WriteDocuments(documents, cancellation);
         return Reading.Of(written.Count);
     }
@@ -74,6 +84,42 @@ internal sealed class RunMaker(RunContext context, RunFolder folder, ContoneReso
 
         writer.Finish();
         stream.Flush();
+    }
+
+    private void WritePreviews(RunPlanes planes, CancellationToken cancellation)
+    {
+        StackLook day = SheetLook.Day(context, planes);
+        StackLook? lit = context.Run.Stack.Lit ? SheetLook.Lit(context, planes) : null;
+        for (int sheet = 0; sheet < context.Run.Sheets.Count; sheet++)
+        {
+            progress.Tell(
+                Invariant($"preview of sheet {sheet + 1}"), SheetsEnd + ((PreviewsEnd - SheetsEnd) * sheet / context.Run.Sheets.Count));
+            SheetPreview preview = new(planes, context.Run.Sheets[sheet], PrintedOf, PreviewPixels, resolution.Ppi, cancellation);
+            WriteBytes(Invariant($"sheet-{sheet + 1:00}-preview.png"), "preview", preview.Png(day, cancellation));
+            if (lit is not null)
+                WriteBytes(Invariant($"sheet-{sheet + 1:00}-lit.png"), "lit-preview", preview.Png(lit, cancellation));
+        }
+    }
+
+    private void WriteDrawings()
+    {
+        Dictionary<string, string> names = context.Run.Sheets.SelectMany(s => s.Placements)
+            .Select(p => p.PieceId).Distinct(StringComparer.Ordinal).ToDictionary(id => id, NameOf, StringComparer.Ordinal);
+        for (int sheet = 0; sheet < context.Run.Sheets.Count; sheet++)
+        {
+            WriteText(Invariant($"sheet-{sheet + 1:00}-cut.svg"), "cut", CutDrawing.Svg(context, sheet));
+            WriteText(
+                Invariant($"sheet-{sheet + 1:00}-layout.svg"), "layout", BoardDrawing.Draw(context.Run.Sheets[sheet], names, context.Stock.Grain));
+        }
+
+        WriteBytes("run.json", "run", LaydownJson.ToBytes(context.Run));
+    }
+
+    private string NameOf(string pieceId)
+    {
+        string item = SheetPixels.ItemOf(pieceId);
+        string title = context.Items.FirstOrDefault(i => i.Item.Id == item)?.Item.Title ?? item;
+        return pieceId.Length > item.Length ? Invariant($"{title}, panel {pieceId[(item.Length + 1)..]}") : title;
     }
 
     private void WriteDocuments(IRunDocuments documents, CancellationToken cancellation)

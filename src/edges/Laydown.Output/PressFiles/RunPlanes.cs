@@ -58,6 +58,9 @@ internal sealed class RunPlanes : IDisposable
         }
     }
 
+    /// <summary>Layers of the stack.</summary>
+    public int LayerCount => context.Run.Stack.Layers.Count;
+
     /// <summary>The planes of a layer in the order of samples.</summary>
     public IReadOnlyList<InkPlane> InksOf(int layer) => inks[layer];
 

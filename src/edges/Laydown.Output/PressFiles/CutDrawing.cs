@@ -1,0 +1,128 @@
+using System.Text;
+using Laydown.Artwork.Pages;
+using Laydown.Layout.Sheets;
+using Laydown.Measures;
+using Laydown.Plan.Orders;
+using Laydown.Press.Stocks;
+using Laydown.Shop.Orders;
+using Laydown.Shop.Run;
+
+namespace Laydown.Output.PressFiles;
+
+/// <summary>Cut paths of a sheet as SVG in millimetres, seen with its first printed face up.</summary>
+/// <remarks>
+/// One group for each way of cutting, named as in [ISO19593-1]. Square pieces are cut at their trim, contour pieces along the artwork's own
+/// outlines; panels keep their overlap. Holes come from the artwork, else from the corners by rule.
+/// </remarks>
+internal sealed class CutDrawing
+{
+    /// <summary>Least distance of a hole's centre from the edge, mm; holes also keep two thicknesses. Common practice, no source.</summary>
+    private const double HoleInsetMm = 10;
+
+    private static readonly string[] Steps = ["Cutting", "PartialCutting", "Creasing", "Drilling"];
+
+    private readonly Dictionary<string, StringBuilder> groups = Steps.ToDictionary(s => s, _ => new StringBuilder(), StringComparer.Ordinal);
+    private readonly RunContext context;
+    private readonly SheetLayout sheet;
+    private readonly bool mirrored;
+
+    private CutDrawing(RunContext context, SheetLayout sheet)
+    {
+        this.context = context;
+        this.sheet = sheet;
+        mirrored = context.Run.Stack.Layers[0].Mirrored;
+    }
+
+    /// <summary>The cut paths of one sheet.</summary>
+    /// <param name="context">The run.</param>
+    /// <param name="number">Sheet from 0.</param>
+    public static string Svg(RunContext context, int number)
+    {
+        CutDrawing drawing = new(context, context.Run.Sheets[number]);
+        foreach (Placement placement in drawing.sheet.Placements)
+            drawing.Add(placement);
+        return drawing.Text(number);
+    }
+
+    private void Add(Placement placement)
+    {
+        ItemRecord record = context.Items.First(i => i.Item.Id == SheetPixels.ItemOf(placement.PieceId));
+        CutMapping mapping = new(record.Item, placement, mirrored);
+        bool contour = AddPaths(record, mapping, record.Item.Finishing.Any(f => f.Kind == FinishingKind.CutContour));
+        if (!contour && context.Stock.Kind != StockKind.Blank && mapping.Trim() is { } trim)
+            AddPath("Cutting", mapping.ToSheet(trim), closed: true);
+        if (record.Item.Finishing.FirstOrDefault(f => f.Kind == FinishingKind.Drill) is { } drill && !DrillsItself(record))
+            AddCornerHoles(record.Item, mapping, drill.CountEach);
+    }
+
+    // Gives whether an outline of the artwork cuts the piece out.
+    private bool AddPaths(ItemRecord record, CutMapping mapping, bool contour)
+    {
+        bool cut = false;
+        foreach (ArtworkPage page in record.Artwork?.Pages.Where(p => p.CutPaths.Count > 0).Take(1) ?? [])
+        {
+            foreach (CutPath path in page.CutPaths)
+            {
+                bool through = path.ProcessStep is not ("PartialCutting" or "Creasing" or "Drilling");
+                PointMm[] points = [.. path.Points.Select(p => mapping.ToPicture(p, page))];
+                if ((through && !contour) || !points.All(p => Holds(mapping.Part, p)))
+                    continue;
+                AddPath(through ? "Cutting" : path.ProcessStep, [.. points.Select(mapping.ToSheet)], path.Closed);
+                cut |= through;
+            }
+        }
+
+        return cut;
+    }
+
+    private static bool DrillsItself(ItemRecord record) =>
+        record.Artwork?.Pages.Any(p => p.CutPaths.Any(c => c.ProcessStep == "Drilling")) ?? false;
+
+    private static bool Holds(RectMm part, PointMm p) => part.Holds(new RectMm(p.XMm, p.YMm, 0, 0), 0.5);
+
+    // Two holes stand in the upper corners, four in all; one stands in the middle of the upper edge.
+    private void AddCornerHoles(Item item, CutMapping mapping, int count)
+    {
+        double inset = Math.Max(HoleInsetMm, 2 * context.Stock.ThicknessMm);
+        RectMm frame = new RectMm(item.BleedMm, item.BleedMm, item.WidthMm, item.HeightMm).Grown(-inset);
+        PointMm[] places = count == 1
+            ? [new(frame.XMm + (frame.WidthMm / 2), frame.TopMm)]
+            : [new(frame.XMm, frame.TopMm), new(frame.RightMm, frame.TopMm), new(frame.XMm, frame.YMm), new(frame.RightMm, frame.YMm)];
+        foreach (PointMm place in places.Take(count).Where(p => Holds(mapping.Part, p)).Select(mapping.ToSheet))
+            AddCross(place);
+    }
+
+    private void AddCross(PointMm at)
+    {
+        double x = at.XMm, y = sheet.Sheet.HeightMm - at.YMm;
+        groups["Drilling"].Append(Invariant($"    <path d=\"M{x - 3:0.###} {y:0.###}h6M{x:0.###} {y - 3:0.###}v6\"/>\n"));
+    }
+
+    private void AddPath(string step, IReadOnlyList<PointMm> points, bool closed)
+    {
+        StringBuilder group = groups[step].Append("    <path d=\"");
+        for (int i = 0; i < points.Count; i++)
+            group.Append(Invariant($"{(i == 0 ? 'M' : 'L')}{points[i].XMm:0.###} {sheet.Sheet.HeightMm - points[i].YMm:0.###}"));
+        group.Append(closed ? "Z\"/>\n" : "\"/>\n");
+    }
+
+    private string Text(int number)
+    {
+        (double w, double h) = (sheet.Sheet.WidthMm, sheet.Sheet.HeightMm);
+        StringBuilder svg = new();
+        svg.Append(Invariant($"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{w:0.###}mm\" height=\"{h:0.###}mm\" viewBox=\"0 0 {w:0.###} {h:0.###}\">\n"));
+        svg.Append(Invariant($"  <title>Cut paths, run {Escaped(context.Run.Id)}, sheet {number + 1} of {context.Run.Sheets.Count}</title>\n"));
+        svg.Append("  <desc>Millimetres. Seen with the face printed first up. Groups are named after ISO 19593-1 processing steps.</desc>\n");
+        svg.Append(Invariant($"  <rect id=\"sheet\" width=\"{w:0.###}\" height=\"{h:0.###}\" fill=\"none\" stroke=\"#bbb\" stroke-width=\"0.5\" stroke-dasharray=\"6 4\"/>\n"));
+        foreach (string step in Steps.Where(s => groups[s].Length > 0))
+        {
+            string dash = step switch { "PartialCutting" => " stroke-dasharray=\"4 2\"", "Creasing" => " stroke-dasharray=\"8 2 2 2\"", _ => "" };
+            svg.Append(Invariant($"  <g id=\"{step}\" data-processing-step=\"Structural/{step}\" fill=\"none\" stroke=\"#111\" stroke-width=\"0.5\"{dash}>\n"));
+            svg.Append(groups[step]).Append("  </g>\n");
+        }
+
+        return svg.Append("</svg>\n").ToString();
+    }
+
+    private static string Escaped(string text) => System.Security.SecurityElement.Escape(text) ?? "";
+}

@@ -1,0 +1,99 @@
+using Laydown.Layout.Sheets;
+using Laydown.Measures;
+using Laydown.Optics.Looks;
+using Laydown.Press.Stacks;
+using SkiaSharp;
+
+namespace Laydown.Output.PressFiles;
+
+/// <summary>Small pictures of a whole sheet as the viewer of the pieces sees it, from the same planes as the press files.</summary>
+internal sealed class SheetPreview
+{
+    private readonly SheetPixels pixels;
+    private readonly SheetBand[] layers;
+    private readonly int[] inks;
+    private readonly bool fromBehind;
+
+    /// <summary>Brings every piece's planes to the size of the preview.</summary>
+    /// <param name="planes">Planes of the run.</param>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="printedOf">Printed size of an item.</param>
+    /// <param name="mostPixels">Longest side, pixels.</param>
+    /// <param name="mostPpi">Resolution of the planes; the preview is never finer.</param>
+    /// <param name="cancellation">Looked at for each row.</param>
+    public SheetPreview(
+        RunPlanes planes, SheetLayout sheet, Func<string, SizeMm> printedOf, int mostPixels, double mostPpi, CancellationToken cancellation)
+    {
+        double ppi = Math.Min(mostPpi, mostPixels * 25.4 / Math.Max(1, Math.Max(sheet.Sheet.WidthMm, sheet.Sheet.HeightMm)));
+        pixels = SheetPixels.Of(sheet, ppi, printedOf);
+        fromBehind = planes.FirstFace == SheetFace.Second;
+        inks = [.. Enumerable.Range(0, planes.LayerCount).Select(l => planes.InksOf(l).Count)];
+        layers = [.. inks.Select((count, layer) => Band(planes, layer, count, ppi, printedOf, cancellation))];
+    }
+
+    /// <summary>The sheet in a light, as PNG in sRGB.</summary>
+    public byte[] Png(StackLook look, CancellationToken cancellation)
+    {
+        byte[] rgb = new byte[pixels.Rows * pixels.Columns * 3];
+        byte[][] bands = [.. inks.Select(count => new byte[pixels.Rows * pixels.Columns * count])];
+        for (int layer = 0; layer < layers.Length; layer++)
+            layers[layer].Fill(0, pixels.Rows, bands[layer]);
+        Parallel.For(0, pixels.Rows, new ParallelOptions { CancellationToken = cancellation }, row => Row(look, bands, row, rgb));
+        return Encoded(rgb);
+    }
+
+    private SheetBand Band(
+        RunPlanes planes, int layer, int count, double ppi, Func<string, SizeMm> printedOf, CancellationToken cancellation)
+    {
+        Dictionary<(string Item, bool Turned), (IPlanes Planes, bool Mirrored)> small = [];
+        foreach (PlacedPixels piece in pixels.Pieces)
+        {
+            if (small.ContainsKey((piece.ItemId, piece.Turned)))
+                continue;
+            SizeMm printed = printedOf(piece.ItemId);
+            (int rows, int columns) = (SheetPixels.Of(printed.HeightMm, ppi), SheetPixels.Of(printed.WidthMm, ppi));
+            (PlaneFile file, bool mirrored) = planes.Of(piece.ItemId, layer, piece.Turned);
+            (int high, int wide) = piece.Turned ? (columns, rows) : (rows, columns);
+            small[(piece.ItemId, piece.Turned)] = (new PlaneMemory(file, high, wide, cancellation), mirrored);
+        }
+
+        return new(pixels, count, (item, turned) => small[(item, turned)], reversed: false);
+    }
+
+    private void Row(StackLook look, byte[][] bands, int row, byte[] rgb)
+    {
+        int columns = pixels.Columns;
+        byte[] coverages = new byte[inks.Sum() * columns];
+        int plane = 0;
+        for (int layer = 0; layer < bands.Length; layer++)
+        {
+            for (int ink = 0; ink < inks[layer]; ink++, plane++)
+            {
+                int at = (row * columns * inks[layer]) + ink;
+                for (int x = 0; x < columns; x++, at += inks[layer])
+                    coverages[(plane * columns) + (fromBehind ? columns - 1 - x : x)] = bands[layer][at];
+            }
+        }
+
+        look.Row(coverages, columns, rgb.AsSpan(row * columns * 3, columns * 3));
+    }
+
+    private byte[] Encoded(byte[] rgb)
+    {
+        using SKBitmap bitmap = new(new SKImageInfo(pixels.Columns, pixels.Rows, SKColorType.Rgba8888, SKAlphaType.Opaque, SKColorSpace.CreateSrgb()));
+        Span<byte> target = bitmap.GetPixelSpan();
+        for (int row = 0; row < pixels.Rows; row++)
+        {
+            Span<byte> line = target.Slice(row * bitmap.RowBytes, pixels.Columns * 4);
+            ReadOnlySpan<byte> from = rgb.AsSpan(row * pixels.Columns * 3, pixels.Columns * 3);
+            for (int x = 0; x < pixels.Columns; x++)
+            {
+                from.Slice(x * 3, 3).CopyTo(line[(x * 4)..]);
+                line[(x * 4) + 3] = 255;
+            }
+        }
+
+        using SKData data = bitmap.Encode(SKEncodedImageFormat.Png, 100);
+        return data.ToArray();
+    }
+}
