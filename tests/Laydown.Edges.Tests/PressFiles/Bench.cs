@@ -11,6 +11,9 @@ namespace Laydown.Edges.Tests.PressFiles;
 /// <summary>A temporary folder with runs and scratch, and a way to make a run in it.</summary>
 internal sealed class Bench : IDisposable
 {
+    // libvips warns of more than four inks in a separated file; that is what these files are.
+    static Bench() => Log.SetLogHandler("VIPS", NetVips.Enums.LogLevelFlags.Warning, (_, _, _) => { });
+
     public string Root { get; } = Directory.CreateTempSubdirectory("laydown-press-files-").FullName;
 
     public string Runs => Path.Combine(Root, "runs");

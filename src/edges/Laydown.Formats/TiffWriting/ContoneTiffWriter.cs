@@ -127,12 +127,14 @@ public sealed class ContoneTiffWriter : IDisposable
             throw Refusal(step);
     }
 
-    private IOException Refusal(string step) => new(Invariant($"TIFF, {step}: {target.Failure?.Message ?? target.Complaint}"), target.Failure);
+    private IOException Refusal(string step) => target.Failure is { } failure
+        ? new(failure.Message, failure.HResult)
+        : new(Invariant($"TIFF, {step}: {target.Complaint}"));
 
     // The library turns some stream failures into a false and lets others through: both end as the stream's own exception.
     private T Guarded<T>(Func<T> action)
     {
         T result = action();
-        return target.Failure is null ? result : throw new IOException(target.Failure.Message, target.Failure.HResult);
+        return target.Failure is null ? result : throw Refusal("writing");
     }
 }

@@ -39,8 +39,7 @@ public sealed class PressFiles(IPageRenderer renderer, IRunDocuments documents, 
             Reading<int> written = await maker.WriteAsync(renderer, documents, cancellation);
             if (!written.IsTaken)
                 return Reading.Refused<IReadOnlyList<ManifestEntry>>(written.Faults);
-            IReadOnlyList<ManifestEntry> entries = Manifest.Write(
-                context.Run.Id, maker.Resolution, clock.GetUtcNow(), folder.FilesPath, maker.Written, cancellation);
+            IReadOnlyList<ManifestEntry> entries = maker.WriteManifest(clock.GetUtcNow(), cancellation);
             cancellation.ThrowIfCancellationRequested();
             folder.Publish(runsFolder, context.Run.Id);
             told.Tell("made", 100);

@@ -23,13 +23,7 @@ internal sealed class RunMaker(RunContext context, RunFolder folder, ContoneReso
     /// <summary>The file being written, for messages.</summary>
     public string Current { get; private set; } = "";
 
-    /// <summary>The resolution of the contone files.</summary>
-    public ContoneResolution Resolution => resolution;
-
-    /// <summary>What was written, in order.</summary>
-    public IReadOnlyList<(string Name, string What)> Written => written;
-
-    /// <summary>Writes everything but the manifest.</summary>
+    /// <summary>Writes everything but the manifest, which <see cref="WriteManifest"/> adds.</summary>
     public async Task<Reading<int>> WriteAsync(IPageRenderer renderer, IRunDocuments documents, CancellationToken cancellation)
     {
         Current = "laydown of the items";
@@ -43,6 +37,13 @@ internal sealed class RunMaker(RunContext context, RunFolder folder, ContoneReso
         WriteDrawings();
         WriteDocuments(documents, cancellation);
         return Reading.Of(written.Count);
+    }
+
+    /// <summary>Lists what was written, with its hashes.</summary>
+    public IReadOnlyList<ManifestEntry> WriteManifest(DateTimeOffset made, CancellationToken cancellation)
+    {
+        Current = "manifest.json";
+        return Manifest.Write(context.Run.Id, resolution, made, folder.FilesPath, written, cancellation);
     }
 
     private void WriteSheets(RunPlanes planes, CancellationToken cancellation)

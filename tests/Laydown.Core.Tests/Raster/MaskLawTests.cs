@@ -1,0 +1,76 @@
+using Laydown.Raster.Masks;
+using Laydown.Raster.Separation;
+using Laydown.Raster.Tiles;
+
+namespace Laydown.Core.Tests.Raster;
+
+public sealed class MaskLawTests
+{
+    [Fact]
+    public void A_flood_is_full_everywhere() => Assert.All(Picture.Noise(4, 9, 9, 1).Through(new Flood()), v => Assert.Equal(Tile.Full, v));
+
+    [Fact]
+    public void Under_image_is_full_exactly_where_an_ink_stands_over_the_threshold()
+    {
+        Picture picture = Picture.Noise(4, 60, 60, 4);
+        ushort[] mask = picture.Through(new UnderImage(70));
+        ushort threshold = (ushort)(0.7 * Tile.Full);
+        for (int y = 0; y < 60; y++)
+        {
+            for (int x = 0; x < 60; x++)
+                Assert.Equal(Enumerable.Range(0, 4).Any(i => picture[i, y, x] > threshold) ? Tile.Full : 0, mask[(y * 60) + x]);
+        }
+    }
+
+    [Fact]
+    public void Inverse_and_mask_picture_add_up_to_full_and_never_rise_or_fall_with_ink()
+    {
+        Picture picture = Picture.Noise(4, 40, 40, 6);
+        ushort[] light = picture.Through(new Lightness(true));
+        ushort[] dark = picture.Through(new Lightness(false));
+        Assert.All(light.Zip(dark), pair => Assert.Equal(Tile.Full, pair.First + pair.Second));
+        Picture more = new(4, 40, 40, (i, y, x) => (ushort)Math.Min(Tile.Full, picture[i, y, x] + 900));
+        Assert.All(light.Zip(more.Through(new Lightness(true))), pair => Assert.True(pair.Second <= pair.First));
+        Assert.All(new Picture(4, 2, 2, (_, _, _) => 0).Through(new Lightness(true)), v => Assert.Equal(Tile.Full, v));
+        Assert.All(new Picture(4, 2, 2, (i, _, _) => i == 3 ? Tile.Full : (ushort)0).Through(new Lightness(true)), v => Assert.Equal(0, v));
+        Assert.All(new Picture(4, 2, 2, (i, _, _) => i < 3 ? Tile.Full : (ushort)0).Through(new Lightness(true)), v => Assert.Equal(0, v));
+    }
+
+    [Fact]
+    public void A_knock_out_leaves_no_ink_under_a_full_mask_and_all_under_none()
+    {
+        Picture picture = new(3, 30, 30, (i, y, x) => i == 2 ? (x < 10 ? Tile.Full : x < 20 ? (ushort)0 : (ushort)40000) : (ushort)Picture.Hash(1, i, y, x));
+        ushort[] left = picture.Through(new KnockOut());
+        Assert.Equal(2 * 30 * 30, left.Length);
+        for (int i = 0; i < left.Length; i++)
+        {
+            int x = i % 30;
+            ushort before = picture[i / 900, i / 30 % 30, x];
+            Assert.Equal(x < 10 ? 0 : x < 20 ? before : Math.Min((int)before, Tile.Full - 40000), left[i]);
+        }
+    }
+
+    [Fact]
+    public void A_curve_starts_at_nothing_ends_at_its_limit_and_never_falls()
+    {
+        foreach (double limit in new[] { 100, 93.7, 60, 0.0 })
+        {
+            InkCurve curve = InkCurve.Through([0, 8, 31, 31, 76, 100], limit);
+            Assert.Equal(0, curve[0]);
+            Assert.Equal((ushort)Math.Floor(limit / 100 * Tile.Full), curve[Tile.Full]);
+            for (int wanted = 1; wanted <= Tile.Full; wanted++)
+                Assert.True(curve[(ushort)wanted] >= curve[(ushort)(wanted - 1)]);
+        }
+
+        InkCurve straight = InkCurve.Straight(100);
+        Assert.All(Enumerable.Range(0, 65536), v => Assert.Equal(v, straight[(ushort)v]));
+    }
+
+    [Fact]
+    public void A_curve_passes_through_its_steps()
+    {
+        InkCurve curve = InkCurve.Through([0, 10, 40, 100], 80);
+        Assert.Equal(0.8 * 0.10, curve[21845] / 65535.0, 1e-5);
+        Assert.Equal(0.8 * 0.40, curve[43690] / 65535.0, 1e-5);
+    }
+}
