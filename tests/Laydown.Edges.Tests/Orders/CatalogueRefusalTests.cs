@@ -26,7 +26,7 @@ public sealed class CatalogueRefusalTests : IDisposable
     [Fact]
     public void The_demo_catalogue_is_taken()
     {
-        Reading<Shop.Orders.Catalogue> reading = new CatalogueReader().Read(folder);
+        Reading<Laydown.Shop.Orders.Catalogue> reading = new CatalogueReader().Read(folder);
         Assert.Empty(reading.Faults);
         Assert.Equal((2, 2), (reading.Value.Presses.Count, reading.Value.InkSets.Count));
         Assert.True(reading.Value.Stocks.Count >= 12);

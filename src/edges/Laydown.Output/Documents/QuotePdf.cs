@@ -1,0 +1,180 @@
+using Laydown.Plan.Runs;
+using Laydown.Shop.Run;
+using SkiaSharp;
+
+namespace Laydown.Output.Documents;
+
+/// <summary>Draws a quote as A4 PDF.</summary>
+internal sealed class QuotePdf
+{
+    private const float Pieces = 418, Text = PdfPaper.Column;
+    private readonly Quote quote;
+    private readonly PdfPaper paper;
+
+    private QuotePdf(Quote quote, PdfPaper paper) => (this.quote, this.paper) = (quote, paper);
+
+    /// <summary>The quote as PDF.</summary>
+    /// <exception cref="ArgumentException">The sums of the quote do not add up to the cent.</exception>
+    internal static byte[] Make(Quote quote)
+    {
+        CheckSums(quote);
+        return PdfPaper.Make(Invariant($"Quote {quote.Order.Id}"), quote.ShopName, Invariant($"{quote.ShopName} · quote {quote.Order.Id} of {quote.Date:yyyy-MM-dd}"),
+            paper => new QuotePdf(quote, paper).All());
+    }
+
+    private static void CheckSums(Quote quote)
+    {
+        long lines = quote.Lines.Sum(l => l.Price?.Cents ?? 0);
+        if (lines != quote.Net.Cents || quote.Net + quote.Tax != quote.Gross)
+            throw new ArgumentException(Invariant($"Quote {quote.Order.Id}: lines {lines} cents, net {quote.Net.Cents}, tax {quote.Tax.Cents}, gross {quote.Gross.Cents}; wanted sums that add up."), nameof(quote));
+    }
+
+    private void All()
+    {
+        Head();
+        Lines();
+        Sums();
+        Held();
+        Terms();
+    }
+
+    private void Head()
+    {
+        paper.Text("QUOTE", PdfPaper.Left, 46, PageFonts.Bold, 8, PdfPaper.Quiet);
+        paper.Text(quote.Order.Id, PdfPaper.Left - 1, 80, PageFonts.MonoBold, 30, PdfPaper.Ink);
+        paper.Text(quote.ShopName, PdfPaper.Right, 46, PageFonts.Bold, 11, PdfPaper.Ink, SKTextAlign.Right);
+        paper.Text(Invariant($"{quote.Date:yyyy-MM-dd}"), PdfPaper.Right, 61, PageFonts.Mono, 9, PdfPaper.Ink, SKTextAlign.Right);
+        paper.Text(Invariant($"holds until {quote.ValidUntil:yyyy-MM-dd}"), PdfPaper.Right, 80, PageFonts.Bold, 10, PdfPaper.Accent, SKTextAlign.Right);
+        paper.Rule(94, 1.6f);
+        paper.Y = 104;
+        Pair("For", quote.Order.Customer, PageFonts.Bold);
+        Pair("Received", Invariant($"{quote.Order.Received:yyyy-MM-dd}"), PageFonts.Regular);
+        if (quote.Order.Note is { Length: > 0 } note)
+            Pair("Your note", note, PageFonts.Regular);
+        paper.Y += 6;
+    }
+
+    private void Pair(string name, string value, SKTypeface face)
+    {
+        paper.Text(name, PdfPaper.Left, paper.Y + 10, PageFonts.Regular, 8, PdfPaper.Quiet);
+        paper.Paragraph(value, Text, PdfPaper.Right - Text, 10, face);
+        paper.Y += 2;
+    }
+
+    private void Lines()
+    {
+        ColumnHeads();
+        foreach (QuoteLine line in quote.Lines.Where(l => l.Price is not null))
+            Line(line);
+        paper.Rule(paper.Y, 0.6f);
+    }
+
+    private void ColumnHeads()
+    {
+        paper.Y += 8;
+        paper.Text("item", PdfPaper.Left, paper.Y, PageFonts.Regular, 7, PdfPaper.Quiet);
+        paper.Text("what", Text, paper.Y, PageFonts.Regular, 7, PdfPaper.Quiet);
+        paper.Text("pieces", Pieces, paper.Y, PageFonts.Regular, 7, PdfPaper.Quiet, SKTextAlign.Right);
+        paper.Text("each", Pieces + 66, paper.Y, PageFonts.Regular, 7, PdfPaper.Quiet, SKTextAlign.Right);
+        paper.Text(quote.Currency, PdfPaper.Right, paper.Y, PageFonts.Regular, 7, PdfPaper.Quiet, SKTextAlign.Right);
+        paper.Y += 4;
+    }
+
+    private void Line(QuoteLine line)
+    {
+        const float size = 9.4f;
+        float wide = Pieces - Text - 44;
+        paper.Need((PdfPaper.Lines(line.Text, wide, PageFonts.Regular, size).Count * size * 1.38f) + 12);
+        paper.Rule(paper.Y, 0.4f, color: PdfPaper.Faint);
+        float y = paper.Y + 14;
+        paper.Text(line.ItemId, PdfPaper.Left, y, PageFonts.Mono, 8.4f, PdfPaper.Ink);
+        paper.Text(Invariant($"{line.Pieces}"), Pieces, y, PageFonts.Mono, size, PdfPaper.Ink, SKTextAlign.Right);
+        if (line.Pieces > 1)
+            paper.Text(Invariant($"≈ {line.Price!.Value.Units / line.Pieces:0.00}"), Pieces + 66, y, PageFonts.Mono, 8, PdfPaper.Quiet, SKTextAlign.Right);
+        paper.Text(Money(line.Price!.Value), PdfPaper.Right, y, PageFonts.Mono, size, PdfPaper.Ink, SKTextAlign.Right);
+        paper.Y += 4.6f;
+        paper.Paragraph(line.Text, Text, wide, size);
+        paper.Y += 6;
+    }
+
+    private void Sums()
+    {
+        paper.Need(74);
+        paper.Y += 4;
+        Sum("Net", quote.Net, 9.6f, PageFonts.Regular, PageFonts.Mono);
+        Sum(Invariant($"Tax {quote.TaxPercent:0.##} %"), quote.Tax, 9.6f, PageFonts.Regular, PageFonts.Mono);
+        paper.Rule(paper.Y + 3, 1.6f, Pieces - 60);
+        paper.Y += 7;
+        Sum(Invariant($"Total {quote.Currency}"), quote.Gross, 13, PageFonts.Bold, PageFonts.MonoBold);
+        paper.Y += 6;
+    }
+
+    private void Sum(string name, Laydown.Measures.Money amount, float size, SKTypeface words, SKTypeface figures)
+    {
+        paper.Text(name, Pieces - 60, paper.Y + size + 1, words, size, PdfPaper.Ink);
+        paper.Text(Money(amount), PdfPaper.Right, paper.Y + size + 1, figures, size, PdfPaper.Ink, SKTextAlign.Right);
+        paper.Y += size + 7;
+    }
+
+    private void Held()
+    {
+        List<QuoteLine> held = [.. quote.Lines.Where(l => l.Price is null)];
+        if (held.Count == 0)
+            return;
+        Section("Held back, not priced", 60);
+        foreach (QuoteLine line in held)
+        {
+            float wide = PdfPaper.Right - Text - 10;
+            paper.Need(34);
+            float top = paper.Y;
+            paper.Text(line.ItemId, PdfPaper.Left, paper.Y + 10, PageFonts.Mono, 8.4f, PdfPaper.Ink);
+            paper.Paragraph(Invariant($"{line.Text} · {line.Pieces} pieces"), Text + 10, wide, 9.2f);
+            paper.Paragraph(line.Note ?? "Not planned yet.", Text + 10, wide, 9.2f, PageFonts.Bold, PdfPaper.Accent);
+            if (paper.Y > top)
+                paper.Bar(Text, top + 2, 3, paper.Y - top - 2, PdfPaper.Accent);
+            paper.Y += 6;
+        }
+    }
+
+    private void Terms()
+    {
+        Section("Holds for this quote", 60);
+        List<string> terms =
+        [
+            Invariant($"Prices hold until {quote.ValidUntil:yyyy-MM-dd} for the files, sizes and quantities named here. Another file, size or quantity is another quote."),
+            "Colour is agreed by a printed proof on the stock itself; a screen shows it only roughly. Fire classes of stocks are for the unprinted material.",
+        ];
+        if (quote.Order.Items.Any(i => i.Build.Lit || i.Build.DayNight))
+            terms.Add(Cautions.Lit + " " + Cautions.Rule);
+        foreach (string term in terms)
+        {
+            paper.Paragraph(term, Text, PdfPaper.Right - Text, 8.6f);
+            paper.Y += 3;
+        }
+
+        paper.Need(60);
+        paper.Y += 34;
+        paper.Line(Text, paper.Y, Text + 190, paper.Y, 0.5f);
+        paper.Line(Text + 210, paper.Y, PdfPaper.Right, paper.Y, 0.5f);
+        paper.Text("accepted by", Text, paper.Y + 8, PageFonts.Regular, 6.4f, PdfPaper.Quiet);
+        paper.Text("day", Text + 210, paper.Y + 8, PageFonts.Regular, 6.4f, PdfPaper.Quiet);
+    }
+
+    private void Section(string name, float need)
+    {
+        paper.Y += 8;
+        paper.Need(need);
+        paper.Rule(paper.Y, 0.5f);
+        float x = PdfPaper.Left, y = paper.Y + 14;
+        foreach (string line in PdfPaper.Lines(name, Text - PdfPaper.Left - 8, PageFonts.Bold, 9.6f))
+        {
+            paper.Text(line, x, y, PageFonts.Bold, 9.6f, PdfPaper.Ink);
+            y += 12;
+        }
+
+        paper.Y += 5;
+    }
+
+    // No sign between thousands, so that a figure copied from the paper is a number everywhere.
+    private static string Money(Laydown.Measures.Money amount) => Invariant($"{amount.Units:0.00}");
+}

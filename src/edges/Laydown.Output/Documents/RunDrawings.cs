@@ -1,0 +1,46 @@
+using Laydown.Layout.Sheets;
+using Laydown.Plan.Drawings;
+using Laydown.Plan.Runs;
+using Laydown.Shop.Run;
+
+namespace Laydown.Output.Documents;
+
+/// <summary>The drawings of a run's papers.</summary>
+internal static class RunDrawings
+{
+    /// <summary>Most different sheets that are drawn; the rest are named.</summary>
+    private const int MostSheets = 6;
+
+    /// <summary>The belt from above, to scale, with the first sheet on it.</summary>
+    internal static Drawing Belt(RunContext context) =>
+        new("Belt from above", BeltDrawing.Draw(context.Press, context.Run.Belt, context.Run.Sheets.Count > 0 ? context.Run.Sheets[0] : null));
+
+    /// <summary>The section through sheet and ink.</summary>
+    internal static Drawing Layers(RunContext context) => new("Section through sheet and ink", CrossSection.Draw(context.Run.Stack, context.Stock));
+
+    /// <summary>Each different sheet with its pieces, to scale; of very many the first.</summary>
+    internal static IReadOnlyList<Drawing> Sheets(RunContext context)
+    {
+        Dictionary<string, string> names = context.Run.Sheets.SelectMany(s => s.Placements).Select(p => p.PieceId).Distinct(StringComparer.Ordinal)
+            .ToDictionary(id => id, id => NameOf(context.Run, id), StringComparer.Ordinal);
+        return [.. context.Run.Sheets.Take(MostSheets).Select((sheet, i) => new Drawing(SheetTitle(context.Run, sheet, i),
+            BoardDrawing.Draw(sheet, names, context.Stock.Grain)))];
+    }
+
+    private static string SheetTitle(Laydown.Plan.Runs.Run run, SheetLayout sheet, int index)
+    {
+        string of = run.Sheets.Count > 1 ? Invariant($"Sheet {index + 1} of {run.Sheets.Count}") : "Sheet";
+        string times = sheet.Repeats > 1 ? Invariant($", printed {sheet.Repeats} times") : "";
+        string more = index == MostSheets - 1 && run.Sheets.Count > MostSheets ? Invariant($"; {run.Sheets.Count - MostSheets} more in the run folder") : "";
+        return Invariant($"{of}{times}, {sheet.FillPercent:0} % under pieces{more}");
+    }
+
+    // A panel keeps its number behind the title of its item.
+    private static string NameOf(Laydown.Plan.Runs.Run run, string pieceId)
+    {
+        int slash = pieceId.LastIndexOf('/');
+        string itemId = slash > 0 ? pieceId[..slash] : pieceId;
+        RunItem? item = run.Items.FirstOrDefault(i => string.Equals(i.ItemId, itemId, StringComparison.Ordinal));
+        return item is null ? pieceId : slash > 0 ? Invariant($"{item.Title}, panel {pieceId[(slash + 1)..]}") : item.Title;
+    }
+}

@@ -1,0 +1,115 @@
+using Laydown.Plan.Runs;
+using Laydown.Press.Machines;
+using Laydown.Press.Stacks;
+using Laydown.Press.Stocks;
+using Laydown.Shop.Run;
+
+namespace Laydown.Output.Documents;
+
+/// <summary>Puts a run into the words of its set-up sheet.</summary>
+internal static class SetUpContents
+{
+    /// <summary>The words of a run's set-up sheet.</summary>
+    internal static SetUpContent Of(RunContext context)
+    {
+        Laydown.Plan.Runs.Run run = context.Run;
+        return new(
+            context.ShopName, run.Id, Invariant($"/runs/{run.Id}"), Invariant($"{context.Press.Name} · {context.Stock.Name}"),
+            Invariant($"due {run.Due:yyyy-MM-dd}"), Figures(context), run.SetUp.Refusals, run.SetUp.Measure, context.Stock.Kind == StockKind.Roll ? 3 : 5,
+            Belt(context), RunDrawings.Belt(context), Layers(run.Stack), run.Stack.Because, RunDrawings.Layers(context), RunDrawings.Sheets(context),
+            Mode(context), [.. run.Inks.Select(i => Ink(context.Press, i))], run.SetUp.FirstPieceChecks,
+            [.. run.Items.Select(i => new NamedValue(i.ItemId, Invariant($"{i.Title} · {i.Pieces} pieces · order {i.OrderId} · due {i.Due:yyyy-MM-dd}")))],
+            run.SetUp.Cautions, [.. run.SetUp.Figures, .. run.Time.Figures], Invented(context));
+    }
+
+    private static KeyFigure[] Figures(RunContext context)
+    {
+        Laydown.Plan.Runs.Run run = context.Run;
+        Stock stock = context.Stock;
+        Mode mode = context.Mode;
+        RunTime time = run.Time;
+        double inkMl = run.Inks.Sum(i => i.PrintedMl + i.SetUpMl);
+        return
+        [
+            new("Head height over the belt", Invariant($"{run.SetUp.HeadGap.Mm:0.0}"), "mm", Invariant($"reckoned; set only after measuring, highest point + {run.SetUp.GapFromSheetMm:0.0} mm")),
+            new("Stock, thickness", Invariant($"{stock.ThicknessMm:0.##}"), "mm", Invariant($"± {stock.ThicknessToleranceMm:0.##} mm · {stock.Material}")),
+            new("Mode", mode.Name, "", Invariant($"{mode.ScanDpi} × {mode.FeedDpi} dpi · {mode.Passes} {(mode.Passes == 1 ? "pass" : "passes")} · {(mode.TwoWay ? "two-way" : "one-way")}")),
+            new("Lamp", Invariant($"{run.SetUp.LampPercent:0}"), "%", Invariant($"{run.SetUp.DoseMjPerCm2:0} mJ/cm² on the last layer · {context.Press.Lamp.WavelengthNm} nm")),
+            Amount(context),
+            new("Time", Invariant($"{time.TotalMinutes:0}"), "min", Invariant($"set-up {time.SetUpMinutes:0} · printing {time.PrintMinutes:0} · handling {time.HandlingMinutes:0}")),
+            new("Scans for a sheet", Invariant($"{time.ScansPerSheet}"), "", Invariant($"carriage {mode.SpeedMPerS} m/s · {run.Stack.Layers.Count} {(run.Stack.Layers.Count == 1 ? "layer" : "layers")}")),
+            new("Ink, all channels", Invariant($"{inkMl:0}"), "ml", Invariant($"of it {run.Inks.Sum(i => i.SetUpMl):0} ml at set-up")),
+        ];
+    }
+
+    private static KeyFigure Amount(RunContext context)
+    {
+        int pieces = context.Run.Items.Sum(i => i.Pieces);
+        string note = Invariant($"{pieces} {(pieces == 1 ? "piece" : "pieces")} · {context.Run.SetUp.SheetMassKg:0.0} kg {(context.Stock.Kind == StockKind.Roll ? "a full roll" : "each")}");
+        return context.Stock.Kind switch
+        {
+            StockKind.Roll => new("Roll", Invariant($"{context.Run.Sheets.Sum(s => s.Repeats * s.Sheet.HeightMm) / 1000:0.0}"), "m", note),
+            StockKind.Blank => new("Blanks", Invariant($"{context.Run.SheetCount}"), "", note),
+            _ => new("Boards", Invariant($"{context.Run.SheetCount}"), "", note),
+        };
+    }
+
+    private static List<NamedValue> Belt(RunContext context)
+    {
+        Laydown.Layout.Sheets.BeltPlace belt = context.Run.Belt;
+        bool roll = context.Stock.Kind == StockKind.Roll;
+        List<NamedValue> rows =
+        [
+            new("Load side", roll ? "roll station, web fed under the heads" : "front of the belt"),
+            new("Front lay", belt.FrontLay),
+            new("Lies", Invariant($"{belt.AcrossMm:0.#} mm across the belt × {belt.FeedMm:0.#} mm along the feed{(belt.Turned ? ", turned: its width runs along the feed" : "")}")),
+        ];
+        foreach (Laydown.Layout.Sheets.Lane lane in belt.Lanes)
+        {
+            string name = belt.Lanes.Count > 1 ? Invariant($"Lane {lane.Number}") : roll ? "Web" : "Side lay";
+            string count = belt.Lanes.Count > 1 ? Invariant($" · {lane.Blanks} blanks") : "";
+            rows.Add(new(name, Invariant($"starts at {lane.StartMm:0.#} mm from the belt's origin, {lane.WidthMm:0.#} mm wide{count}")));
+        }
+
+        rows.Add(new("Zones to open", Zones(context.Press, belt.OpenZones)));
+        rows.Add(new("Zones to shut", Zones(context.Press, belt.ShutZones)));
+        rows.Add(new("Hold-down", context.Run.SetUp.HoldDown));
+        return rows;
+    }
+
+    private static string Zones(PressDescription press, IReadOnlyList<string> ids) => ids.Count == 0
+        ? "none"
+        : string.Join(" · ", press.Zones.Where(z => ids.Contains(z.Id, StringComparer.Ordinal)).Select(z => Invariant($"{z.Id} ({z.StartMm:0}–{z.EndMm:0} mm)")));
+
+    private static List<NamedValue> Layers(LayerStack stack) => [.. stack.Layers.Select((l, i) => new NamedValue(
+        Invariant($"{i + 1}  {LayerText.Group(l)}"), LayerText.Detail(l)))];
+
+    private static List<string> Mode(RunContext context) =>
+    [
+        .. context.Run.Mode.Reasons,
+        .. context.Run.Mode.Rejected.Select(r => Invariant($"Not {context.Press.FindMode(r.ModeId)?.Name ?? r.ModeId}: {r.Reason}")),
+    ];
+
+    private static InkRow Ink(PressDescription press, InkUse use)
+    {
+        List<Tank> tanks = [.. press.Channels.Where(c => use.ChannelIds.Contains(c.Id, StringComparer.Ordinal)).Select(c => c.TankId).Distinct(StringComparer.Ordinal)
+            .Select(id => press.Tanks.FirstOrDefault(t => string.Equals(t.Id, id, StringComparison.Ordinal))).OfType<Tank>()];
+        double level = tanks.Sum(t => t.LevelMl), low = tanks.Sum(t => t.LowMl), needed = use.PrintedMl + use.SetUpMl;
+        string note = level - needed >= low ? "" : tanks.All(t => t.TopUpWhilePrinting) ? "runs low: top up during the run" : "runs low: top up before the start";
+        if (note.Length == 0 && tanks.Any(t => t.Circulates))
+            note = "keep it circulating";
+        return new(InkWords.Of(use.Role), string.Join(' ', use.ChannelIds), use.PrintedMl, use.SetUpMl, level, low, tanks.Sum(t => t.CapacityMl), note);
+    }
+
+    private static string Invented(RunContext context)
+    {
+        List<string> things = [];
+        if (context.Press.Invented)
+            things.Add("press");
+        if (context.InkSet.Invented)
+            things.Add("inks");
+        if (context.Stock.Invented)
+            things.Add("stock");
+        return things.Count == 0 ? "" : Invariant($"Invented for the demo: {string.Join(", ", things)}.");
+    }
+}
