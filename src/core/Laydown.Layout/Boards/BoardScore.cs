@@ -9,17 +9,26 @@ namespace Laydown.Layout.Boards;
 /// <param name="Lost">Share of the emptiest board that is not its largest offcut; 1 where that was not looked at.</param>
 internal readonly record struct BoardScore(int Boards, int Pictures, double Spread, double Lost)
 {
-    internal static BoardScore Of(IReadOnlyList<FilledSheet> sheets, BoardArea area, int? offcutLeastSide)
+    internal static BoardScore Of(IReadOnlyList<FilledSheet> sheets, BoardArea area)
     {
         double whole = (double)area.Width * area.Height;
         int boards = sheets.Sum(s => s.Repeats);
         double squares = sheets.Sum(s => s.Repeats * (s.UsedArea / whole) * (s.UsedArea / whole));
-        double lost = offcutLeastSide is int side ? 1 - (sheets.MinBy(s => s.UsedArea)!.Space.Leftovers(side).Select(b => b.Area).Append(0).Max() / whole) : 1;
-        return new(boards, sheets.Count, 1 - (squares / boards), lost);
+        return new(boards, sheets.Count, 1 - (squares / boards), 1);
+    }
+
+    /// <summary>The same with its largest offcut looked at; costly, so only for those that may win.</summary>
+    internal BoardScore WithOffcut(IReadOnlyList<FilledSheet> sheets, BoardArea area, int leastSide)
+    {
+        FilledSheet emptiest = sheets.MinBy(s => s.UsedArea)!;
+        return this with { Lost = 1 - (emptiest.Space.Leftovers(leastSide).Select(b => b.Area).Append(0).Max() / ((double)area.Width * area.Height)) };
     }
 
     internal bool IsBetterThan(BoardScore other) =>
         (Boards, Pictures, Spread, Lost).CompareTo((other.Boards, other.Pictures, other.Spread, other.Lost)) < 0;
+
+    /// <summary>Whether it is as good but for the offcut, which was not looked at yet.</summary>
+    internal bool MayBeat(BoardScore other) => (Boards, Pictures, Spread).CompareTo((other.Boards, other.Pictures, other.Spread)) <= 0;
 
     /// <summary>What the search walks down: a whole board counts most, then how near the last one is to empty.</summary>
     internal double Slope => Boards + Spread;

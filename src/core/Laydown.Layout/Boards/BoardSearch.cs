@@ -78,7 +78,7 @@ internal sealed class BoardSearch(IReadOnlyList<PieceType> types, BoardArea area
             if (!here.Step(spaces[chance.Below(spaces.Length)], chance, cancellation))
                 continue;
 
-            BoardScore score = BoardScore.Of(here.Sheets, area, null);
+            BoardScore score = BoardScore.Of(here.Sheets, area);
             if (score.IsBetterThan(bestScore))
                 (best, bestScore) = (here.Sheets, score);
         }
@@ -87,7 +87,9 @@ internal sealed class BoardSearch(IReadOnlyList<PieceType> types, BoardArea area
     private BoardScore Judge(IReadOnlyList<Entry> order, int space, int? offcuts, CancellationToken cancellation)
     {
         IReadOnlyList<FilledSheet> sheets = SheetFill.All(types, order, spaces[space], cancellation);
-        BoardScore score = BoardScore.Of(sheets, area, offcuts);
+        BoardScore score = BoardScore.Of(sheets, area);
+        if (offcuts is int side && score.MayBeat(bestScore))
+            score = score.WithOffcut(sheets, area, side);
         if (score.IsBetterThan(bestScore))
             (best, bestScore) = (sheets, score);
 

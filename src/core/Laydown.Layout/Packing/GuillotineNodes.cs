@@ -9,7 +9,7 @@ internal sealed class GuillotineNodes(int width, int height, Fit fit, Split spli
     /// <inheritdoc/>
     public bool TryPlace(PieceType type, out Spot spot)
     {
-        (long, long) best = (long.MaxValue, long.MaxValue);
+        FitScore best = FitScore.None;
         int leaf = -1;
         spot = default;
         for (int i = 0; i < leaves.Count; i++)
@@ -32,13 +32,13 @@ internal sealed class GuillotineNodes(int width, int height, Fit fit, Split spli
     public IReadOnlyList<Box> Leftovers(int leastSide) =>
         [.. leaves.Where(b => Math.Min(b.W, b.H) >= leastSide).OrderByDescending(b => b.Area).ThenBy(b => b.Y).ThenBy(b => b.X)];
 
-    private bool Better(Box box, int w, int h, ref (long, long) best)
+    private bool Better(Box box, int w, int h, ref FitScore best)
     {
         if (w > box.W || h > box.H)
             return false;
 
-        (long, long) score = FitScore.Of(fit, box, w, h);
-        if (score.CompareTo(best) >= 0)
+        FitScore score = FitScore.Of(fit, box, w, h);
+        if (!score.IsBetterThan(best))
             return false;
 
         best = score;

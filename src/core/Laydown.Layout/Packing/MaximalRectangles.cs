@@ -10,7 +10,7 @@ internal sealed class MaximalRectangles(int width, int height, Fit fit) : IFreeS
     /// <inheritdoc/>
     public bool TryPlace(PieceType type, out Spot spot)
     {
-        (long, long) best = (long.MaxValue, long.MaxValue);
+        FitScore best = FitScore.None;
         spot = default;
         foreach (Box box in bare)
         {
@@ -19,7 +19,7 @@ internal sealed class MaximalRectangles(int width, int height, Fit fit) : IFreeS
                 Try(box, type.H, type.W, turned: true, type, ref best, ref spot);
         }
 
-        if (best.Item1 == long.MaxValue)
+        if (best == FitScore.None)
             return false;
 
         Take(spot.Place);
@@ -54,13 +54,13 @@ internal sealed class MaximalRectangles(int width, int height, Fit fit) : IFreeS
         return largest;
     }
 
-    private void Try(Box box, int w, int h, bool turned, PieceType type, ref (long, long) best, ref Spot spot)
+    private void Try(Box box, int w, int h, bool turned, PieceType type, ref FitScore best, ref Spot spot)
     {
         if (w > box.W || h > box.H)
             return;
 
-        (long, long) score = FitScore.Of(fit, box, w, h);
-        if (score.CompareTo(best) < 0)
+        FitScore score = FitScore.Of(fit, box, w, h);
+        if (score.IsBetterThan(best))
         {
             best = score;
             spot = new(type.Index, new(box.X, box.Y, w, h), turned);

@@ -42,7 +42,7 @@ public static class PageFindings
 
         // The number sits on the box's upper left corner, or as near to it as the page allows.
         double cx = Math.Clamp(x, 20, Width - 20), cy = Math.Clamp(y, 20, Math.Max(20, height - 20));
-        paper.Raw(Invariant($"<circle class=\"ld-accent ld-paper\" cx=\"{cx:0.##}\" cy=\"{cy:0.##}\" r=\"18\" fill=\"#ffffff\" stroke=\"#a3431a\" stroke-width=\"2.4\"/>\n"));
+        paper.Raw(Invariant($"<circle class=\"ld-accent ld-paper\" cx=\"{cx:0.##}\" cy=\"{cy:0.##}\" r=\"18\" fill=\"#ffffff\" stroke=\"#00566b\" stroke-width=\"2.4\"/>\n"));
         paper.Text(cx, cy + 7, Invariant($"{number}"), Lettering.Accent, number > 9 ? 18 : 21, "middle");
     }
 
@@ -59,7 +59,7 @@ public static class PageFindings
         string place = Invariant($"x=\"{r.X:0.##}\" y=\"{r.Y:0.##}\" width=\"{r.W:0.##}\" height=\"{r.H:0.##}\" fill=\"none\"");
         return new StringBuilder()
             .Append(Invariant($"<rect {place} stroke=\"#ffffff\" stroke-opacity=\"0.85\" stroke-width=\"{width + 2.2:0.##}\"/>\n"))
-            .Append(Invariant($"<rect class=\"{(accent ? "ld-accent" : "ld-trim")}\" {place} stroke=\"{(accent ? "#a3431a" : "#1b2428")}\" "))
+            .Append(Invariant($"<rect class=\"{(accent ? "ld-accent" : "ld-trim")}\" {place} stroke=\"{(accent ? "#00566b" : "#161616")}\" "))
             .Append(Invariant($"stroke-width=\"{width:0.##}\"{(dashes == "none" ? "" : Invariant($" stroke-dasharray=\"{dashes}\""))}/>\n"))
             .ToString();
     }

@@ -4,16 +4,16 @@ namespace Laydown.Plan.Drawings;
 
 /// <summary>Draws SVG text: the same marks in a page, in a file of its own and in a PDF.</summary>
 /// <remarks>
-/// Every mark has presentation attributes for paper and a class whose colour a page may set through the custom properties
-/// <c>--ld-ink</c>, <c>--ld-quiet</c>, <c>--ld-faint</c>, <c>--ld-accent</c> and <c>--ld-paper</c> (light or dark). Hatches are drawn line by line
+/// Every mark has presentation attributes for paper and a class whose colour a page sets through its custom properties
+/// <c>--ink</c>, <c>--quiet</c>, <c>--edge</c>, <c>--act</c> and <c>--sheet</c> (light or dark). Hatches are drawn line by line
 /// rather than by pattern, so that several drawings in one page cannot disturb each other and every reader shows them.
 /// </remarks>
 internal sealed class SvgPaper(double width, double height, string title, string description)
 {
     private const string Style =
-        ".ld-edge,.ld-hair,.ld-broken{stroke:var(--ld-ink,#1b2428)}.ld-faint{stroke:var(--ld-faint,#94a0a5)}.ld-accent{stroke:var(--ld-accent,#a3431a)}"
-        + ".ld-paper{fill:var(--ld-paper,#ffffff)}.ld-solid{fill:var(--ld-ink,#1b2428)}.ld-mark{fill:var(--ld-accent,#a3431a)}"
-        + ".ld-word{fill:var(--ld-ink,#1b2428)}.ld-quiet{fill:var(--ld-quiet,#4f5b61)}.ld-note{fill:var(--ld-accent,#a3431a)}";
+        ".ld-edge,.ld-hair,.ld-broken{stroke:var(--ink,#161616)}.ld-faint{stroke:var(--edge,#767676)}.ld-accent{stroke:var(--act,#00566b)}"
+        + ".ld-paper{fill:var(--sheet,#ffffff)}.ld-solid{fill:var(--ink,#161616)}.ld-mark{fill:var(--act,#00566b)}"
+        + ".ld-word{fill:var(--ink,#161616)}.ld-quiet{fill:var(--quiet,#505050)}.ld-note{fill:var(--act,#00566b)}";
 
     private readonly StringBuilder marks = new();
 
@@ -29,8 +29,8 @@ internal sealed class SvgPaper(double width, double height, string title, string
 
     /// <summary>A filled shape: in ink, or in the accent.</summary>
     internal void Solid(string data, bool accent) => marks.Append(accent
-        ? Invariant($"<path class=\"ld-mark\" d=\"{data}\" fill=\"#a3431a\"/>\n")
-        : Invariant($"<path class=\"ld-solid\" d=\"{data}\" fill=\"#1b2428\"/>\n"));
+        ? Invariant($"<path class=\"ld-mark\" d=\"{data}\" fill=\"#00566b\"/>\n")
+        : Invariant($"<path class=\"ld-solid\" d=\"{data}\" fill=\"#161616\"/>\n"));
 
     /// <summary>Paper without a line, so that what lies under it is hidden.</summary>
     internal void Blank(double x, double y, double w, double h) => marks.Append(
@@ -56,7 +56,7 @@ internal sealed class SvgPaper(double width, double height, string title, string
     {
         string data = Hatching.Dots(x, y, w, h, step);
         if (data.Length > 0)
-            marks.Append(Invariant($"<path class=\"ld-hair\" d=\"{data}\" fill=\"none\" stroke=\"#1b2428\" stroke-width=\"1.5\" stroke-linecap=\"round\"/>\n"));
+            marks.Append(Invariant($"<path class=\"ld-hair\" d=\"{data}\" fill=\"none\" stroke=\"#161616\" stroke-width=\"1.5\" stroke-linecap=\"round\"/>\n"));
     }
 
     /// <summary>Marks of a drawing's own.</summary>
@@ -99,11 +99,11 @@ internal sealed class SvgPaper(double width, double height, string title, string
 
     private static string Fill(bool onPaper, Pen pen) => pen switch
     {
-        Pen.Edge => Invariant($"class=\"ld-edge{Paper(onPaper)}\" {Ground(onPaper)} stroke=\"#1b2428\" stroke-width=\"1.3\""),
-        Pen.Hair => Invariant($"class=\"ld-hair{Paper(onPaper)}\" {Ground(onPaper)} stroke=\"#1b2428\" stroke-width=\"0.6\""),
-        Pen.Faint => Invariant($"class=\"ld-faint{Paper(onPaper)}\" {Ground(onPaper)} stroke=\"#94a0a5\" stroke-width=\"0.6\""),
-        Pen.Broken => Invariant($"class=\"ld-broken{Paper(onPaper)}\" {Ground(onPaper)} stroke=\"#1b2428\" stroke-width=\"0.7\" stroke-dasharray=\"5 3\""),
-        _ => Invariant($"class=\"ld-accent{Paper(onPaper)}\" {Ground(onPaper)} stroke=\"#a3431a\" stroke-width=\"1.8\""),
+        Pen.Edge => Invariant($"class=\"ld-edge{Paper(onPaper)}\" {Ground(onPaper)} stroke=\"#161616\" stroke-width=\"1.3\""),
+        Pen.Hair => Invariant($"class=\"ld-hair{Paper(onPaper)}\" {Ground(onPaper)} stroke=\"#161616\" stroke-width=\"0.6\""),
+        Pen.Faint => Invariant($"class=\"ld-faint{Paper(onPaper)}\" {Ground(onPaper)} stroke=\"#767676\" stroke-width=\"0.6\""),
+        Pen.Broken => Invariant($"class=\"ld-broken{Paper(onPaper)}\" {Ground(onPaper)} stroke=\"#161616\" stroke-width=\"0.7\" stroke-dasharray=\"5 3\""),
+        _ => Invariant($"class=\"ld-accent{Paper(onPaper)}\" {Ground(onPaper)} stroke=\"#00566b\" stroke-width=\"1.8\""),
     };
 
     private static string Paper(bool onPaper) => onPaper ? " ld-paper" : "";
@@ -112,10 +112,10 @@ internal sealed class SvgPaper(double width, double height, string title, string
 
     private static string Letters(Lettering kind) => kind switch
     {
-        Lettering.Name => "class=\"ld-word\" fill=\"#1b2428\" font-family=\"B612, sans-serif\" font-weight=\"700\"",
-        Lettering.Word => "class=\"ld-word\" fill=\"#1b2428\" font-family=\"B612, sans-serif\"",
-        Lettering.Quiet => "class=\"ld-quiet\" fill=\"#4f5b61\" font-family=\"B612, sans-serif\"",
-        Lettering.Figure => "class=\"ld-word\" fill=\"#1b2428\" font-family=\"B612 Mono, monospace\"",
-        _ => "class=\"ld-note\" fill=\"#a3431a\" font-family=\"B612, sans-serif\" font-weight=\"700\"",
+        Lettering.Name => "class=\"ld-word\" fill=\"#161616\" font-family=\"B612, sans-serif\" font-weight=\"700\"",
+        Lettering.Word => "class=\"ld-word\" fill=\"#161616\" font-family=\"B612, sans-serif\"",
+        Lettering.Quiet => "class=\"ld-quiet\" fill=\"#505050\" font-family=\"B612, sans-serif\"",
+        Lettering.Figure => "class=\"ld-word\" fill=\"#161616\" font-family=\"B612 Mono, monospace\"",
+        _ => "class=\"ld-note\" fill=\"#00566b\" font-family=\"B612, sans-serif\" font-weight=\"700\"",
     };
 }
