@@ -59,6 +59,13 @@ public sealed class LayerChecksLawTests
     public void An_open_cut_path_stops_with_its_gap() =>
         Assert.Contains("190 mm", Only(Page with { CutPaths = [Cut with { Closed = false }] }, "cut-open", Contour).Measured, StringComparison.Ordinal);
 
+    [Theory]
+    [InlineData(0, false)]
+    [InlineData(0.09, false)]
+    [InlineData(0.11, true)]
+    public void A_path_that_comes_back_to_its_start_is_not_open(double gap, bool found) => Assert.Equal(
+        found, Codes(Page with { CutPaths = [new([new(10, 10), new(200, 10), new(200, 200), new(10, 10 + gap)], false, "Cutting")] }, Contour).Contains("cut-open"));
+
     [Fact]
     public void An_open_kiss_cut_is_no_finding() => Assert.Empty(Codes(Page with { CutPaths = [Cut with { Closed = false, ProcessStep = "PartialCutting" }] }, Contour));
 

@@ -60,6 +60,15 @@ public sealed class BoardLayoutLawTests
     }
 
     [Fact]
+    public void Three_thousand_labels_are_laid_out_for_the_router()
+    {
+        IReadOnlyList<Piece> pieces = [new("a", new(86, 56), 3, 2000, true), new("b", new(105, 74), 3, 1000, true)];
+        LayoutResult result = BoardLayout.Solve(pieces, new(new(1220, 2440), 10, 2, CutProcess.Free), default);
+        Assert.Equal(3000, result.Sheets.Sum(s => s.Repeats * s.Placements.Count));
+        Assert.InRange(result.SheetCount, BoardLayout.LeastBoards(pieces, new(new(1220, 2440), 10, 2, CutProcess.Free)), 7);
+    }
+
+    [Fact]
     public void A_piece_exactly_as_large_as_the_printable_part_fits() =>
         Assert.True(BoardLayout.Solve([new("a", new(1200.1, 2420.1), 0, 2, false)], new(new(1220.1, 2440.1), 10, 8, CutProcess.Guillotine), default).IsWhole);
 

@@ -10,6 +10,9 @@ internal static class CutChecks
     /// <summary>How far a path may lie outside the printed piece, mm of the page (common practice, no source).</summary>
     private const double OutsideMm = 0.2;
 
+    /// <summary>A gap the tool closes by its own width, mm of the finished piece (common practice, no source).</summary>
+    private const double ClosedGapMm = 0.1;
+
     private const int MostNamed = 12;
 
     internal static IEnumerable<Finding> Of(PageFit fit) => [.. Wanted(fit), .. fit.Wish.ContourCut ? Paths(fit).Take(MostNamed) : []];
@@ -51,7 +54,8 @@ internal static class CutChecks
         }
 
         Outline outline = Outline.Of(path.Points, path.Closed);
-        if (!path.Closed && path.ProcessStep is "Cutting")
+        bool open = !path.Closed && outline.GapMm * fit.GrowMost > ClosedGapMm;
+        if (open && path.ProcessStep is "Cutting")
             yield return fit.Stop("cut-open", outline.Bounds, "A cut path is open: the piece would not come free.", Invariant($"a gap of {outline.GapMm * fit.GrowMost:0.##} mm"), "a closed path", Sources.Practice);
         if (outline.FirstCrossing() is PointMm at)
             yield return fit.Stop("cut-crosses-itself", new(at.XMm - 1, at.YMm - 1, 2, 2), "A cut path crosses itself: the tool would cut into the piece.", Invariant($"a crossing at {at.XMm:0.#}, {at.YMm:0.#} mm"), "a path without crossings", Sources.Practice);

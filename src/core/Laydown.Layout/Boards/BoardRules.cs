@@ -9,7 +9,7 @@ namespace Laydown.Layout.Boards;
 /// <param name="GapMm">Least distance between two printed rectangles: kerf, or tool and bridge, mm; 0 or more.</param>
 /// <param name="Process">Free or edge to edge.</param>
 /// <param name="Seed">Seed of the search; the same seed gives the same layout.</param>
-/// <param name="Iterations">How many orders are tried after the plain ones; 0 for none.</param>
+/// <param name="Iterations">How many orders are tried after the plain ones, fewer for over 400 copies; 0 for none.</param>
 /// <param name="OffcutLeastSideMm">Shorter side a rest must have to be kept as an offcut, mm (common practice, no source).</param>
 public sealed record BoardRules(
     SizeMm Sheet,

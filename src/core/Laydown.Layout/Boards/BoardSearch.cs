@@ -21,6 +21,7 @@ internal sealed class BoardSearch(IReadOnlyList<PieceType> types, BoardArea area
 
     private readonly int offcutLeastSide = Micro.Up(rules.OffcutLeastSideMm + rules.GapMm);
     private readonly int least = area.LeastBoards(types);
+    private readonly int iterations = Orders.Steps(rules.Iterations, types);
     private IReadOnlyList<FilledSheet> best = [];
     private BoardScore bestScore = new(int.MaxValue, int.MaxValue, 1, 1);
 
@@ -30,7 +31,7 @@ internal sealed class BoardSearch(IReadOnlyList<PieceType> types, BoardArea area
         if (bestScore.Boards > least && types.Sum(t => (long)t.Piece.Quantity) > 1)
         {
             // Half of the work goes over orders; the cheaper half packs a few boards of the best filling anew.
-            Walk(Orders.InSteps(order), space, rules.Iterations / 2, cancellation);
+            Walk(Orders.InSteps(order), space, iterations / 2, cancellation);
             Repack(cancellation);
         }
 
@@ -73,7 +74,7 @@ internal sealed class BoardSearch(IReadOnlyList<PieceType> types, BoardArea area
     {
         Chance chance = new(rules.Seed + 1L);
         BoardRepack here = new(types, best, area);
-        for (int i = 0; i < rules.Iterations * RepackSteps && bestScore.Boards > least; i++)
+        for (int i = 0; i < iterations * RepackSteps && bestScore.Boards > least; i++)
         {
             if (!here.Step(spaces[chance.Below(spaces.Length)], chance, cancellation))
                 continue;

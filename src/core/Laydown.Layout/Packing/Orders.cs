@@ -17,6 +17,13 @@ internal static class Orders
         t => Math.Max(t.W, t.H) / (double)Math.Min(t.W, t.H),
     ];
 
+    /// <summary>How many orders of so many copies cost about as much as the asked number of small ones: work is bounded, not only steps.</summary>
+    internal static int Steps(int iterations, IReadOnlyList<PieceType> types)
+    {
+        long copies = types.Sum(t => (long)t.Piece.Quantity);
+        return (int)(iterations * Math.Min(1, MostSingleCopies / (double)copies));
+    }
+
     /// <summary>How many keys there are.</summary>
     internal static int KeyCount => Keys.Length;
 

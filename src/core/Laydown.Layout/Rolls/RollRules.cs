@@ -11,7 +11,7 @@ namespace Laydown.Layout.Rolls;
 /// <param name="LeadOutMm">Bare length after the last piece, mm.</param>
 /// <param name="Process">Edge to edge: the roll is first cut across into sections. Free: anywhere.</param>
 /// <param name="Seed">Seed of the search; the same seed gives the same layout.</param>
-/// <param name="Iterations">How many orders are tried after the plain ones; 0 for none.</param>
+/// <param name="Iterations">How many orders are tried after the plain ones, fewer for over 400 copies; 0 for none.</param>
 public sealed record RollRules(
     double WidthMm,
     double LengthMm,

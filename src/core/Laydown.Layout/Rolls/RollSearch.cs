@@ -34,7 +34,8 @@ internal sealed class RollSearch(IReadOnlyList<PieceType> types, int width, Roll
 
         Chance chance = new(rules.Seed);
         (List<Entry> here, long length) = (start, bestLength);
-        for (int i = 0; i < rules.Iterations && bestLength > least; i++)
+        int steps = Orders.Steps(rules.Iterations, types);
+        for (int i = 0; i < steps && bestLength > least; i++)
         {
             List<Entry> next = Orders.Shaken(here, chance);
             long nextLength = Judge(next, cancellation);
