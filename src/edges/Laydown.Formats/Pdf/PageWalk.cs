@@ -189,7 +189,7 @@ internal sealed class PageWalk(PdfObjects objects, LayerReader layers, PageNotes
         bool printed = state.Stroke.Space.Spots.Count == 0
             || state.Stroke.Space.Spots.Any(s => SeparationRoles.Of(s, step) is not (SeparationRole.Cut or SeparationRole.Drill or SeparationRole.Legend));
         if (printed)
-            notes.Line(state.LineWidth * state.ToMm.LeastStretch, path.Bounds);
+            notes.Lines.Add(state.LineWidth * state.ToMm.LeastStretch, path.Bounds);
     }
 
     private void PaintText(DictionaryToken? resources, WalkState state, int depth)
