@@ -126,11 +126,12 @@ public sealed class PdfMeasureLawTests : IDisposable
     [InlineData("<</ca 0.5>>", true)]
     [InlineData("<</BM/Multiply>>", true)]
     [InlineData("<</BM[/Screen/Normal]>>", true)]
-    [InlineData("<</SMask<</S/Luminosity>>>>", true)]
+    [InlineData("<</SMask<</S/Luminosity/G 5 0 R>>>>", true)]
     [InlineData("<</BM/Normal/ca 1/SMask/None>>", false)]
     public async Task Transparency_is_told_from_the_states_in_use(string state, bool transparent)
     {
-        var page = await ReadAsync("/MediaBox[0 0 200 200]", "/ExtGState<</T " + state + ">>", "/T gs 0 0 0 1 k 0 0 50 50 re f");
+        var page = await ReadAsync("/MediaBox[0 0 200 200]", "/ExtGState<</T " + state + ">>", "/T gs 0 0 0 1 k 0 0 50 50 re f", "",
+            HandPdf.Stream("1 g 0 0 50 50 re f", "/Type/XObject/Subtype/Form/BBox[0 0 50 50]/Group<</S/Transparency/CS/DeviceGray>>"));
         Assert.Equal(transparent, page.Transparency);
     }
 

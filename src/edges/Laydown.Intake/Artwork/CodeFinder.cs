@@ -55,8 +55,8 @@ internal static class CodeFinder
         var along = new CodeLine(picture, first.X, first.Y, dx, dy);
         var back = new CodeLine(picture, first.X, first.Y, -dx, -dy);
 
-        // No gap within a symbol is wider than 4 of its modules, and none has fewer than 67 modules.
-        int gap = Math.Max(3, (int)(length / 67 * 4.5));
+        // No gap within a symbol is wider than 4 of its modules.
+        int gap = (int)Math.Max(3, Narrowest(result.BarcodeFormat, along, length) * 4.5);
         int start = -Edge(back, 0, gap);
         int end = Edge(along, (int)length, gap);
         double? modules = Modules(result, along, start, end);
@@ -71,6 +71,27 @@ internal static class CodeFinder
             ? Place(picture, Math.Min(first.X + (dx * start), first.X + (dx * end)), first.Y - up, end - start + 1, up + down)
             : Place(picture, first.X - up, Math.Min(first.Y + (dy * start), first.Y + (dy * end)), up + down, end - start + 1);
         return new(Name(result.BarcodeFormat), result.Text, place, module * (flat ? picture.MmAcross : picture.MmDown), Math.Min(quiet, MostQuietModules));
+    }
+
+    /// <summary>About the width of a module: EAN and UPC points lie in the middle of the outer guards, 3 modules short of the whole width.</summary>
+    private static double Narrowest(BarcodeFormat format, CodeLine line, double length)
+    {
+        if (format is BarcodeFormat.EAN_13 or BarcodeFormat.UPC_A)
+            return length / 92;
+        if (format == BarcodeFormat.EAN_8)
+            return length / 64;
+
+        int narrowest = (int)length;
+        bool dark = line.IsDark(0);
+        for (int step = line.To(!dark, 0, (int)length); step < length;)
+        {
+            dark = !dark;
+            int run = line.To(!dark, step, (int)length);
+            narrowest = Math.Min(narrowest, run);
+            step += run;
+        }
+
+        return narrowest;
     }
 
     /// <summary>The farthest dark step that is followed by no light gap wider than allowed before it.</summary>
@@ -155,8 +176,8 @@ internal static class CodeFinder
     private static CodeLine Away(GreyPicture picture, ResultPoint centre, ResultPoint other)
     {
         double dx = centre.X - other.X, dy = centre.Y - other.Y;
-        double step = Math.Max(Math.Abs(dx), Math.Abs(dy));
-        return new(picture, centre.X, centre.Y, dx / step, dy / step);
+        double length = Math.Sqrt((dx * dx) + (dy * dy));
+        return new(picture, centre.X, centre.Y, dx / length, dy / length);
     }
 
     private static double Distance(ResultPoint a, ResultPoint b) => Math.Sqrt(Math.Pow(a.X - b.X, 2) + Math.Pow(a.Y - b.Y, 2));

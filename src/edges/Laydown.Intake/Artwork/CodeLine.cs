@@ -4,7 +4,7 @@ namespace Laydown.Intake.Artwork;
 /// <param name="picture">The picture.</param>
 /// <param name="x">Where the line starts, pixels.</param>
 /// <param name="y">Where the line starts, pixels.</param>
-/// <param name="dx">Step across; the longer of both steps is 1 pixel.</param>
+/// <param name="dx">Step across; a step is 1 pixel long.</param>
 /// <param name="dy">Step down.</param>
 internal readonly struct CodeLine(GreyPicture picture, double x, double y, double dx, double dy)
 {
