@@ -1,19 +1,16 @@
 using Laydown.Artwork.Pages;
-using Laydown.Measures;
 
 namespace Laydown.Formats.Pdf;
 
 /// <summary>What the walk over a page gathers.</summary>
 internal sealed class PageNotes
 {
-    private const int MostLines = 20;
     private const int MostImages = 2000;
     private const int MostCuts = 5000;
     private readonly SortedSet<string> spaces = new(StringComparer.Ordinal);
     private readonly SortedDictionary<string, (string? Step, bool? Overprints)> spots = new(StringComparer.Ordinal);
     private readonly SortedSet<string> hidden = new(StringComparer.Ordinal);
     private readonly List<PlacedImage> images = [];
-    private readonly List<LineUse> lines = [];
     private readonly List<CutPath> cuts = [];
 
     public IReadOnlyList<string> ColourSpaces => [.. spaces];
@@ -22,7 +19,7 @@ internal sealed class PageNotes
 
     public IReadOnlyList<PlacedImage> Images => images;
 
-    public IReadOnlyList<LineUse> ThinnestLines => lines;
+    public ThinnestLines Lines { get; } = new();
 
     public IReadOnlyList<CutPath> CutPaths => cuts;
 
@@ -70,17 +67,5 @@ internal sealed class PageNotes
         var (points, closed) = part.Outline();
         if (cuts.Count < MostCuts && points.Count >= 2)
             cuts.Add(new CutPath(points, closed, step));
-    }
-
-    /// <summary>Keeps the thinnest lines, thinnest first; of lines alike the first.</summary>
-    public void Line(double widthMm, Func<RectMm> place)
-    {
-        if (lines.Count == MostLines && widthMm >= lines[^1].WidthMm)
-            return;
-
-        int at = lines.FindIndex(l => l.WidthMm > widthMm);
-        lines.Insert(at < 0 ? lines.Count : at, new LineUse(widthMm, place()));
-        if (lines.Count > MostLines)
-            lines.RemoveAt(MostLines);
     }
 }

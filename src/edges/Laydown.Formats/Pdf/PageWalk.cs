@@ -189,7 +189,7 @@ internal sealed class PageWalk(PdfObjects objects, LayerReader layers, PageNotes
         bool printed = state.Stroke.Space.Spots.Count == 0
             || state.Stroke.Space.Spots.Any(s => SeparationRoles.Of(s, step) is not (SeparationRole.Cut or SeparationRole.Drill or SeparationRole.Legend));
         if (printed)
-            notes.Line(state.LineWidth * state.ToMm.LeastStretch, path.Bounds);
+            notes.Lines.Add(state.LineWidth * state.ToMm.LeastStretch, path.Bounds);
     }
 
     private void PaintText(DictionaryToken? resources, WalkState state, int depth)
@@ -304,7 +304,7 @@ internal sealed class PageWalk(PdfObjects objects, LayerReader layers, PageNotes
         bool? stroke = objects.Get<BooleanToken>(given, "OP")?.Data;
         bool? fill = objects.Get<BooleanToken>(given, "op")?.Data ?? stroke;
         notes.Overprint |= stroke == true || fill == true;
-        string? blend = objects.Text(given, "BM");
+        string? blend = objects.Get<ArrayToken>(given, "BM") is { Data.Count: > 0 } wishes ? (objects.Resolve(wishes.Data[0]) as NameToken)?.Data : objects.Text(given, "BM");
         notes.Transparency |= objects.Number(given, "CA") < 1 || objects.Number(given, "ca") < 1
             || blend is not (null or "Normal" or "Compatible") || objects.Dictionary(given, "SMask") is not null;
         return state with

@@ -101,7 +101,7 @@ public static class PdfReader
         return new(
             page.Number, boxes.UserUnit, boxes.MediaMm, boxes.TrimMm, boxes.BleedMm, boxes.HasTrimBox, 0, 0, notes.ColourSpaces,
             GroupProfile(objects, page.Dictionary) ?? intentProfile, HasAlpha: false, notes.Transparency, notes.Overprint, notes.HiddenLayers, notes.Images,
-            walk.Fonts, notes.Separations, texts, notes.ThinnestLines, notes.CutPaths, null, null, []);
+            walk.Fonts, notes.Separations, texts, notes.Lines.Kept, notes.CutPaths, null, null, []);
     }
 
     /// <summary>The content of a page: one stream, or several that are read as one.</summary>

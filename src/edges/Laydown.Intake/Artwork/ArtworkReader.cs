@@ -22,7 +22,7 @@ public sealed class ArtworkReader(IntakeLimits limits) : IArtworkReader
             return kind.Value switch
             {
                 ArtworkKind.Pdf => await PdfAsync(path, cancellation),
-                ArtworkKind.Svg => Reading.Refused<ArtworkFile>(new InputFault(Path.GetFileName(path), null, "format", "SVG", "PDF, TIFF, PNG or JPEG")),
+                ArtworkKind.Svg => await SvgAsync(path, cancellation),
                 _ => await ImageAsync(path, kind.Value, cancellation),
             };
         }
@@ -35,17 +35,45 @@ public sealed class ArtworkReader(IntakeLimits limits) : IArtworkReader
     private async Task<Reading<ArtworkFile>> PdfAsync(string path, CancellationToken cancellation)
     {
         var content = await PdfReading.ReadAsync(path, limits, cancellation);
-        return content.IsTaken
-            ? Reading.Of(await FileAsync(path, ArtworkKind.Pdf, content.Value.Version, content.Value.OutputIntent, content.Value.Pages, cancellation))
-            : Reading.Refused<ArtworkFile>(content.Faults);
+        if (!content.IsTaken)
+            return Reading.Refused<ArtworkFile>(content.Faults);
+
+        var measure = new RenderedMeasure(limits);
+        var pages = new List<ArtworkPage>();
+        foreach (var page in content.Value.Pages)
+        {
+            var whole = await measure.CompleteAsync(path, page, cancellation);
+            if (!whole.IsTaken)
+                return Reading.Refused<ArtworkFile>(whole.Faults);
+            pages.Add(whole.Value);
+        }
+
+        return Reading.Of(await FileAsync(path, ArtworkKind.Pdf, content.Value.Version, content.Value.OutputIntent, pages, cancellation));
+    }
+
+    private async Task<Reading<ArtworkFile>> SvgAsync(string path, CancellationToken cancellation)
+    {
+        var page = await Task.Run(() => new SvgPlates(limits).Measure(path, cancellation), cancellation);
+        return page.IsTaken
+            ? Reading.Of(await FileAsync(path, ArtworkKind.Svg, null, null, [page.Value], cancellation))
+            : Reading.Refused<ArtworkFile>(page.Faults);
     }
 
     private async Task<Reading<ArtworkFile>> ImageAsync(string path, ArtworkKind kind, CancellationToken cancellation)
     {
         var pages = await Task.Run(() => ImageMeasure.Read(path, kind, limits.Pages, limits.Pixels, cancellation), cancellation);
-        return pages.IsTaken
-            ? Reading.Of(await FileAsync(path, kind, null, null, pages.Value, cancellation))
-            : Reading.Refused<ArtworkFile>(pages.Faults);
+        if (!pages.IsTaken)
+            return Reading.Refused<ArtworkFile>(pages.Faults);
+
+        var withCodes = await Task.Run(() => pages.Value.Select(p => WithCodes(path, kind, p, cancellation)).ToList(), cancellation);
+        return Reading.Of(await FileAsync(path, kind, null, null, withCodes, cancellation));
+    }
+
+    private static ArtworkPage WithCodes(string path, ArtworkKind kind, ArtworkPage page, CancellationToken cancellation)
+    {
+        cancellation.ThrowIfCancellationRequested();
+        using var image = PageRenderer.Upright(path, kind, page.Number);
+        return page with { Codes = CodeFinder.Find(RenderedMeasure.Grey(image, page.MediaMm)) };
     }
 
     private static async Task<ArtworkFile> FileAsync(

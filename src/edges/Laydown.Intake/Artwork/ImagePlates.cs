@@ -11,6 +11,9 @@ namespace Laydown.Intake.Artwork;
 /// </remarks>
 internal static class ImagePlates
 {
+    /// <summary>The process plates every page has, in their order.</summary>
+    public static readonly IReadOnlyList<string> Process = ["Cyan", "Magenta", "Yellow", "Black"];
+
     /// <summary>Writes the plates.</summary>
     /// <param name="source">The image, upright, alpha last where it has any.</param>
     /// <param name="profilePath">CMYK output profile.</param>
@@ -21,23 +24,33 @@ internal static class ImagePlates
     public static IReadOnlyList<string> Write(Image source, string profilePath, PixelFrame frame, string path, CancellationToken cancellation)
     {
         bool alpha = source.HasAlpha();
-        using var inks = Inks(source, alpha, profilePath, frame);
+        using var inks = Inks(source, profilePath, frame);
         inks.SetProgress(null, cancellation);
         int plates = alpha ? 5 : 4;
         using var file = new PlateFile(path, frame, plates);
+        using var sink = Sink(file, frame, plates, 0);
+        Pour(inks, sink, frame.FilledHeight, cancellation);
+        file.Keep();
+        return alpha ? [.. Process, "Alpha"] : Process;
+    }
+
+    /// <summary>Takes rows of interleaved pixels and puts each band on its plate.</summary>
+    /// <param name="file">The raw file.</param>
+    /// <param name="frame">Its pixels.</param>
+    /// <param name="plates">Bands of a pixel.</param>
+    /// <param name="firstRow">Row of the filled part where the rows start.</param>
+    public static RowSink Sink(PlateFile file, PixelFrame frame, int plates, int firstRow)
+    {
         byte[] plate = new byte[frame.FilledWidth];
-        using var sink = new RowSink(frame.FilledWidth * plates, (row, pixels) =>
+        return new RowSink(frame.FilledWidth * plates, (row, pixels) =>
         {
             for (int p = 0; p < plates; p++)
             {
                 for (int x = 0; x < plate.Length; x++)
                     plate[x] = pixels[(x * plates) + p];
-                file.Write(p, row, plate);
+                file.Write(p, firstRow + row, plate);
             }
         });
-        Pour(inks, sink, frame.FilledHeight, cancellation);
-        file.Keep();
-        return alpha ? ["Cyan", "Magenta", "Yellow", "Black", "Alpha"] : ["Cyan", "Magenta", "Yellow", "Black"];
     }
 
     /// <summary>Computes an image row by row into a sink; what went wrong inside the sink comes out as it was.</summary>
@@ -61,13 +74,16 @@ internal static class ImagePlates
             throw new InvalidOperationException(Invariant($"{sink.Rows} rows came; wanted {rows}."));
     }
 
-    private static Image Inks(Image source, bool alpha, string profilePath, PixelFrame frame)
+    /// <summary>The inks of an image at the size of the filled part, 8 bits, alpha last where it has any.</summary>
+    public static Image Inks(Image source, string profilePath, PixelFrame frame)
     {
+        bool alpha = source.HasAlpha();
         if (!alpha)
             return source.Width > frame.FilledWidth ? Coloured(Scaled(source, frame), profilePath) : Scaled(Coloured(source, profilePath), frame);
 
         // Colour at see-through edges is weighted by alpha while scaling, so that what hides behind alpha does not bleed in.
-        var scaled = Scaled(source.Premultiply(), frame).Unpremultiply().Cast(source.Format);
+        bool asIs = source.Width == frame.FilledWidth && source.Height == frame.FilledHeight;
+        using var scaled = asIs ? source.Copy() : Scaled(source.Premultiply(), frame).Unpremultiply().Cast(source.Format);
         int colours = source.Bands - 1;
         using var opaque = scaled[colours];
         using var cover = (source.Format == Enums.BandFormat.Ushort ? opaque / 257.0 : opaque / 1.0).Rint().Cast(Enums.BandFormat.Uchar);

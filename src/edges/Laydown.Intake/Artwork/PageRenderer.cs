@@ -36,7 +36,7 @@ public sealed class PageRenderer(IntakeLimits limits) : IPageRenderer
         return await GuardedAsync(file, request.Page, () => kind.Value switch
         {
             ArtworkKind.Pdf => new PdfPlates(limits).WriteAsync(request, raw, cancellation),
-            ArtworkKind.Svg => Task.FromResult(Refused(file, request.Page, "format", "SVG", "PDF, TIFF, PNG or JPEG")),
+            ArtworkKind.Svg => Task.Run(() => new SvgPlates(limits).Write(request, raw, cancellation), cancellation),
             _ => Task.Run(() => ImagePage(request, kind.Value, raw, cancellation), cancellation),
         });
     }
@@ -58,7 +58,7 @@ public sealed class PageRenderer(IntakeLimits limits) : IPageRenderer
             var size = await GuardedAsync(file, page, () => kind.Value switch
             {
                 ArtworkKind.Pdf => PdfPreviewAsync(artworkPath, page, maxSidePx, beside, cancellation),
-                ArtworkKind.Svg => Task.FromResult(Reading.Refused<SizeMm>(new InputFault(file, page, "format", "SVG", "PDF, TIFF, PNG or JPEG"))),
+                ArtworkKind.Svg => Task.Run(() => new SvgPlates(limits).Preview(artworkPath, maxSidePx, beside, cancellation), cancellation),
                 _ => Task.Run(() => ImagePreview(artworkPath, kind.Value, page, maxSidePx, beside, cancellation), cancellation),
             });
             if (size.IsTaken)
@@ -116,7 +116,8 @@ public sealed class PageRenderer(IntakeLimits limits) : IPageRenderer
         ? null
         : new(Path.GetFileName(path), page, "pixels", Invariant($"{(double)image.Width * image.Height / 1e6:0.#} Mpx"), Invariant($"at most {limits.Pixels / 1e6:0.#} Mpx"));
 
-    private static Image Upright(string path, ArtworkKind kind, int page)
+    /// <summary>The image as it is looked at, whichever way the camera lay.</summary>
+    internal static Image Upright(string path, ArtworkKind kind, int page)
     {
         using var first = ImageFile.Open(path, kind, page, fromTopOnly: true);
         if (ImageFile.Orientation(first) == 1)

@@ -10,8 +10,6 @@ namespace Laydown.Intake.Artwork;
 /// <param name="limits">Program and limits.</param>
 internal sealed class PdfPlates(IntakeLimits limits)
 {
-    private static readonly string[] Process = ["Cyan", "Magenta", "Yellow", "Black"];
-
     /// <summary>Writes the plates of a page to a raw file.</summary>
     public async Task<Reading<RenderedPage>> WriteAsync(RenderRequest request, string rawPath, CancellationToken cancellation)
     {
@@ -44,14 +42,14 @@ internal sealed class PdfPlates(IntakeLimits limits)
     [
         .. Directory.GetFiles(folder, "plate(*).tif")
             .Select(p => (Name: Uri.UnescapeDataString(Path.GetFileName(p)["plate(".Length..^").tif".Length]), Path: p))
-            .Where(p => !Process.Contains(p.Name))
+            .Where(p => !ImagePlates.Process.Contains(p.Name))
             .OrderBy(p => p.Name, StringComparer.Ordinal),
     ];
 
     private static RenderedPage Collect(
         PixelFrame frame, ScratchFolder scratch, IReadOnlyList<(string Name, string Path)> named, string rawPath, CancellationToken cancellation)
     {
-        List<(string Name, string Path)> all = [.. Process.Select(p => (p, scratch.File("plate(" + p + ").tif"))), .. named];
+        List<(string Name, string Path)> all = [.. ImagePlates.Process.Select(p => (p, scratch.File("plate(" + p + ").tif"))), .. named];
         using var file = new PlateFile(rawPath, frame, all.Count);
         for (int plate = 0; plate < all.Count; plate++)
         {
