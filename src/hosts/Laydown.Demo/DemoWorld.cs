@@ -1,5 +1,6 @@
 using Laydown.Demo.Descriptions;
 using Laydown.Demo.Orders;
+using Laydown.Demo.Profiles;
 using Laydown.Formats.Json;
 
 namespace Laydown.Demo;
@@ -21,6 +22,22 @@ public static class DemoWorld
     /// <remarks>The same day gives the same bytes every time. Each file is written beside and renamed; what stands there is replaced.</remarks>
     /// <exception cref="OperationCanceledException">Cancelled; files that stand are whole.</exception>
     public static void Write(string shopFolder, DateOnly day, CancellationToken cancellation)
+    {
+        // Profiles take by far the longest; those that stand are the same bytes and are kept.
+        string profiles = Path.Combine(shopFolder, "catalogue", "profiles");
+        ParallelOptions options = new() { CancellationToken = cancellation };
+        Parallel.Invoke(
+            options,
+            () => WithoutProfiles(shopFolder, day, cancellation),
+            () =>
+            {
+                if (!DemoCatalogue.Profiles.All(name => File.Exists(Path.Combine(profiles, name))))
+                    DemoProfiles.Write(profiles, cancellation);
+            });
+    }
+
+    /// <summary>Catalogue and orders alone.</summary>
+    internal static void WithoutProfiles(string shopFolder, DateOnly day, CancellationToken cancellation)
     {
         DemoCatalogue.Write(Path.Combine(shopFolder, "catalogue"), cancellation);
         Parallel.ForEach(DemoOrders.All(day), new ParallelOptions { CancellationToken = cancellation }, drawn =>

@@ -36,7 +36,7 @@ internal static class Birds
         .And(new Outline().M(-0.26, 0.05).C(-0.44, 0.06, -0.62, 0.02, -0.86, -0.02).C(-0.66, 0.11, -0.44, 0.165, -0.20, 0.14).Z())
         .And(new Outline().M(0.19, 0.00).C(0.02, -0.08, -0.18, -0.05, -0.36, 0.03).C(-0.20, 0.02, 0.00, 0.05, 0.15, 0.10).Z());
 
-    private static readonly Outline AvocetBill = new Outline().M(0.565, -0.868).C(0.74, -0.80, 0.92, -0.79, 1.16, -0.985).C(0.94, -0.74, 0.74, -0.745, 0.565, -0.812).Z();
+    private static readonly Outline AvocetBill = new Outline().M(0.54, -0.885).C(0.74, -0.80, 0.92, -0.79, 1.16, -0.985).C(0.94, -0.74, 0.74, -0.745, 0.53, -0.805).Z();
 
     private static readonly Outline AvocetLegs = Leg(-0.03, 0.24, 0.05, 0.64, -0.01, 1.02).And(Leg(0.10, 0.23, 0.20, 0.60, 0.28, 1.00));
 

@@ -10,7 +10,7 @@ internal static class Codes
     private static readonly string[] SetA = ["0001101", "0011001", "0010011", "0111101", "0100011", "0110001", "0101111", "0111011", "0110111", "0001011"];
     private static readonly string[] Choice = ["AAAAAA", "AABABB", "AABBAB", "AABBBA", "ABAABB", "ABBAAB", "ABBBAA", "ABABAB", "ABABBA", "ABBABA"];
 
-    /// <summary>Twelve digits with their check digit: weights 1 and 3 by turns, sum up to a multiple of ten.</summary>
+    /// <summary>Twelve digits with their check digit: weights 1 and 3 by turns, sum up to a multiple of ten [GS1-Check].</summary>
     public static string WithCheckDigit(string twelve)
     {
         int sum = twelve.Select((c, i) => (c - '0') * (i % 2 == 0 ? 1 : 3)).Sum();

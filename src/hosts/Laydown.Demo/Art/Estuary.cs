@@ -52,7 +52,7 @@ internal sealed class Estuary(Picture picture, double x, double y, double w, dou
         for (int i = 0; i < 7; i++)
         {
             double cx = x + (w * chance.Between(0.02, 0.98));
-            double cy = y + ((horizon - y) * chance.Between(0.18, 0.80));
+            double cy = y + ((horizon - y) * chance.Between(0.36, 0.80));
             double length = Unit * chance.Between(0.10, 0.34);
             Lens(cx, cy, length, length * 0.045, new SKColor(0xFF, 0xFC, 0xF2), 0.5);
         }

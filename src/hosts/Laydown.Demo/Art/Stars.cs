@@ -38,7 +38,7 @@ internal sealed class Stars(Picture picture, double x, double y, double w, doubl
             picture.Fill(Outline.Circle(x + (u * w), y + (v * h), size), colour, Math.Min(1, 0.45 + (0.6 * (1 - v))));
         }
 
-        Figure(0, 0.09, 0.12, 0.24);
+        Figure(0, 0.05, 0.40, 0.22);
         Figure(1, 0.55, 0.12, 0.15);
         Figure(2, 0.80, 0.10, 0.13);
     }

@@ -24,8 +24,7 @@ internal static class BirdCards
         Outline arch = new Outline().M(30, 470).L(30, 240).C(30, 114, 124, 30, 240, 30).C(356, 30, 450, 114, 450, 240).L(450, 470).Z();
         card.Fill(arch, Paint.Down(30, 470, Palette.Dune, Palette.Sand, Palette.Cream));
         card.Fill(Outline.Circle(268, 218, 118), new SKColor(0xFF, 0xF6, 0xDC), 0.85);
-        Shallows(card, arch, 372, Palette.Water, new SKColor(0x7F, 0xB4, 0xBB));
-        Reflection(card, 226, 292, 158);
+        Shallows(card, 372, Palette.Water, new SKColor(0x7F, 0xB4, 0xBB));
         Birds.Avocet(card, Affine.Place(226, 292, 158));
         Caption(card, "Avocet", "Recurvirostra avosetta", "Sweeps its bill from side to side", "and feels what it cannot see.", Palette.Deep, Palette.Samphire);
         return card;
@@ -38,18 +37,17 @@ internal static class BirdCards
         Outline window = Outline.Rect(30, 30, 420, 440);
         card.Fill(window, Paint.Down(30, 470, Palette.Deep, Palette.Estuary, new SKColor(0x9A, 0xC4, 0xC2)));
         card.Fill(Outline.Circle(168, 150, 62), Palette.Dune, 0.95);
-        Shallows(card, window, 400, new SKColor(0x2A, 0x68, 0x72), Palette.Deep);
-        Birds.Tern(card, Affine.Place(246, 296, 172, -10));
-        Birds.Tern(card, Affine.Place(352, 112, 40, -14));
-        Birds.Tern(card, Affine.Place(398, 164, 22, -6));
+        Shallows(card, 400, new SKColor(0x2A, 0x68, 0x72), Palette.Deep);
+        Birds.Tern(card, Affine.Place(268, 318, 150, -10));
+        Birds.Tern(card, Affine.Place(112, 262, 36, -12));
+        Birds.Tern(card, Affine.Place(74, 214, 20, -6));
         Caption(card, "Common tern", "Sterna hirundo", "Flies from the Cape to this marsh", "and back, year after year.", Palette.Deep, Palette.Samphire);
         return card;
     }
 
     /// <summary>Water with lines of light, from a height down to the lower edge of the window.</summary>
-    private static void Shallows(Picture card, Outline window, double from, SKColor far, SKColor near)
+    private static void Shallows(Picture card, double from, SKColor far, SKColor near)
     {
-        _ = window;
         card.Fill(Outline.Rect(30, from, 420, 470 - from), Paint.Down(from, 470, far, near));
         Chance chance = new(91);
         for (int i = 0; i < 26; i++)
@@ -59,14 +57,6 @@ internal static class BirdCards
             double x = chance.Between(36, 444 - length);
             card.Fill(Outline.RoundRect(x, y, length, 1.5 + (0.06 * i), 0.75), Palette.Cream, 0.45);
         }
-    }
-
-    private static void Reflection(Picture card, double x, double y, double size)
-    {
-        Picture mirrored = new(card.WidthMm, card.HeightMm, 0);
-        Birds.Avocet(mirrored, new Affine(size, 0, 0, -0.42 * size, x, y + (1.44 * size)), opacity: 0.22);
-        foreach (Element.Shape shape in mirrored.Elements.OfType<Element.Shape>())
-            card.Fill(shape.Outline, shape.Paint, shape.Opacity);
     }
 
     private static void Caption(Picture card, string name, string latin, string one, string two, SKColor dark, SKColor warm)

@@ -13,7 +13,7 @@ internal static class CutBirds
 
     public static void Write(string folder)
     {
-        Write(Path.Combine(folder, "hanging-tern.pdf"), "Hanging tern", 360, 280, Affine.Place(195, 216, 150, -6), Birds.TernParts, p => Birds.Tern(p, Affine.Place(195, 216, 150, -6)));
+        Write(Path.Combine(folder, "hanging-tern.pdf"), "Hanging tern", 380, 280, Affine.Place(230, 216, 150, -6), Birds.TernParts, p => Birds.Tern(p, Affine.Place(230, 216, 150, -6)));
         Write(Path.Combine(folder, "hanging-avocet.pdf"), "Hanging avocet", 300, 300, Affine.Place(132, 146, 128), Birds.AvocetParts, p => Birds.Avocet(p, Affine.Place(132, 146, 128)));
     }
 
@@ -33,7 +33,6 @@ internal static class CutBirds
             draw(picture);
             canvas.On(PdfFiles.WhiteLayer, () => canvas.Apart(() =>
             {
-                canvas.Overprint(true);
                 canvas.FillSpot(PdfFiles.White, 1);
                 PicturePdf.Trace(canvas, white, 0, height);
                 canvas.Fill();

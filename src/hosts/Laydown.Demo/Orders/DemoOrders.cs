@@ -65,7 +65,7 @@ internal static class DemoOrders
 
     private static Order Hanging(DateOnly day) => new("TW-1046", "Saltmarsh Observatory, shop (invented)", day.AddDays(-1), "To hang in the window, seen against the sky.",
     [
-        Bird("TW-1046-1", "Hanging tern", "hanging-tern.pdf", 360, 280, 12, day),
+        Bird("TW-1046-1", "Hanging tern", "hanging-tern.pdf", 380, 280, 12, day),
         Bird("TW-1046-2", "Hanging avocet", "hanging-avocet.pdf", 300, 300, 8, day),
     ]);
 

@@ -14,7 +14,7 @@ internal static class NightPanel
     private const ulong Ground = 7;
 
     private static readonly Affine[] Avocets = [Affine.Place(572, 420, 84), Affine.Place(452, 396, 56, 0, true)];
-    private static readonly Affine[] Terns = [Affine.Place(408, 158, 88, -8), Affine.Place(236, 232, 40, 3), Affine.Place(560, 86, 30, -12)];
+    private static readonly Affine[] Terns = [Affine.Place(408, 158, 88, -8), Affine.Place(318, 236, 36, 3), Affine.Place(560, 86, 30, -12)];
 
     public static void Write(string folder) => PdfFiles.Write(Path.Combine(folder, "night-panel.pdf"), "Day and night panel", true, file =>
     {
@@ -32,45 +32,22 @@ internal static class NightPanel
             Birds.Tern(panel, place, light.IsNight);
         foreach (Affine place in Avocets)
             Birds.Avocet(panel, place, light.IsNight);
-        SKColor words = light.IsNight ? Palette.Star : Palette.Deep;
-        panel.Write("The marsh at night", Face.Black, 30, 44, 66, light.IsNight ? words : new SKColor(0, 0, 0, 0));
-        panel.Write("The marsh by day", Face.Black, 30, 44, 66, light.IsNight ? new SKColor(0, 0, 0, 0) : words);
+        panel.Write(light.IsNight ? "The marsh at night" : "The marsh by day", Face.Black, 30, 44, 66, light.IsNight ? Palette.Star : Palette.Deep);
         return panel;
     }
 
-    private static void Page(PdfFile file, PicturePdf pdf, Picture picture)
+    private static void Page(PdfFile file, PicturePdf pdf, Picture picture) => file.AddPage(PdfPageSize.WithBleed(Width, Height, Bleed), canvas =>
     {
-        Picture shown = Visible(picture);
-        file.AddPage(PdfPageSize.WithBleed(Width, Height, Bleed), canvas =>
+        // White lies under everything, thinner where light must come through; what is drawn over it overprints, so it stays on its plate.
+        (byte[] tints, int width, int height) = WhiteBetween();
+        PdfImage white = file.AddSpotImage(PdfFiles.White, tints, width, height);
+        canvas.On(PdfFiles.WhiteLayer, () => canvas.Picture(white, new(0, 0, Width + (2 * Bleed), Height + (2 * Bleed))));
+        canvas.Apart(() =>
         {
-            pdf.Draw(canvas, shown, Bleed, Bleed);
-
-            // White lies over everything, thinner where light must come through: a picture in its own separation, set to overprint.
-            canvas.On(PdfFiles.WhiteLayer, () => canvas.Apart(() =>
-            {
-                canvas.Overprint(true);
-                (byte[] tints, int width, int height) = WhiteBetween();
-                canvas.Picture(file.AddSpotImage(PdfFiles.White, tints, width, height), new(0, 0, Width + (2 * Bleed), Height + (2 * Bleed)));
-            }));
+            canvas.Overprint(true);
+            pdf.Draw(canvas, picture, Bleed, Bleed);
         });
-    }
-
-    private static Picture Visible(Picture picture)
-    {
-        Picture shown = new(picture.WidthMm, picture.HeightMm, picture.BleedMm);
-        foreach (Element element in picture.Elements)
-        {
-            switch (element)
-            {
-                case Element.Text { Colour.Alpha: 0 }: break;
-                case Element.Text t: shown.Write(t.Words, t.Face, t.SizeMm, t.X, t.Y, t.Colour, t.Tracking); break;
-                case Element.Shape s: shown.Fill(s.Outline, s.Paint, s.Opacity); break;
-                case Element.Soft s: shown.Soften(s.X, s.Y, s.Width, s.Height, s.Ppi, s.Draw); break;
-            }
-        }
-
-        return shown;
-    }
+    });
 
     /// <summary>Full white, two thirds of it behind birds that shall glow.</summary>
     private static (byte[] Tints, int Width, int Height) WhiteBetween()

@@ -40,8 +40,8 @@ internal static class ShelfLabels
         label.Write(name, Face.Black, 6.6, 7, 10.4, Palette.Deep);
         label.Write(about, Face.Regular, 2.5, 7.1, 14.6, Palette.Deep);
         label.Write(price, Face.Black, 12.4, 6.8, 35.4, colour, -0.1);
-        Mark.Draw(label, 38.2, 31.2, 4.2, Palette.Deep);
-        double x = Math.Round(48.6 / (ModuleMm / 10)) * ModuleMm / 10;
+        Mark.Draw(label, 39.6, 31.2, 4.2, Palette.Deep);
+        double x = Math.Round(52.2 / (ModuleMm / 10)) * ModuleMm / 10;
         Codes.Ean13(label, digits, x, 9.5, ModuleMm, 20);
         return label;
     }

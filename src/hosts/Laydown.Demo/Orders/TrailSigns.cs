@@ -57,7 +57,7 @@ internal static class TrailSigns
     private static Picture Hide()
     {
         Picture sign = Base(Light.Day, 31);
-        Birds.Tern(sign, Affine.Place(380, 92, 78, -12));
+        Birds.Tern(sign, Affine.Place(384, 116, 74, -12));
         Birds.Tern(sign, Affine.Place(210, 52, 36, 4, true));
         Birds.Tern(sign, Affine.Place(505, 46, 24, -4));
         Plate(sign, "2", "The reed hide", "Stand still, look low: the bittern is a reed that breathes.", "450 m to the tide pools", "https://saltmarsh-observatory.example/trail/2");

@@ -25,15 +25,15 @@ internal static class WallGraphic
         {
             double t = i / 14.0;
             double size = 6 + (26 * Math.Pow(1 - t, 2.2));
-            Birds.Tern(wall, Affine.Place(210 + (390 * t) + chance.Between(-8, 8), 84 - (46 * t) + chance.Between(-12, 12), size, chance.Between(-16, 4), true));
+            Birds.Tern(wall, Affine.Place(318 + (300 * t) + chance.Between(-8, 8), 82 - (46 * t) + chance.Between(-12, 12), size, chance.Between(-16, 4), true));
         }
 
         Birds.Avocet(wall, Affine.Place(390, 168, 34));
         Birds.Avocet(wall, Affine.Place(452, 160, 26, 0, true));
         Birds.Avocet(wall, Affine.Place(322, 156, 22));
-        wall.Write("Where the sea", Face.Black, 21, 36, 50, Palette.Cream, -0.15);
-        wall.Write("breathes twice a day", Face.Black, 21, 36, 71, Palette.Cream, -0.15);
-        Mark.WithName(wall, 36, 84, 15, Palette.Cream);
+        wall.Write("Where the sea", Face.Black, 21, 36, 50, Palette.Deep, -0.15);
+        wall.Write("breathes twice a day", Face.Black, 21, 36, 71, Palette.Deep, -0.15);
+        Mark.WithName(wall, 36, 82, 15, Palette.Deep);
         return wall;
     }
 }
