@@ -149,9 +149,9 @@ public sealed class DemoFilesReferenceTests(DemoShop shop) : IClassFixture<DemoS
     [Fact]
     public void Image_files_claim_what_they_should()
     {
-        Assert.Matches("density 300x300|resolution \\(DPI\\), density 300x300", DemoShop.Run("file", shop.File("open-day.jpg")).Said);
+        Assert.Contains("density 300x300", DemoShop.Run("file", shop.File("open-day.jpg")).Said, StringComparison.Ordinal);
         Assert.Contains("110", DemoShop.Run("identify", "-units", "PixelsPerInch", "-format", "%x", shop.File("card-avocet.png")).Said, StringComparison.Ordinal);
-        Assert.Contains("sRGBA|True", DemoShop.Run("identify", "-format", "%[channels]|%A", shop.File("card-avocet.png")).Said.Replace("srgba", "sRGBA", StringComparison.Ordinal).Replace(" 4.0", "", StringComparison.Ordinal).Replace("Blend", "True", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Matches("^(Blend|True)$", DemoShop.Run("identify", "-format", "%A", shop.File("card-avocet.png")).Said.Trim());
     }
 
     private static double[] Box(string said, string name) =>

@@ -34,17 +34,17 @@ public sealed class DemoShop : IDisposable
     /// <summary>One page as Ghostscript draws it.</summary>
     public string Render(string pdf, int page, int ppi)
     {
-        string png = Path.Combine(Folder, $"{Path.GetFileNameWithoutExtension(pdf)}-{page}-{ppi}.png");
-        (int code, string said) = Run("gs", "-dSAFER", "-dBATCH", "-dNOPAUSE", "-q", "-sDEVICE=png16m", $"-r{ppi}", $"-dFirstPage={page}", $"-dLastPage={page}", "-o", png, pdf);
+        string png = Path.Combine(Folder, Invariant($"{Path.GetFileNameWithoutExtension(pdf)}-{page}-{ppi}.png"));
+        (int code, string said) = Run("gs", "-dSAFER", "-dBATCH", "-dNOPAUSE", "-q", "-sDEVICE=png16m", Invariant($"-r{ppi}"), Invariant($"-dFirstPage={page}"), Invariant($"-dLastPage={page}"), "-o", png, pdf);
         return code == 0 ? png : throw new InvalidOperationException(said);
     }
 
     /// <summary>Plates of one page as Ghostscript's separation device makes them: name by file.</summary>
     public Dictionary<string, string> Plates(string pdf, int page, int ppi)
     {
-        string name = Path.Combine(Folder, $"{Path.GetFileNameWithoutExtension(pdf)}-{page}-plates");
+        string name = Path.Combine(Folder, Invariant($"{Path.GetFileNameWithoutExtension(pdf)}-{page}-plates"));
         (int code, string said) = Run(
-            "gs", "-dSAFER", "-dBATCH", "-dNOPAUSE", "-q", "-sDEVICE=tiffsep", "-dMaxSpots=40", $"-r{ppi}", $"-dFirstPage={page}", $"-dLastPage={page}", "-o", name + ".tif", pdf);
+            "gs", "-dSAFER", "-dBATCH", "-dNOPAUSE", "-q", "-sDEVICE=tiffsep", "-dMaxSpots=40", Invariant($"-r{ppi}"), Invariant($"-dFirstPage={page}"), Invariant($"-dLastPage={page}"), "-o", name + ".tif", pdf);
         if (code != 0)
             throw new InvalidOperationException(said);
         return Directory.GetFiles(Folder, Path.GetFileName(name) + "(*).tif").ToDictionary(f => f[(f.LastIndexOf('(') + 1)..f.LastIndexOf(')')]);

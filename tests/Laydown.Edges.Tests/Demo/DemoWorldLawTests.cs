@@ -1,6 +1,5 @@
 using System.Security.Cryptography;
 using Laydown.Demo;
-using Laydown.Demo.Art;
 using Laydown.Demo.Descriptions;
 using Laydown.Formats.Json;
 using Laydown.Intake.Orders;
@@ -80,13 +79,6 @@ public sealed class DemoWorldLawTests(DemoShop shop) : IClassFixture<DemoShop>
         Assert.Equal(press.Zones.Count, press.Zones.Select(z => z.WidthMm).Distinct().Count() + 1);
         Assert.Equal(2600, press.Zones.Sum(z => z.WidthMm));
     }
-
-    /// <summary>Check digits printed by GS1 for these numbers [GS1-Check].</summary>
-    [Theory]
-    [InlineData("629104150021", "6291041500213")]
-    [InlineData("730001100001", "7300011000017")]
-    [InlineData("890400021003", "8904000210037")]
-    public void Check_digits_are_those_of_printed_examples(string twelve, string whole) => Assert.Equal(whole, Codes.WithCheckDigit(twelve));
 
     [Fact]
     public void A_press_written_by_the_generator_is_read_back_the_same()
