@@ -19,4 +19,14 @@ internal static class DemoFiles
             File.Delete(beside);
         }
     }
+
+    /// <summary>A file that lies in this assembly: a font, a profile.</summary>
+    public static byte[] Resource(string name)
+    {
+        using Stream stream = typeof(DemoFiles).Assembly.GetManifestResourceStream(name)
+            ?? throw new InvalidOperationException(Invariant($"{name} is not part of the demo."));
+        using MemoryStream all = new();
+        stream.CopyTo(all);
+        return all.ToArray();
+    }
 }

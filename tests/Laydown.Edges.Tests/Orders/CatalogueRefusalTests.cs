@@ -41,7 +41,7 @@ public sealed class CatalogueRefusalTests : IDisposable
     [InlineData("presses/long-belt.json", "/channels/8/id", "\"C\"")]
     [InlineData("presses/long-belt.json", "/modes/3/contonePpi", "200")]
     [InlineData("presses/long-belt.json", "/modes/3/feedRows", "360")]
-    [InlineData("presses/long-belt.json", "/modes/3/nozzlesUsed", "700")]
+    [InlineData("presses/long-belt.json", "/modes/3/nozzlesUsed", "721")]
     [InlineData("presses/long-belt.json", "/modes/0/speedMPerS", "1.5")]
     [InlineData("presses/long-belt.json", "/modes/2/dropsPl", "[7, 7]")]
     [InlineData("presses/long-belt.json", "/modes", "[]")]

@@ -1,4 +1,3 @@
-using System.Numerics;
 using Laydown.Measures;
 using Laydown.Press.Machines;
 
@@ -93,23 +92,9 @@ internal static class PressFaults
             yield return new(file, null, path + "/speedMPerS", Invariant($"{mode.SpeedMPerS} m/s"), Invariant($"at most {limit:0.###} m/s, as fast as the nozzles fire"));
     }
 
-    /// <summary>Constant feed F covers every row exactly P times when gcd(F, S) = 1 and J = P × F; S = rows between nozzles.</summary>
-    private static IEnumerable<InputFault> Coverage(string file, PressDescription press, string path, Mode mode)
-    {
-        int pitch = press.Channels[0].NozzlesPerInch;
-        if (press.Channels.Any(c => c.NozzlesPerInch != pitch) || mode.FeedDpi % pitch != 0)
-        {
-            yield return new(file, null, path + "/feedDpi", Invariant($"{mode.FeedDpi} dpi"), Invariant($"a multiple of the channels' one nozzle density, {pitch} to the inch"));
-            yield break;
-        }
-
-        int rowsBetween = mode.FeedDpi / pitch;
-        if (BigInteger.GreatestCommonDivisor(mode.FeedRows, rowsBetween) != 1)
-            yield return new(file, null, path + "/feedRows", Invariant($"{mode.FeedRows}"), Invariant($"a step without common divisor with {rowsBetween} rows between nozzles, or rows are missed"));
-        if (mode.NozzlesUsed != (long)mode.Passes * mode.FeedRows)
-            yield return new(file, null, path + "/nozzlesUsed", Invariant($"{mode.NozzlesUsed}"), Invariant($"passes × feed rows = {(long)mode.Passes * mode.FeedRows}"));
-        int fewest = press.Channels.Min(c => c.Nozzles);
-        if (mode.NozzlesUsed > fewest)
-            yield return new(file, null, path + "/nozzlesUsed", Invariant($"{mode.NozzlesUsed}"), Invariant($"at most {fewest}, the nozzles of the shortest channel"));
-    }
+    /// <summary>Rows missed or met too often, once for each kind of head.</summary>
+    private static IEnumerable<InputFault> Coverage(string file, PressDescription press, string path, Mode mode) =>
+        press.Channels.DistinctBy(c => (c.Nozzles, c.NozzlesPerInch))
+            .SelectMany(channel => Laydown.Press.Machines.Coverage.Check(mode, channel, file, path).Faults)
+            .Select(fault => fault with { Field = fault.Field.Split(' ')[0] });
 }

@@ -15,18 +15,18 @@ internal static class DemoConditions
         new("long-belt-boards", "Long belt on boards and blanks", true, "long-belt",
             ["poster-draft", "far-wall", "everyday", "fine", "fine-slow"], "eight-inks",
             ["fluted-5", "fluted-3", "foamed-pvc-3", "honeycomb-16", "foam-blank", "aluminium-composite-3"],
-            "hybrid-boards.icc", 280, Limits(EightRoles, 1.25), 36, 100, 500),
+            "hybrid-boards.icc", 260, Limits(EightRoles, 1.25), 36, 100, 500),
         new("long-belt-clear-sheets", "Long belt on clear and opal sheets, lit", true, "long-belt",
             ["everyday", "fine", "lit-panel"], "eight-inks", ["acrylic-clear-5", "acrylic-opal-3", "petg-2"],
-            "hybrid-boards.icc", 300, Limits(EightRoles, 1.2), 36, 110, 300),
+            "hybrid-boards.icc", 260, Limits(EightRoles, 1.2), 36, 110, 300),
         new("long-belt-rolls", "Long belt on rolls", true, "long-belt",
             ["poster-draft", "far-wall", "everyday", "fine", "fine-slow"], "eight-inks",
             ["mesh-roll", "banner-roll", "wall-film-roll", "backlit-roll", "label-roll"],
-            "hybrid-rolls.icc", 250, Limits(EightRoles, 1.32), 34, 100, 500),
+            "hybrid-rolls.icc", 240, Limits(EightRoles, 1.32), 34, 100, 500),
         new("short-belt-boards", "Short belt on boards", true, "short-belt",
             ["quick-look", "shop-floor", "close-view"], "five-inks",
             ["fluted-5", "fluted-3", "foamed-pvc-3", "honeycomb-16", "aluminium-composite-3", "petg-2"],
-            "plain-boards.icc", 260, Limits(FiveRoles, 1.4), 50, 100, 500),
+            "plain-boards.icc", 250, Limits(FiveRoles, 1.4), 50, 100, 500),
     ];
 
     // Ink spreads on the sheet, so less is sent than wanted: a power over one, at eleven even steps. White and clear stay straight.
