@@ -14,6 +14,9 @@ internal static partial class LittleCms
 
     private const string Library = "lcms2";
 
+    /// <summary>Whether the library is there.</summary>
+    internal static bool IsPresent => Resolve(Library, typeof(LittleCms).Assembly, null) != 0;
+
     /// <summary>Maps the name to the file that Debian installs; called once before the first use.</summary>
     [ModuleInitializer]
     [System.Diagnostics.CodeAnalysis.SuppressMessage("Usage", "CA2255", Justification = "The resolver must stand before the first native call.")]
