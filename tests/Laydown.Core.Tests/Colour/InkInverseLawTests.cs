@@ -26,7 +26,7 @@ public sealed class InkInverseLawTests
             worst = Math.Max(worst, Ciede2000.Between(wanted, inverse.Predict(found)));
         }
 
-        Assert.True(worst < 0.1, $"worst {worst}");
+        Assert.True(worst < 0.1, Invariant($"worst {worst}"));
     }
 
     [Fact]
@@ -48,7 +48,7 @@ public sealed class InkInverseLawTests
     {
         double[] inks = [.. Start];
         new InkInverse(Prints.Model(), Limits, BlackPolicy.Usual).Solve(new(100, 0, 0), inks);
-        Assert.All(inks, i => Assert.True(i < 1e-3, $"{i}"));
+        Assert.All(inks, i => Assert.True(i < 1e-3, Invariant($"{i}")));
     }
 
     [Fact]
@@ -60,9 +60,9 @@ public sealed class InkInverseLawTests
         for (double l = 100; l >= 0; l -= 0.5)
         {
             Separated found = inverse.Solve(new(l, 0, 0), inks);
-            Assert.True(inks[3] >= last - 1e-3, $"L* {l}: black {inks[3]} after {last}");
-            Assert.True(l > 55 ? inks[3] < 1e-3 : inks[3] - last < 0.05, $"L* {l}: black {inks[3]} after {last}");
-            Assert.True(l < 15 || found.Distance < 0.1, $"L* {l}: missed by {found.Distance}");
+            Assert.True(inks[3] >= last - 1e-3, Invariant($"L* {l}: black {inks[3]} after {last}"));
+            Assert.True(l > 55 ? inks[3] < 1e-3 : inks[3] - last < 0.05, Invariant($"L* {l}: black {inks[3]} after {last}"));
+            Assert.True(l < 15 || found.Distance < 0.1, Invariant($"L* {l}: missed by {found.Distance}"));
             last = inks[3];
         }
     }

@@ -14,7 +14,11 @@ public sealed class SpectralWeightsPublishedTests
 
     [Fact]
     public void A_short_range_takes_what_lies_outside_into_its_end_bands() =>
-        Compare("colour/astm-e308-15-weights-D65-2deg-20nm-400-700-folded.csv", SpectralWeights.For(Illuminant.D65, ColourMatching.TwoDegree, 400, 700, 20));
+
+        // The printed end bands are sums of printed factors (3 on the left, 7 on the right), each of them rounded.
+        Compare(
+            "colour/astm-e308-15-weights-D65-2deg-20nm-400-700-folded.csv",
+            SpectralWeights.For(Illuminant.D65, ColourMatching.TwoDegree, 400, 700, 20), 3, 7);
 
     [Fact]
     public void A_for_10_degrees_at_10_nm_is_as_printed() =>
@@ -38,16 +42,17 @@ public sealed class SpectralWeightsPublishedTests
         Assert.Equal(z, white.Z, tolerance: 0.01);
     }
 
-    private static void Compare(string table, SpectralWeights weights)
+    private static void Compare(string table, SpectralWeights weights, int roundingsLeft = 1, int roundingsRight = 1)
     {
         IReadOnlyList<double[]> printed = PublishedTable.Rows(table);
         Assert.Equal(printed.Count, weights.Count);
         for (int band = 0; band < printed.Count; band++)
         {
             Assert.Equal(printed[band][0], weights.FirstNm + (band * weights.StepNm));
-            Assert.Equal(printed[band][1], weights.X[band], tolerance: 0.0005 + 1e-9);
-            Assert.Equal(printed[band][2], weights.Y[band], tolerance: 0.0005 + 1e-9);
-            Assert.Equal(printed[band][3], weights.Z[band], tolerance: 0.0005 + 1e-9);
+            double tolerance = (0.0005 * (band == 0 ? roundingsLeft : band == printed.Count - 1 ? roundingsRight : 1)) + 1e-9;
+            Assert.Equal(printed[band][1], weights.X[band], tolerance);
+            Assert.Equal(printed[band][2], weights.Y[band], tolerance);
+            Assert.Equal(printed[band][3], weights.Z[band], tolerance);
         }
     }
 }

@@ -25,8 +25,10 @@ public sealed class LayersReferenceTests
             Assert.Equal(row[2], layer.FrontReflectance, tolerance: 1e-12);
             Assert.Equal(row[3], layer.Inward, tolerance: 1e-12);
             Assert.Equal(row[5], layer.Over(LayerLight.Symmetric(0.8, 0)).FrontReflectance, tolerance: 1e-12);
+
+            // With K/S in the millions the table's own R∞ lost digits to a difference of large numbers: 4e-11 against 60-digit arithmetic.
             if (row[1] > 0)
-                Assert.Equal(row[4], KubelkaMunk.ThickReflectance(row[0] / row[1]), tolerance: 1e-12);
+                Assert.Equal(row[4], KubelkaMunk.ThickReflectance(row[0] / row[1]), tolerance: 1e-10);
         }
     }
 
@@ -72,9 +74,10 @@ public sealed class LayersReferenceTests
             double[] wantedDay = Numbers(print, "R_day_45_0"), wantedNight = Numbers(print, "T_night_d_0");
             for (int band = 0; band < 36; band++)
             {
-                // Densities are kept to 6 decimals, so seven digits of light are what can be asked.
-                Assert.Equal(wantedDay[band], day[band], tolerance: 3e-7);
-                Assert.Equal(wantedNight[band], night[band], tolerance: 3e-7);
+                // Densities are kept to 6 decimals: a solid is off by up to 1.2e-6 of its light and crossed twice. The table has 10 decimals.
+                double rounding = 2.4e-6 * (coverages.Sum() - 1);
+                Assert.Equal(wantedDay[band], day[band], tolerance: (rounding * wantedDay[band]) + 1e-10);
+                Assert.Equal(wantedNight[band], night[band], tolerance: (rounding * wantedNight[band]) + 1e-10);
             }
         }
     }
