@@ -17,6 +17,6 @@ public sealed record BlackPolicy(double StartLightness, double Most, double Half
     {
         double depth = Math.Clamp((StartLightness - colour.L) / StartLightness, 0, 1);
         double strength = colour.Chroma / HalfChroma;
-        return Most * depth * depth / (1 + (strength * strength));
+        return Most * depth * Math.Sqrt(depth) / (1 + (strength * strength));
     }
 }

@@ -49,13 +49,13 @@ public sealed class InkInverse
         Span<double> slopes = stackalloc double[Inks * Inks], trialSlopes = stackalloc double[Inks * Inks];
         double cost = Residuals(coverages, metric, blackWanted, residual, slopes);
         double damping = 1e-2;
-        for (int step = 0; step < MostSteps && cost > 1e-8; step++)
+        for (int step = 0; step < MostSteps && cost > 1e-7; step++)
         {
             coverages.CopyTo(trial);
             double moved = BoundedStep.Take(trial, residual, slopes, damping, limits);
             double trialCost = Residuals(trial, metric, blackWanted, trialResidual, trialSlopes);
             bool better = trialCost < cost;
-            bool settled = moved < 1e-6 || (better && cost - trialCost < 1e-9 + (1e-6 * cost));
+            bool settled = moved < 1e-6 || (better && cost - trialCost < 1e-9 + (1e-5 * cost));
             if (better)
             {
                 (cost, damping) = (trialCost, damping * 0.2);
@@ -87,6 +87,9 @@ public sealed class InkInverse
         for (int start = 0; start < starts.Length && best.Distance > 0.1; start += Inks)
         {
             starts.Slice(start, Inks).CopyTo(other);
+            if (Near(other, coverages))
+                continue;
+
             Separated found = Solve(wanted, other);
             if (found.Cost < best.Cost - 1e-9)
             {
@@ -98,15 +101,25 @@ public sealed class InkInverse
         return best;
     }
 
+    // A start beside the best point found would only lead back to it.
+    private static bool Near(ReadOnlySpan<double> one, ReadOnlySpan<double> other)
+    {
+        double apart = 0;
+        for (int ink = 0; ink < Inks; ink++)
+            apart = Math.Max(apart, Math.Abs(one[ink] - other[ink]));
+        return apart < 0.03;
+    }
+
     private double Residuals(ReadOnlySpan<double> coverages, LocalMetric metric, double blackWanted, Span<double> residual, Span<double> slopes)
     {
         Span<Xyz> change = stackalloc Xyz[Inks];
         Xyz colour = model.ToXyz(coverages, change);
         metric.Weigh(Lab.From(colour, model.White), residual);
+        Xyz steep = Lab.Steepness(colour, model.White);
         for (int ink = 0; ink < Inks; ink++)
         {
-            (double l, double a, double b) = Lab.Slope(colour, model.White, change[ink]);
-            metric.WeighStep(l, a, b, slopes.Slice(ink * Inks, Inks));
+            double x = steep.X * change[ink].X, y = steep.Y * change[ink].Y, z = steep.Z * change[ink].Z;
+            metric.WeighStep(116 * y, 500 * (x - y), 200 * (y - z), slopes.Slice(ink * Inks, Inks));
             slopes[(ink * Inks) + Black] = ink == Black ? BlackPrice : 0;
         }
 

@@ -28,8 +28,8 @@ public static class ProfileTableMaker
         Bounds.Within(inverseSteps, 3, 65);
         InkInverse inverse = new(model, limits, policy);
         Lab black = DarkestNeutral(inverse);
-        Grid colorimetric = Fill(inverse, inverseSteps, static colour => colour, cancellation);
-        Grid perceptual = Fill(inverse, inverseSteps, colour => FitLightness(colour, black.L), cancellation);
+        Grid colorimetric = Fill(inverse, inverseSteps, static colour => colour, null, cancellation);
+        Grid perceptual = Fill(inverse, inverseSteps, colour => FitLightness(colour, black.L), colorimetric, cancellation);
         return new(
             model.White, forwardSteps, Forward(model, forwardSteps, cancellation),
             inverseSteps, colorimetric.Inks, perceptual.Inks, colorimetric.Distance);
@@ -68,7 +68,7 @@ public static class ProfileTableMaker
         return table;
     }
 
-    private static Grid Fill(InkInverse inverse, int steps, Func<Lab, Lab> map, CancellationToken cancellation)
+    private static Grid Fill(InkInverse inverse, int steps, Func<Lab, Lab> map, Grid? like, CancellationToken cancellation)
     {
         Grid grid = new(steps);
 
@@ -80,7 +80,7 @@ public static class ProfileTableMaker
             cancellation.ThrowIfCancellationRequested();
             foreach (int a in outward)
                 foreach (int b in outward)
-                    grid.SolveNode(inverse, map, l, a, b);
+                    grid.SolveNode(inverse, map, like, l, a, b);
         }
 
         return grid;
@@ -95,20 +95,22 @@ public static class ProfileTableMaker
 
         internal float[] Distance { get; } = new float[steps * steps * steps];
 
-        internal void SolveNode(InkInverse inverse, Func<Lab, Lab> map, int l, int a, int b)
+        internal void SolveNode(InkInverse inverse, Func<Lab, Lab> map, Grid? like, int l, int a, int b)
         {
-            // Start from the neighbours nearer to the neutral axis and from the node above.
+            // Start from the neighbour nearer to the neutral axis, on the axis from the node above.
             Span<double> start = stackalloc double[N], others = stackalloc double[(2 * N) + FarStarts.Length];
-            Take(l, a, b == middle ? b : b - Math.Sign(b - middle), start);
-            Take(l, a == middle ? a : a - Math.Sign(a - middle), b, others);
-            Take(Math.Min(l + 1, steps - 1), a, b, others[N..]);
-            if (a == middle && b == middle)
-                others[N..(2 * N)].CopyTo(start);
+            int inA = a == middle ? a : a - Math.Sign(a - middle), inB = b == middle ? b : b - Math.Sign(b - middle), above = Math.Min(l + 1, steps - 1);
+            Take(a == middle && b == middle ? above : l, b == middle ? inA : a, inB, start);
+
+            // A table made before, for other wishes, gives nearly the same inks; without one the other neighbours help.
+            Take(l, inA, b, others);
+            Take(above, a, b, others[N..]);
             FarStarts.CopyTo(others[(2 * N)..]);
+            like?.Take(l, a, b, others);
 
             // Far outside the gamut the neighbours lead to the right place; the far starts are for the first steps outside.
-            bool far = Distance[Index(l, a == middle ? a : a - Math.Sign(a - middle), b)] > 8;
-            Separated found = inverse.Solve(map(ProfileTables.Node(steps, l, a, b)), start, far ? others[..(2 * N)] : others);
+            bool enough = like is not null || Distance[Index(l, inA, inB)] > 4;
+            Separated found = inverse.Solve(map(ProfileTables.Node(steps, l, a, b)), start, enough ? others[..(2 * N)] : others);
             Keep(inverse.Limits, Index(l, a, b), start, found);
         }
 

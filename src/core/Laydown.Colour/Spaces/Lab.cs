@@ -32,14 +32,10 @@ public readonly record struct Lab(double L, double A, double B)
         return new(white.X * Expand(y + (A / 500)), white.Y * Expand(y), white.Z * Expand(y - (B / 200)));
     }
 
-    /// <summary>How the colour changes when its tristimulus values change by <paramref name="change"/>, to first order.</summary>
-    public static (double L, double A, double B) Slope(Xyz value, Xyz white, Xyz change)
-    {
-        double x = CompressSlope(value.X / white.X) * change.X / white.X;
-        double y = CompressSlope(value.Y / white.Y) * change.Y / white.Y;
-        double z = CompressSlope(value.Z / white.Z) * change.Z / white.Z;
-        return (116 * y, 500 * (x - y), 200 * (y - z));
-    }
+    /// <summary>How steeply the three compressed ratios behind L*, a*, b* rise with X, Y and Z.</summary>
+    /// <remarks>With these, a small change dX, dY, dZ moves L* by 116·Y·dY, a* by 500·(X·dX − Y·dY) and b* by 200·(Y·dY − Z·dZ).</remarks>
+    public static Xyz Steepness(Xyz value, Xyz white) => new(
+        CompressSlope(value.X / white.X) / white.X, CompressSlope(value.Y / white.Y) / white.Y, CompressSlope(value.Z / white.Z) / white.Z);
 
     private static double CompressSlope(double ratio)
     {

@@ -1,4 +1,4 @@
-using System.Numerics;
+using System.Runtime.Intrinsics;
 using Laydown.Colour.Spaces;
 
 namespace Laydown.Colour.Spectra;
@@ -76,11 +76,12 @@ public sealed class SpectralWeights
 
     private static double Sum(ReadOnlySpan<double> spectrum, double[] axis)
     {
-        int width = Vector<double>.Count, band = 0;
-        Vector<double> sums = Vector<double>.Zero;
-        for (; band <= axis.Length - width; band += width)
-            sums += new Vector<double>(spectrum[band..]) * new Vector<double>(axis, band);
-        double sum = Vector.Sum(sums);
+        // Four bands side by side on every machine, so that the last bit is the same everywhere.
+        int band = 0;
+        Vector256<double> sums = Vector256<double>.Zero;
+        for (; band <= axis.Length - Vector256<double>.Count; band += Vector256<double>.Count)
+            sums += Vector256.Create(spectrum[band..]) * Vector256.Create<double>(axis.AsSpan(band));
+        double sum = Vector256.Sum(sums);
         for (; band < axis.Length; band++)
             sum += spectrum[band] * axis[band];
         return sum;

@@ -55,6 +55,9 @@ public sealed class Boundary
     /// <summary>Reflectance of light from the air by the sine of its angle to the normal, 0 to 1.</summary>
     public double AtSine(double sine)
     {
+        // Without a step of index nothing is sent back; at grazing angle the formulas would divide nothing by nothing.
+        if (Index == 1)
+            return 0;
         double cosOut = Math.Sqrt(Math.Max(0, 1 - (sine * sine)));
         double cosIn = Math.Sqrt(1 - (sine * sine / (Index * Index)));
         double s = (cosOut - (Index * cosIn)) / (cosOut + (Index * cosIn));

@@ -85,8 +85,7 @@ public sealed class StackOptics
     /// <exception cref="ArgumentException">Another number of coverages.</exception>
     public void Solve(ReadOnlySpan<double> coverages, Span<double> reflectance, Span<double> transmittance)
     {
-        if (coverages.Length != InkCount)
-            throw new ArgumentException(Invariant($"{coverages.Length} coverages: wanted {InkCount}."), nameof(coverages));
+        CheckCount(coverages);
         for (int band = 0; band < Bands.Count; band++)
         {
             double straight = Straight(coverages, band);
@@ -95,6 +94,15 @@ public sealed class StackOptics
             reflectance[band] = (straight * slabR) + ((1 - straight) * r);
             transmittance[band] = (straight * slabT) + ((1 - straight) * t);
         }
+    }
+
+    /// <summary>The same as if whites and sheet spread all light: what the adding method says by itself; wrong where little is spread.</summary>
+    /// <inheritdoc cref="Solve"/>
+    public void SolveSpread(ReadOnlySpan<double> coverages, Span<double> reflectance, Span<double> transmittance)
+    {
+        CheckCount(coverages);
+        for (int band = 0; band < Bands.Count; band++)
+            (reflectance[band], transmittance[band]) = Spread(coverages, band);
     }
 
     /// <summary>Index of a layer's first coverage.</summary>
@@ -114,6 +122,12 @@ public sealed class StackOptics
     /// <summary>A white at a coverage: thinner where there is less of it.</summary>
     internal static LayerLight White(LookInk white, int band, double coverage) =>
         KubelkaMunk.Layer(white.Absorption[band] * coverage, white.Scatter[band] * coverage);
+
+    private void CheckCount(ReadOnlySpan<double> coverages)
+    {
+        if (coverages.Length != InkCount)
+            throw new ArgumentException(Invariant($"{coverages.Length} coverages: wanted {InkCount}."), nameof(coverages));
+    }
 
     private IEnumerable<int> OnFace(LookFace face) => Enumerable.Range(0, Layers.Count).Where(i => Layers[i].Face == face);
 

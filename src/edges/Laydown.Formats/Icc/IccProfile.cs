@@ -10,6 +10,9 @@ public sealed class IccProfile
     private const int HeaderBytes = 128;
     private const int MostBytes = 64 << 20;
 
+    private static readonly Lazy<IccProfile> LazySrgb = new(() => BuiltIn(IccClass.Display, IccSpace.Rgb, LittleCms.CreateSrgb));
+    private static readonly Lazy<IccProfile> LazyLab = new(() => BuiltIn(IccClass.Space, IccSpace.Lab, static c => LittleCms.CreateLab4(c, 0)));
+
     private IccProfile(byte[] bytes, IccClass kind, IccSpace space, double version, string description)
     {
         Bytes = bytes;
@@ -32,10 +35,12 @@ public sealed class IccProfile
     public string Description { get; }
 
     /// <summary>sRGB, made by Little CMS: what RGB without a profile is taken for.</summary>
-    public static IccProfile Srgb { get; } = BuiltIn(IccClass.Display, IccSpace.Rgb, LittleCms.CreateSrgb);
+    /// <exception cref="DllNotFoundException">Little CMS is not installed.</exception>
+    public static IccProfile Srgb => LazySrgb.Value;
 
     /// <summary>CIELAB under D50.</summary>
-    public static IccProfile Lab { get; } = BuiltIn(IccClass.Space, IccSpace.Lab, static context => LittleCms.CreateLab4(context, 0));
+    /// <exception cref="DllNotFoundException">Little CMS is not installed.</exception>
+    public static IccProfile Lab => LazyLab.Value;
 
     /// <summary>Takes a profile from a customer's file or from the shop's folder.</summary>
     /// <param name="file">Name of the file, for messages.</param>
@@ -46,6 +51,8 @@ public sealed class IccProfile
         InputFault? fault = HeaderFault(file, bytes.Span);
         if (fault is not null)
             return Reading.Refused<IccProfile>(fault);
+        if (!LittleCms.IsPresent)
+            return Reading.Refused<IccProfile>(new InputFault(file, null, "Little CMS", "no library liblcms2.so.2", "the package liblcms2-2"));
 
         byte[] kept = bytes.ToArray();
         using CmsContext context = new();

@@ -114,7 +114,7 @@ public sealed class IccTransform : IDisposable
         nint output = LittleCms.OpenProfile(context.Handle, to.Bytes.Span, (uint)to.Bytes.Length);
         try
         {
-            uint flags = LittleCms.NoCache | (blackPoint ? LittleCms.BlackPointCompensation : 0);
+            uint flags = LittleCms.NoCache | LittleCms.FineTable | (blackPoint ? LittleCms.BlackPointCompensation : 0);
             return input == 0 || output == 0
                 ? 0
                 : LittleCms.CreateTransform(context.Handle, input, Format(from.Space), output, Format(to.Space), (uint)intent, flags);

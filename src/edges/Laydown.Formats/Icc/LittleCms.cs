@@ -9,10 +9,13 @@ internal static partial class LittleCms
 {
     internal const uint NoCache = 0x0040;
     internal const uint BlackPointCompensation = 0x2000;
-    internal const uint NoOptimize = 0x0100;
+    internal const uint FineTable = 0x0400;
     internal const uint InfoDescription = 0;
 
     private const string Library = "lcms2";
+
+    /// <summary>Whether the library is there.</summary>
+    internal static bool IsPresent => Resolve(Library, typeof(LittleCms).Assembly, null) != 0;
 
     /// <summary>Maps the name to the file that Debian installs; called once before the first use.</summary>
     [ModuleInitializer]
