@@ -10,7 +10,7 @@ using Laydown.Shop.Orders;
 using Laydown.Shop.Run;
 using Run = Laydown.Plan.Runs.Run;
 
-namespace Laydown.Edges.Tests.Shop;
+namespace Laydown.Edges.Tests.UseCases;
 
 /// <summary>Invented records with something in every field, so that a field that is lost shows.</summary>
 internal static class Samples

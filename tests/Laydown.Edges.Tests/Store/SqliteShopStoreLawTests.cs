@@ -1,4 +1,4 @@
-using Laydown.Edges.Tests.Shop;
+using Laydown.Edges.Tests.UseCases;
 using Laydown.Measures;
 using Laydown.Shop.Orders;
 using Laydown.Shop.Run;

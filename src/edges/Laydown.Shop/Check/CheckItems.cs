@@ -20,7 +20,7 @@ public sealed class CheckItems(ShopFolder folder, Catalogue catalogue, IShopStor
     private const int MostPreviews = 8;
 
     /// <summary>
-    /// Checks every item that waits, and again those held back by something outside their line and file: what stood in the way may be gone.
+    /// Checks every item that waits, and again those held back by a fault outside their order line: what stood in the way may be gone.
     /// An item with a fault or a stop finding is stopped, the others are ready; each is saved as soon as it is known.
     /// </summary>
     /// <exception cref="OperationCanceledException">Cancelled; items done so far are saved.</exception>
@@ -41,7 +41,7 @@ public sealed class CheckItems(ShopFolder folder, Catalogue catalogue, IShopStor
     private static bool IsWanted(ItemRecord item) => item.ArtworkPath.Length > 0 && item.State switch
     {
         ItemState.Waiting => true,
-        ItemState.Stopped => item.Artwork is null || item.Faults.Any(f => !IsOfLine(f) && !string.Equals(f.File, item.Artwork.Name, StringComparison.Ordinal)),
+        ItemState.Stopped => item.Artwork is null || item.Faults.Any(f => !IsOfLine(f)),
         _ => false,
     };
 

@@ -1,0 +1,55 @@
+using System.Globalization;
+using System.Text.Json;
+using Laydown.Formats.Json;
+
+namespace Laydown.Bench;
+
+/// <summary>Prints a result beside the last kept one of this machine, and keeps it.</summary>
+internal static class ResultFile
+{
+    private const string Schema = "laydown/bench";
+
+    /// <summary>Prints, writes to the file asked for, and keeps the result for the next time.</summary>
+    public static async Task KeepAsync(SpineResult result, BenchArguments arguments, TextWriter output, CancellationToken cancellation)
+    {
+        string folder = Environment.GetEnvironmentVariable("LAYDOWN_BENCH_RESULTS") ?? Path.Combine("bench", "results");
+        string kept = Path.Combine(folder, Invariant($"{result.Bench}.local.json"));
+        double? before = await CpuOfAsync(kept, cancellation);
+        using MemoryStream stream = new();
+        LaydownJson.WriteResult(stream, Schema, 1, result);
+        byte[] json = stream.ToArray();
+        if (arguments.Json)
+            await output.WriteAsync(System.Text.Encoding.UTF8.GetString(json));
+        else
+            Say(result, before, output);
+
+        Directory.CreateDirectory(folder);
+        foreach (string path in (string?[])[kept, arguments.Out])
+            if (path is not null)
+                await File.WriteAllBytesAsync(path, json, cancellation);
+    }
+
+    private static void Say(SpineResult result, double? before, TextWriter output)
+    {
+        output.WriteLine("station    wall s    cpu s   peak MiB");
+        foreach (StationResult station in result.Stations)
+            output.WriteLine(Line(station.Name, station.WallSeconds, station.CpuSeconds, station.PeakMb));
+        output.WriteLine(Line("day", result.DayWallSeconds, result.DayCpuSeconds, result.PeakMb));
+        output.WriteLine(Invariant($"largest child {result.PeakChildMb:0} MiB, {result.Runs} runs, {result.Held} items held back, {result.Rounds} round(s)"));
+        output.WriteLine(Invariant($"checksum {result.Checksum}"));
+        output.WriteLine(before is > 0
+            ? Invariant($"ratio to the last kept result of this machine, processor time: {result.DayCpuSeconds / before:0.00}")
+            : "no kept result of this machine yet");
+    }
+
+    private static string Line(string name, double wall, double cpu, double peak) => string.Create(
+        CultureInfo.InvariantCulture, $"{name,-8}{wall,9:0.00}{cpu,9:0.00}{peak,11:0}");
+
+    private static async Task<double?> CpuOfAsync(string path, CancellationToken cancellation)
+    {
+        if (!File.Exists(path))
+            return null;
+        using var document = JsonDocument.Parse(await File.ReadAllBytesAsync(path, cancellation));
+        return document.RootElement.TryGetProperty("dayCpuSeconds", out JsonElement seconds) ? seconds.GetDouble() : null;
+    }
+}

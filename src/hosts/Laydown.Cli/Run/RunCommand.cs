@@ -1,0 +1,56 @@
+using System.CommandLine;
+using Laydown.Cli.Words;
+using Laydown.Measures;
+using Laydown.Shop;
+using Laydown.Shop.Run;
+
+namespace Laydown.Cli.Run;
+
+/// <summary><c>laydown run show ID</c> and <c>laydown run make ID</c>.</summary>
+internal static class RunCommand
+{
+    public static Command Make(Shared shared)
+    {
+        Command command = new("run", "Shows or makes one run.");
+        command.Subcommands.Add(Sub(shared, "show", "Shows a run with its times, inks and costs.", ShowAsync));
+        command.Subcommands.Add(Sub(shared, "make", "Makes press files and papers of a run; complete or absent.", MakeAsync));
+        return command;
+    }
+
+    private static Command Sub(
+        Shared shared, string name, string what, Func<ShopServices, Answer, string, CancellationToken, Task<int>> action)
+    {
+        Argument<string> id = new("id") { Description = "Id of the run, such as R-20261126-01." };
+        Command command = new(name, what) { id };
+        command.SetAction((parsed, cancellation) => shared.InShopAsync(
+            parsed, (shop, answer) => action(shop, answer, parsed.GetRequiredValue(id), cancellation), cancellation));
+        return command;
+    }
+
+    private static async Task<int> ShowAsync(ShopServices shop, Answer answer, string id, CancellationToken cancellation)
+    {
+        RunRecord? run = await shop.Store.RunAsync(id, cancellation);
+        if (run is null)
+            return answer.Fail(ExitCodes.Refused, Invariant($"Run {id}: found none of that id; wanted one of laydown runs."), []);
+        Show(shop, answer, run);
+        return ExitCodes.Done;
+    }
+
+    private static async Task<int> MakeAsync(ShopServices shop, Answer answer, string id, CancellationToken cancellation)
+    {
+        Reading<RunRecord> made = await Told.WhileAsync(answer, shop.Progress, _ => shop.MakeRun.MakeAsync(id, cancellation), cancellation);
+        if (!made.IsTaken)
+            return answer.Fail(Environments.CodeFor(made.Faults), Invariant($"Run {id} could not be made; nothing of it is left."), made.Faults);
+        Show(shop, answer, made.Value);
+        return ExitCodes.Done;
+    }
+
+    private static void Show(ShopServices shop, Answer answer, RunRecord run)
+    {
+        string runs = new ShopFolder(shop.Folder).Runs;
+        if (answer.AsJson)
+            answer.Json("run", new { folder = run.FolderName is null ? null : Path.Combine(runs, run.FolderName), run });
+        else
+            RunWords.Show(answer, run, runs);
+    }
+}

@@ -1,0 +1,49 @@
+using Laydown.Cli.Words;
+using Laydown.Measures;
+using Laydown.Plan.Costs;
+using Laydown.Shop.Run;
+
+namespace Laydown.Cli.Run;
+
+/// <summary>Runs as people read them.</summary>
+internal static class RunWords
+{
+    public static void Table(Answer answer, IReadOnlyList<RunRecord> runs) => answer.Table(
+        ["run", "press", "stock", "sheets", "items", "minutes", "ml", "price", "due", "state"],
+        runs.Select(r => (IReadOnlyList<string>)
+        [
+            r.Run.Id, r.Run.PressId, r.Run.StockId, Invariant($"{r.Run.SheetCount}"), Invariant($"{r.Run.Items.Count}"),
+            Invariant($"{r.Run.Time.TotalMinutes:0.0}"), Invariant($"{r.Run.Inks.Sum(i => i.PrintedMl):0.0}"), r.Run.Cost.Price.ToString(),
+            Invariant($"{r.Run.Due:yyyy-MM-dd}"), StateWords.Of(r.State),
+        ]));
+
+    public static void Show(Answer answer, RunRecord record, string runsFolder)
+    {
+        Laydown.Plan.Runs.Run run = record.Run;
+        answer.Line(Invariant($"{run.Id}  {StateWords.Of(record.State)}  {run.PressId}, {run.StockId}, mode {run.Mode.ModeId}"));
+        foreach (string reason in run.Mode.Reasons)
+            answer.Line(Invariant($"  {reason}"));
+        answer.Line(Invariant($"layers  {run.Stack.Key}"));
+        answer.Table(["item", "title", "pieces", "due"], run.Items.Select(i => (IReadOnlyList<string>)
+            [i.ItemId, i.Title, Invariant($"{i.Pieces}"), Invariant($"{i.Due:yyyy-MM-dd}")]));
+        answer.Line(Invariant(
+            $"time  set-up {run.Time.SetUpMinutes:0.0} + print {run.Time.PrintMinutes:0.0} + handling {run.Time.HandlingMinutes:0.0} = {run.Time.TotalMinutes:0.0} min"));
+        answer.Table(["ink", "channels", "printed ml", "set-up ml"], run.Inks.Select(i => (IReadOnlyList<string>)
+            [Invariant($"{i.Role}"), string.Join('+', i.ChannelIds), Invariant($"{i.PrintedMl:0.00}"), Invariant($"{i.SetUpMl:0.00}")]));
+        answer.Line(Invariant($"head height over the belt  {run.SetUp.HeadGap.Mm:0.0} mm"));
+        answer.Line(Invariant($"belt  open {string.Join(' ', run.Belt.OpenZones)}, shut {string.Join(' ', run.Belt.ShutZones)}"));
+        Costs(answer, run.Cost);
+        if (record.FolderName is not null)
+            answer.Line(Invariant($"folder  {Path.Combine(runsFolder, record.FolderName)}, {record.Files.Count} files"));
+        if (record.Failure is not null)
+            answer.Line(Invariant($"aborted  {record.Failure}"));
+    }
+
+    private static void Costs(Answer answer, CostSheet cost)
+    {
+        List<IReadOnlyList<string>> rows = [.. cost.Lines.Select(l => (IReadOnlyList<string>)[l.Name, l.Amount.ToString(), l.Because])];
+        (string Name, Money Amount)[] totals = [("cost", cost.Cost), ("overhead", cost.Overhead), ("margin", cost.Margin), ("price", cost.Price)];
+        rows.AddRange(totals.Select(t => (IReadOnlyList<string>)[t.Name, t.Amount.ToString(), ""]));
+        answer.Table(["cost", "amount", "because"], rows);
+    }
+}

@@ -1,0 +1,67 @@
+using Laydown.Intake.Artwork;
+using Laydown.Intake.Orders;
+using Laydown.Measures;
+using Laydown.Output.Documents;
+using Laydown.Output.PressFiles;
+using Laydown.Shop;
+using Laydown.Shop.Artwork;
+using Laydown.Shop.Check;
+using Laydown.Shop.Orders;
+using Laydown.Shop.Run;
+using Laydown.Store;
+
+namespace Laydown.Cli;
+
+/// <summary>The one place where ports meet what stands behind them.</summary>
+public static class Wiring
+{
+    /// <summary>Opens the shop in a folder: reads its catalogue, opens its store, puts everything together.</summary>
+    /// <param name="folder">Folder of the shop.</param>
+    /// <param name="clock">Tells the day.</param>
+    /// <param name="cancellation">Stops opening.</param>
+    /// <returns>The shop, or why it cannot be opened, each fault with file and field.</returns>
+    public static async Task<Reading<ShopServices>> OpenAsync(string folder, TimeProvider clock, CancellationToken cancellation)
+    {
+        ShopFolder place = new(Path.GetFullPath(folder));
+        if (!File.Exists(Path.Combine(place.Catalogue, "shop.json")))
+        {
+            return Reading.Refused<ShopServices>(new InputFault(
+                "catalogue/shop.json", null, "file", "no such file", "a shop's folder; laydown demo writes one to look at"));
+        }
+
+        Reading<Catalogue> catalogue = new CatalogueReader().Read(place.Catalogue);
+        if (!catalogue.IsTaken)
+            return Reading.Refused<ShopServices>(catalogue.Faults);
+
+        SqliteShopStore store = new(place.StoreFile);
+        await store.OpenAsync(cancellation);
+        return Reading.Of(Together(place, catalogue.Value, store, clock));
+    }
+
+    /// <summary>Measures customers' files without a shop.</summary>
+    /// <param name="scratchFolder">Folder for temporary files.</param>
+    public static IArtworkReader ArtworkReader(string scratchFolder) => new ArtworkReader(new IntakeLimits(scratchFolder));
+
+    private static ShopServices Together(ShopFolder place, Catalogue catalogue, IShopStore store, TimeProvider clock)
+    {
+        ProgressBoard board = new();
+        string scratch = Path.Combine(place.Root, "scratch");
+        IntakeLimits limits = new(ScratchOfProcess.In(scratch));
+        PageRenderer renderer = new(limits);
+        RunDocuments documents = new();
+        PressFiles files = new(renderer, documents, clock, scratch);
+        files.Sweep();
+        return new(
+            place.Root,
+            catalogue,
+            store,
+            renderer,
+            documents,
+            new TakeOrders(place, catalogue, new OrderReader(), store, clock),
+            new CheckItems(place, catalogue, store, new ArtworkReader(limits), renderer),
+            new PlanRuns(catalogue, store, new InkMeasure(renderer)),
+            new MakeRun(place, catalogue, store, files, board),
+            new QuoteOrder(place, catalogue, store, documents, clock),
+            board);
+    }
+}
