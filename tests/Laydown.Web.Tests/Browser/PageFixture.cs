@@ -27,13 +27,16 @@ public sealed class PageFixture : IAsyncLifetime
         await app.StartAsync();
         Address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
         playwright = await Playwright.CreateAsync();
+
+        // A slow machine is no failure: only what never comes is.
+        Assertions.SetDefaultExpectTimeout(60_000);
         Browser = await ChromiumOnPath.LaunchAsync(playwright);
     }
 
     public async ValueTask DisposeAsync()
     {
         if (Browser is not null)
-            await Browser.DisposeAsync();
+            await Browser.CloseAsync();
         playwright?.Dispose();
         if (app is not null)
             await app.DisposeAsync();

@@ -32,7 +32,7 @@ public sealed class HttpRefusalTests
             Assert.Contains("default-src 'none'", policy, StringComparison.Ordinal);
             Assert.DoesNotContain("unsafe", policy, StringComparison.Ordinal);
             Assert.Equal("nosniff", answer.Headers.GetValues("X-Content-Type-Options").Single());
-            Assert.Equal("no-referrer", answer.Headers.GetValues("Referrer-Policy").Single());
+            Assert.Equal("same-origin", answer.Headers.GetValues("Referrer-Policy").Single());
         }
     }
 

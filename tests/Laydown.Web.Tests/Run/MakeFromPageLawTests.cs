@@ -40,9 +40,11 @@ public sealed class MakeFromPageLawTests(PageFixture fixture) : IClassFixture<Pa
     [Fact]
     public async Task Making_works_without_script()
     {
+        fixture.Shop.Files.Release();
         IPage page = await fixture.OpenAsync("/runs/R-20261126-02", scripts: false);
         await page.GetByRole(AriaRole.Button, new() { Name = "Make press files" }).ClickAsync();
-        while ((await fixture.Shop.Store.RunAsync("R-20261126-02", CancellationToken.None))!.State != RunState.Completed)
+        Assert.EndsWith("/runs/R-20261126-02#make", page.Url, StringComparison.Ordinal);
+        while (await fixture.Shop.Store.RunAsync("R-20261126-02", CancellationToken.None) is { State: not (RunState.Completed or RunState.Aborted) })
             await Task.Delay(20);
         await page.ReloadAsync();
         await Assertions.Expect(page.GetByRole(AriaRole.Link, new() { Name = "set-up.html" })).ToBeVisibleAsync();

@@ -1,15 +1,6 @@
-using Laydown.Artwork.Pages;
 using Laydown.Demo.Descriptions;
 using Laydown.Intake.Orders;
-using Laydown.Layout.Boards;
-using Laydown.Layout.Lanes;
-using Laydown.Layout.Sheets;
-using Laydown.Measures;
 using Laydown.Plan.Orders;
-using Laydown.Plan.Runs;
-using Laydown.Press.Machines;
-using Laydown.Press.Stacks;
-using Laydown.Press.Stocks;
 using Laydown.Shop;
 using Laydown.Shop.Check;
 using Laydown.Shop.Orders;
@@ -54,12 +45,12 @@ internal sealed class SampleShop : IDisposable
         ShopServices services = new(
             folder.Root, catalogue, store, pages, papers,
             new TakeOrders(folder, catalogue, readers, store, clock),
-            new CheckItems(folder, store, readers, pages, (_, _) => [], (_, _) => Reading.Refused<LayerStack>(new InputFault("sample", null, "build", "none", "none"))),
-            new PlanRuns(catalogue, store, (_, _, _) => Task.FromResult(new PlannedRuns([], [], []))),
+            new CheckItems(folder, catalogue, store, readers, pages),
+            new PlanRuns(catalogue, store, new EvenInk()),
             new MakeRun(folder, catalogue, store, files, board),
             new QuoteOrder(folder, catalogue, store, papers, clock), board);
         SampleShop shop = new(folder.Root, services, store, files);
-        await shop.FillAsync(catalogue);
+        await shop.FillAsync();
         return shop;
     }
 
@@ -79,7 +70,7 @@ internal sealed class SampleShop : IDisposable
         return new CatalogueReader().Read(folder.Catalogue).Value;
     }
 
-    private async Task FillAsync(Catalogue catalogue)
+    private async Task FillAsync()
     {
         foreach (IGrouping<string, ItemRecord> order in SampleItems.All(Folder).GroupBy(i => i.OrderId))
         {
@@ -89,41 +80,10 @@ internal sealed class SampleShop : IDisposable
 
         await Store.SaveRefusedOrderAsync(
             "TW-1049/order.json", [new("order.json", null, "/items/0/quantity", "-4", "a whole number from 1 to 100000")], CancellationToken.None);
-        PressRoom room = new(catalogue.Presses, catalogue.InkSets, catalogue.Stocks, catalogue.Conditions);
-        List<ItemRecord> ready = [.. SampleItems.All(Folder).Where(i => i.State == ItemState.Ready)];
-        FormedRuns formed = RunFormer.Form([.. ready.Select(i => new ReadyItem(i.Item, i.OrderId, 18, null))], room);
-        if (formed.Unformed.Count > 0)
-            throw new InvalidOperationException(string.Join('\n', formed.Unformed.SelectMany(u => u.Faults)));
-
-        for (int i = 0; i < formed.Runs.Count; i++)
-        {
-            Laydown.Plan.Runs.Run run = Planned(formed.Runs[i], Invariant($"R-20261126-{i + 1:00}"), catalogue);
-            List<ItemRecord> built = [.. ready.Where(r => run.Items.Any(x => x.ItemId == r.Item.Id)).Select(r => r with { Stack = run.Stack })];
-            await Store.SaveItemsAsync(built, CancellationToken.None);
-            await Store.SaveRunsAsync([new(run, RunState.Waiting, "", null, [], null)], ItemState.Planned, CancellationToken.None);
-        }
+        PlannedRuns planned = await Services.PlanRuns.PlanAsync(Today, CancellationToken.None);
+        if (planned.Held.Count > 0)
+            throw new InvalidOperationException(string.Join('\n', planned.Faults));
     }
-
-    private static Laydown.Plan.Runs.Run Planned(FormedRun formed, string id, Catalogue catalogue)
-    {
-        PressDescription press = formed.Press;
-        Stock stock = formed.Stock;
-        Piece[] pieces = [.. formed.Items.Select(i => i.Ready.Item).Select(i => new Piece(i.Id, i.Printed, i.BleedMm, i.Quantity, i.UpAlongGrain is null))];
-        LayoutResult laid = stock.Kind == StockKind.Blank
-            ? BlankLayout.Solve(pieces, stock.Size, 1)
-            : BoardLayout.Solve(pieces, new(stock.Size, press.EdgeMarginMm, 8, CutProcess.Free), CancellationToken.None);
-        Belt belt = new(press.BeltWidthMm, press.MaxSheetLengthMm, [.. press.Zones.Select(z => new BeltZone(z.Id, z.StartMm, z.WidthMm))], press.Lays, press.MaxLanes);
-        BeltPlace place = stock.Kind == StockKind.Blank
-            ? LanePlan.Solve(stock.Id, stock.Size, laid.SheetCount, true, belt).Value
-            : BeltPlaces.ForBoard(stock.Id, stock.Size, laid.SheetCount, belt).Value;
-        PlannedItem[] items = [.. formed.Items.Select(i => new PlannedItem(i.Ready.Item, i.Ready.OrderId, Ink(i.Stack, press), 18, null, null))];
-        return RunPlanner.Plan(new(id, press, formed.InkSet, stock, formed.Condition, catalogue.Rates, formed.Stack, items, laid.Sheets, place)).Value;
-    }
-
-    private static List<LayerCoverage> Ink(LayerStack stack, PressDescription press) =>
-        [.. stack.Layers.SelectMany((layer, n) => LayerRoles.Of(layer.Group)
-            .Where(r => press.Channels.Any(c => c.Role == r))
-            .Select((role, k) => new LayerCoverage(n, role, layer.Group == InkGroup.Colour ? 0.08 + (0.05 * k) : 0.9, layer.Group == InkGroup.Colour ? 2.2 : 1)))];
 }
 
 /// <summary>A clock that stands on the sample day at noon.</summary>

@@ -3,7 +3,12 @@ using System.Text;
 using Laydown.Artwork.Pages;
 using Laydown.Measures;
 using Laydown.Plan.Orders;
+using Laydown.Plan.Runs;
+using Laydown.Press.Conditions;
+using Laydown.Press.Inks;
+using Laydown.Press.Stacks;
 using Laydown.Shop.Artwork;
+using Laydown.Shop.Colour;
 using Laydown.Shop.Orders;
 using Laydown.Shop.Run;
 
@@ -29,6 +34,16 @@ internal sealed class NoFiles : IArtworkReader, IOrderReader
         Task.FromResult(Reading.Refused<ArtworkFile>(new InputFault(Path.GetFileName(path), null, "file", "nothing", "a file")));
 
     public Reading<Order> Read(string path) => Reading.Refused<Order>(new InputFault("order.json", null, "/", "nothing readable", "an order"));
+}
+
+/// <summary>Stands in for the measuring of ink: the same laydown everywhere, more of each ink than of the one before.</summary>
+internal sealed class EvenInk : IInkMeasure
+{
+    public Task<Reading<IReadOnlyList<LayerInk>>> MeasureAsync(
+        ItemRecord item, PrintCondition condition, InkSet inkSet, string profilePath, CancellationToken cancellation) =>
+        Task.FromResult(Reading.Of<IReadOnlyList<LayerInk>>([.. item.Stack!.Layers.SelectMany((layer, n) => LayerRoles.Of(layer.Group)
+            .Where(role => inkSet.Find(role) is not null)
+            .Select((role, k) => layer.Group == InkGroup.Colour ? new LayerInk(n, role, 0.08 + (0.05 * k), 2.2) : new LayerInk(n, role, 0.9, 1)))]));
 }
 
 /// <summary>Papers with a line of text.</summary>

@@ -24,17 +24,13 @@ public sealed partial class PlacesOnPage
     [Parameter, EditorRequired]
     public ArtworkPage Page { get; set; } = null!;
 
-    /// <summary>Scale the file is drawn at: places are in mm of the page at its effective size.</summary>
-    [Parameter]
-    public int Scale { get; set; } = 1;
-
     /// <summary>What is shown, for those who do not see it.</summary>
     [Parameter, EditorRequired]
     public string Title { get; set; } = "";
 
-    /// <summary>Numbers and places of findings on this page, mm from the lower left corner.</summary>
+    /// <summary>Findings on this page.</summary>
     [Parameter, EditorRequired]
-    public IReadOnlyList<(int Number, RectMm Place)> Places { get; set; } = [];
+    public IReadOnlyList<PlacedFinding> Places { get; set; } = [];
 
     /// <summary>Number of the finding that is picked out, or null.</summary>
     [Parameter]
@@ -47,8 +43,8 @@ public sealed partial class PlacesOnPage
     /// <inheritdoc/>
     protected override void OnParametersSet()
     {
-        width = Math.Max(Page.MediaMm.WidthMm * Scale, 0.1);
-        height = Math.Max(Page.MediaMm.HeightMm * Scale, 0.1);
+        width = Math.Max(Page.MediaMm.WidthMm, 0.1);
+        height = Math.Max(Page.MediaMm.HeightMm, 0.1);
         double longSide = Math.Max(width, height);
         drawnWidth = LongSidePx * width / longSide;
         drawnHeight = LongSidePx * height / longSide;

@@ -19,7 +19,9 @@ public sealed class SafeHeaders(RequestDelegate next)
         IHeaderDictionary headers = context.Response.Headers;
         headers.ContentSecurityPolicy = PagePolicy;
         headers.XContentTypeOptions = "nosniff";
-        headers["Referrer-Policy"] = "no-referrer";
+
+        // Not "no-referrer": with that, browsers hide the origin of the page's own forms as well.
+        headers["Referrer-Policy"] = "same-origin";
         headers["Cross-Origin-Opener-Policy"] = "same-origin";
         headers["Cross-Origin-Resource-Policy"] = "same-origin";
         headers["Permissions-Policy"] = "camera=(), microphone=(), geolocation=(), usb=()";
