@@ -1,3 +1,4 @@
+using Laydown.Artwork.Pages;
 using Laydown.Formats.TiffWriting;
 using Laydown.Measures;
 using Laydown.Press.Stacks;
@@ -96,13 +97,32 @@ public sealed class PressFilesRefusalTests
     public async Task A_separation_that_is_not_there_is_refused_by_name()
     {
         using Bench bench = new();
-        ItemRecord item = World.Item("T-1-1", 30, 20, [World.White(WhiteSource.NamedSeparation, separation: "White"), World.Colour]);
+        ItemRecord item = World.Item(
+            "T-1-1", 30, 20, [World.White(WhiteSource.NamedSeparation, separation: "White"), World.Colour], separations: [new("Cut", SeparationRole.Cut, null, null)]);
         RunContext run = World.Run(new(40, 30), [item], [World.Whole(item, 5, 5)], ppi: 90);
         Reading<IReadOnlyList<ManifestEntry>> made = await bench.Maker(new Painter(bench.Pages, Speckle, ["Cut"])).MakeAsync(run, bench.Runs, new Listener(), CancellationToken.None);
         InputFault fault = Assert.Single(made.Faults);
         Assert.Equal("Cut", fault.Found);
         Assert.Contains("\"White\"", fault.Wanted, StringComparison.Ordinal);
         AssertNothingLeft(bench);
+    }
+
+    [Theory]
+    [InlineData(SeparationRole.Colour, true)]
+    [InlineData(SeparationRole.Unknown, true)]
+    [InlineData(SeparationRole.Legend, false)]
+    [InlineData(SeparationRole.Cut, false)]
+    public async Task A_colour_that_no_layer_would_print_is_refused_and_lines_for_people_are_not(SeparationRole role, bool refused)
+    {
+        using Bench bench = new();
+        ItemRecord item = World.Item("T-1-1", 30, 20, [World.Colour], separations: [new("Reed Green", role, null, null)]);
+        RunContext run = World.Run(new(40, 30), [item], [World.Whole(item, 5, 5)], ppi: 90);
+        Reading<IReadOnlyList<ManifestEntry>> made =
+            await bench.Maker(new Painter(bench.Pages, Speckle, ["Reed Green"])).MakeAsync(run, bench.Runs, new Listener(), CancellationToken.None);
+        Assert.Equal(refused, !made.IsTaken);
+        Assert.All(made.Faults, f => Assert.Contains("Reed Green", f.Found, StringComparison.Ordinal));
+        if (refused)
+            AssertNothingLeft(bench);
     }
 
     [Fact]

@@ -18,14 +18,15 @@ internal sealed record ContoneResolution(int Ppi, string Because)
     private const int PixelsPerModule = 4;
 
     /// <summary>
-    /// The mode's contone resolution, unless a sheet would have more pixels than the budget: then the next lower divisor of the mode's dpi, but
+    /// The mode's contone resolution, unless a sheet or an item would have more pixels than the budget: then the next lower divisor of the mode's dpi, but
     /// never below what the bar codes of the items need, nor below 72 ppi.
     /// </summary>
     public static ContoneResolution For(Mode mode, IReadOnlyList<SheetLayout> sheets, IReadOnlyList<ItemRecord> items, long pixelBudget)
     {
         double needed = Math.Max(LeastPpi, items.Select(CodesNeed).DefaultIfEmpty(0).Max());
+        double areaM2 = sheets.Select(s => s.Sheet.AreaM2).Concat(items.Select(i => i.Item.Printed.AreaM2)).DefaultIfEmpty(0).Max();
         int ppi = mode.ContonePpi;
-        for (int lower = ppi - 1; Pixels(sheets, ppi) > pixelBudget && lower >= needed; lower--)
+        for (int lower = ppi - 1; areaM2 * 1e6 * (ppi / 25.4) * (ppi / 25.4) > pixelBudget && lower >= needed; lower--)
         {
             if (mode.ScanDpi % lower == 0 && mode.FeedDpi % lower == 0)
                 ppi = lower;
@@ -36,9 +37,6 @@ internal sealed record ContoneResolution(int Ppi, string Because)
             : Invariant($"{ppi} ppi instead of {mode.ContonePpi} ppi of mode {mode.Id}: a sheet stays near {pixelBudget / 1e6:0} million pixels");
         return new(ppi, because);
     }
-
-    private static double Pixels(IReadOnlyList<SheetLayout> sheets, int ppi) =>
-        sheets.Select(s => s.Sheet.AreaM2 * 1e6 * (ppi / 25.4) * (ppi / 25.4)).DefaultIfEmpty(0).Max();
 
     private static double CodesNeed(ItemRecord item)
     {

@@ -1,3 +1,4 @@
+using Laydown.Artwork.Pages;
 using Laydown.Measures;
 using Laydown.Press.Conditions;
 using Laydown.Press.Inks;
@@ -56,14 +57,16 @@ internal sealed class ItemLayers(IPageRenderer renderer, PrintCondition conditio
         ItemRecord item, LayerStack stack, int page, RenderedPage plates, double ppi, SinkOf sinkOf, CancellationToken cancellation)
     {
         using PlatePicture picture = new(plates);
+        IReadOnlyList<NamedSeparation> separations = item.Artwork?.Pages.FirstOrDefault(p => p.Number == page)?.Separations ?? [];
+        IReadOnlyList<InputFault> lost = LostPlates.Of(item.Item.Artwork, page, picture, plates.Plates, separations, stack);
+        if (lost.Count > 0)
+            return Reading.Refused<int>(lost);
         LayerRecipes recipes = new(condition, inkSet);
         int made = 0;
         for (int layer = 0; layer < stack.Layers.Count; layer++)
         {
             if (stack.Layers[layer].ArtworkPage != page)
                 continue;
-            IReadOnlyList<Laydown.Artwork.Pages.NamedSeparation> separations =
-                item.Artwork?.Pages.FirstOrDefault(p => p.Number == page)?.Separations ?? [];
             Reading<LayerRecipe> recipe = recipes.Of(item.Item.Artwork, stack.Layers[layer], plates.Plates, separations, ppi);
             if (!recipe.IsTaken)
                 return Reading.Refused<int>(recipe.Faults);
