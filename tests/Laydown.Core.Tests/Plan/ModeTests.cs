@@ -47,8 +47,12 @@ public sealed class ModeLawTests
         Assert.Equal("normal", Choose(new(10, null, 0.264, Works.Stack(), new(1220, 2440))).ModeId);
     }
 
-    [Fact]
-    public void A_draft_is_never_lit_from_behind() => Assert.Equal("normal", Choose(new(10, null, null, Works.Stack(lit: true), new(1220, 2440))).ModeId);
+    [Theory]
+    [InlineData(10, "normal")]
+    [InlineData(2, "high")]
+    [InlineData(0.5, "high")]
+    public void Lit_from_behind_one_grade_finer_is_taken(double distanceM, string mode) =>
+        Assert.Equal(mode, Choose(new(distanceM, null, null, Works.Stack(lit: true), new(1220, 2440))).ModeId);
 
     [Fact]
     public void Where_nothing_is_fine_enough_the_finest_is_taken_and_a_proof_is_asked_for()

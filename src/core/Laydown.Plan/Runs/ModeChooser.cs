@@ -48,8 +48,12 @@ public static class ModeChooser
     }
 
     /// <summary>Coarsest grade that bears being looked at from <paramref name="distanceM"/>; the shop's own presets.</summary>
-    public static PrintQuality GradeFor(double distanceM) =>
-        distanceM < 1 ? PrintQuality.High : distanceM < 3 ? PrintQuality.Normal : PrintQuality.Draft;
+    /// <remarks>Lit from behind, thin spots and bands shine through, so one grade finer is taken; common practice, no source.</remarks>
+    public static PrintQuality GradeFor(double distanceM, bool lit = false)
+    {
+        PrintQuality grade = distanceM < 1 ? PrintQuality.High : distanceM < 3 ? PrintQuality.Normal : PrintQuality.Draft;
+        return lit && grade < PrintQuality.High ? grade + 1 : grade;
+    }
 
     private static Judged Judge(PressDescription press, PrintCondition condition, InkSet inkSet, ModeDemand demand, Mode mode)
     {
@@ -81,11 +85,9 @@ public static class ModeChooser
         double distance = demand.ViewingDistanceM;
         int dpi = Math.Min(mode.ScanDpi, mode.FeedDpi);
         double pitchMm = 25.4 / dpi;
-        PrintQuality grade = GradeFor(distance);
+        PrintQuality grade = GradeFor(distance, demand.Stack.Lit);
         if (mode.Quality < grade)
-            return Invariant($"{Word(mode.Quality)} is coarser than {Word(grade).ToLowerInvariant()}, the shop's grade for {distance:0.##} m.");
-        if (demand.Stack.Lit && mode.Quality == PrintQuality.Draft)
-            return "Lit from behind, thin spots of a draft shine as points of light.";
+            return Invariant($"{Word(mode.Quality)} is coarser than {Word(grade).ToLowerInvariant()}, the shop's grade for {distance:0.##} m{(demand.Stack.Lit ? " lit from behind" : "")}.");
         if (dpi < 2 * EyePpiAt1M / distance)
             return Invariant($"{dpi} dpi is under twice what the eye resolves at {distance:0.##} m ({2 * EyePpiAt1M / distance:0} ppi).");
         if (demand.SmallestTextPt is { } points && points * 25.4 / 72 * StemPerSize < DotsPerStem * pitchMm)
@@ -101,7 +103,7 @@ public static class ModeChooser
         reasons.Add(good > 0
             ? Invariant($"Fastest of {good} mode(s) that bear this work: {best.Seconds:0} s for {demand.Sheet} with {demand.Stack.Layers.Count} layer(s).")
             : Invariant($"No mode keeps every wish; this is the finest that can print it. {best.Coarse} Show the customer a printed proof."));
-        reasons.Add(Invariant($"Looked at from {demand.ViewingDistanceM:0.##} m: {Word(GradeFor(demand.ViewingDistanceM)).ToLowerInvariant()} or finer; it is {Word(best.Mode.Quality).ToLowerInvariant()}, {best.Mode.ScanDpi} × {best.Mode.FeedDpi} dpi in {best.Mode.Passes} passes."));
+        reasons.Add(Invariant($"Looked at from {demand.ViewingDistanceM:0.##} m{(demand.Stack.Lit ? ", lit from behind" : "")}: {Word(GradeFor(demand.ViewingDistanceM, demand.Stack.Lit)).ToLowerInvariant()} or finer; it is {Word(best.Mode.Quality).ToLowerInvariant()}, {best.Mode.ScanDpi} × {best.Mode.FeedDpi} dpi in {best.Mode.Passes} passes."));
         if (best.Coarse is null && demand.SmallestTextPt is { } points)
             reasons.Add(Invariant($"Smallest text {points:0.#} pt: stems of {points * StemPerSize / 72 * Math.Min(best.Mode.ScanDpi, best.Mode.FeedDpi):0.0} dots."));
         if (best.Coarse is null && demand.SmallestModuleMm is { } module)

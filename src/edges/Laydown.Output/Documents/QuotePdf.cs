@@ -88,10 +88,10 @@ internal sealed class QuotePdf
         paper.Rule(paper.Y, 0.4f, color: PdfPaper.Faint);
         float y = paper.Y + 14;
         paper.Text(line.ItemId, PdfPaper.Left, y, PageFonts.Mono, 8.4f, PdfPaper.Ink);
-        paper.Text(Invariant($"{line.Pieces}"), Pieces, y, PageFonts.Mono, size, PdfPaper.Ink, SKTextAlign.Right);
+        paper.Text(Invariant($"{line.Pieces}"), Pieces, y, PageFonts.Regular, size, PdfPaper.Ink, SKTextAlign.Right);
         if (line.Pieces > 1)
-            paper.Text(Invariant($"≈ {line.Price!.Value.Units / line.Pieces:0.00}"), Pieces + 66, y, PageFonts.Mono, 8, PdfPaper.Quiet, SKTextAlign.Right);
-        paper.Text(Money(line.Price!.Value), PdfPaper.Right, y, PageFonts.Mono, size, PdfPaper.Ink, SKTextAlign.Right);
+            paper.Text(Invariant($"≈ {line.Price!.Value.Units / line.Pieces:0.00}"), Pieces + 66, y, PageFonts.Regular, 8, PdfPaper.Quiet, SKTextAlign.Right);
+        paper.Text(Money(line.Price!.Value), PdfPaper.Right, y, PageFonts.Regular, size, PdfPaper.Ink, SKTextAlign.Right);
         paper.Y += 4.6f;
         paper.Paragraph(line.Text, Text, wide, size);
         paper.Y += 6;
@@ -101,11 +101,11 @@ internal sealed class QuotePdf
     {
         paper.Need(74);
         paper.Y += 4;
-        Sum("Net", quote.Net, 9.6f, PageFonts.Regular, PageFonts.Mono);
-        Sum(Invariant($"Tax {quote.TaxPercent:0.##} %"), quote.Tax, 9.6f, PageFonts.Regular, PageFonts.Mono);
+        Sum("Net", quote.Net, 9.6f, PageFonts.Regular, PageFonts.Regular);
+        Sum(Invariant($"Tax {quote.TaxPercent:0.##} %"), quote.Tax, 9.6f, PageFonts.Regular, PageFonts.Regular);
         paper.Rule(paper.Y + 3, 1.6f, Pieces - 60);
         paper.Y += 7;
-        Sum(Invariant($"Total {quote.Currency}"), quote.Gross, 13, PageFonts.Bold, PageFonts.MonoBold);
+        Sum(Invariant($"Total {quote.Currency}"), quote.Gross, 13, PageFonts.Bold, PageFonts.Bold);
         paper.Y += 6;
     }
 
@@ -127,8 +127,7 @@ internal sealed class QuotePdf
             float wide = PdfPaper.Right - Text - 10;
             paper.Need(34);
             float top = paper.Y;
-            paper.Text(line.ItemId, PdfPaper.Left, paper.Y + 10, PageFonts.Mono, 8.4f, PdfPaper.Ink);
-            paper.Paragraph(Invariant($"{line.Text} · {line.Pieces} pieces"), Text + 10, wide, 9.2f);
+            paper.Paragraph(Invariant($"{line.ItemId} · {line.Text} · {Counted(line.Pieces)}"), Text + 10, wide, 9.2f);
             paper.Paragraph(line.Note ?? "Not planned yet.", Text + 10, wide, 9.2f, PageFonts.Bold, PdfPaper.Accent);
             if (paper.Y > top)
                 paper.Bar(Text, top + 2, 3, paper.Y - top - 2, PdfPaper.Accent);
@@ -174,6 +173,8 @@ internal sealed class QuotePdf
 
         paper.Y += 5;
     }
+
+    private static string Counted(int pieces) => pieces == 1 ? "1 piece" : Invariant($"{pieces} pieces");
 
     // No sign between thousands, so that a figure copied from the paper is a number everywhere.
     private static string Money(Laydown.Measures.Money amount) => Invariant($"{amount.Units:0.00}");

@@ -127,7 +127,7 @@ internal sealed class SetUpPdf
     private void Belt()
     {
         Section("On the belt", 150);
-        paper.Draw(content.BeltDrawing, PdfPaper.Column, PdfPaper.Right - PdfPaper.Column, 215);
+        paper.Draw(content.BeltDrawing, PdfPaper.Column, PdfPaper.Right - PdfPaper.Column, content.Refusals.Count > 0 ? 250 : 310);
         foreach (NamedValue row in content.Belt)
             Row(row, 74);
     }
@@ -167,7 +167,7 @@ internal sealed class SetUpPdf
         paper.Text(row.Channels, PdfPaper.Column + name + 5, y, PageFonts.Regular, 6.5f, PdfPaper.Quiet);
         string[] values = [Invariant($"{row.PrintedMl:0.0}"), Invariant($"{row.SetUpMl:0.0}"), Invariant($"{row.LevelMl:0}"), Invariant($"{row.AfterMl:0}")];
         for (int i = 0; i < values.Length; i++)
-            paper.Text(values[i], right[i], y, PageFonts.Mono, Body, i == 3 && low ? PdfPaper.Accent : PdfPaper.Ink, SKTextAlign.Right);
+            paper.Text(values[i], right[i], y, PageFonts.Regular, Body, i == 3 && low ? PdfPaper.Accent : PdfPaper.Ink, SKTextAlign.Right);
         paper.Text(row.Note, right[^1] + 10, y, low ? PageFonts.Bold : PageFonts.Regular, 6.8f, low ? PdfPaper.Accent : PdfPaper.Quiet);
         paper.Y += high;
     }
@@ -241,7 +241,7 @@ internal sealed class SetUpPdf
         {
             paper.Need(20);
             paper.Text(figure.Name, PdfPaper.Column, paper.Y + 7, PageFonts.Bold, 6.8f, PdfPaper.Ink);
-            paper.Text(Invariant($"{figure.Value:0.###} {figure.Unit}"), PdfPaper.Right, paper.Y + 7, PageFonts.Mono, 7, PdfPaper.Ink, SKTextAlign.Right);
+            paper.Text(Invariant($"{figure.Value:0.###} {figure.Unit}"), PdfPaper.Right, paper.Y + 7, PageFonts.Regular, 7, PdfPaper.Ink, SKTextAlign.Right);
             paper.Y += 9;
             paper.Paragraph(Invariant($"{figure.Because} — {figure.Source}"), PdfPaper.Column, PdfPaper.Right - PdfPaper.Column, 6.2f, color: PdfPaper.Quiet);
             paper.Y += 1.5f;
@@ -253,7 +253,9 @@ internal sealed class SetUpPdf
         paper.Y += 7;
         paper.Need(need);
         paper.Rule(paper.Y, 0.5f);
-        paper.Text(name, PdfPaper.Left, paper.Y + 13, PageFonts.Bold, 9.6f, PdfPaper.Ink);
+        IReadOnlyList<string> lines = PdfPaper.Lines(name, PdfPaper.Column - PdfPaper.Left - 10, PageFonts.Bold, 9.6f);
+        for (int i = 0; i < lines.Count; i++)
+            paper.Text(lines[i], PdfPaper.Left, paper.Y + 13 + (i * 12), PageFonts.Bold, 9.6f, PdfPaper.Ink);
         paper.Y += 4.5f;
     }
 
