@@ -19,8 +19,13 @@ internal static class IccData
 
     public static string PathOf(string name) => Path.Combine(Checkout.Root, "tests", "data", "colour", name);
 
-    /// <summary>Evenly scattered bytes, the same each time.</summary>
-    public static byte[] Scattered(int count) => [.. Enumerable.Range(1, count).Select(i => (byte)(256 * (i * 0.6180339887498949 % 1)))];
+    /// <summary>Scattered bytes, the same each time.</summary>
+    public static byte[] Scattered(int count)
+    {
+        byte[] bytes = new byte[count];
+        new Random(20260101).NextBytes(bytes);
+        return bytes;
+    }
 
     /// <summary>Rows of "in, in, …, -->, out, out, …".</summary>
     public static IEnumerable<(double[] In, double[] Out)> Vectors(string name) => File.ReadLines(PathOf(name)).Where(l => l.Length > 0).Select(l =>

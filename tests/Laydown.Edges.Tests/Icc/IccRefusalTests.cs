@@ -14,7 +14,7 @@ public sealed class IccRefusalTests
     public void A_profile_cut_short_is_refused_with_both_lengths()
     {
         byte[] whole = IccData.FreeSrgbBytes;
-        InputFault fault = Fault(IccProfile.Read("short.icc", whole[..2000]));
+        InputFault fault = Fault(IccProfile.Read("short.icc", whole.AsMemory(0, 2000)));
         Assert.Equal("ICC profile size", fault.Field);
         Assert.Contains("3024", fault.Found, StringComparison.Ordinal);
         Assert.Contains("2000", fault.Found, StringComparison.Ordinal);
