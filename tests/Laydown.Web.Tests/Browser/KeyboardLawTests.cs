@@ -52,8 +52,7 @@ public sealed class KeyboardLawTests(PageFixture fixture) : IClassFixture<PageFi
         IPage page = await fixture.OpenAsync("/items/TW-1041-1");
         ILocator second = page.GetByRole(AriaRole.Button, new() { Name = "Show place 2" });
         await Assertions.Expect(second).ToHaveAttributeAsync("aria-pressed", "false");
-        await page.WaitForFunctionAsync("() => window.Blazor !== undefined");
-        await page.WaitForTimeoutAsync(500);
+        await page.Locator("[data-live=true]").WaitForAsync(new() { Timeout = 60_000 });
         await second.FocusAsync();
         await page.Keyboard.PressAsync("Enter");
         await Assertions.Expect(second).ToHaveAttributeAsync("aria-pressed", "true");
@@ -65,7 +64,7 @@ public sealed class KeyboardLawTests(PageFixture fixture) : IClassFixture<PageFi
     public async Task Orders_can_be_found_by_words_and_by_state()
     {
         IPage page = await fixture.OpenAsync("/orders");
-        await page.WaitForTimeoutAsync(800);
+        await page.Locator("[data-live=true]").WaitForAsync(new() { Timeout = 60_000 });
         await page.GetByLabel("Order, customer, title or stock").FillAsync("otter");
         await Assertions.Expect(page.GetByRole(AriaRole.Status)).ToHaveTextAsync("1 item in 1 order");
         await page.GetByLabel("Order, customer, title or stock").FillAsync("");

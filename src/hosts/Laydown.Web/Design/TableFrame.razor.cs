@@ -13,6 +13,10 @@ public sealed partial class TableFrame
     [Parameter]
     public bool Quiet { get; set; } = true;
 
+    /// <summary>A further class, for tables whose columns line up from one to the next.</summary>
+    [Parameter]
+    public string? Class { get; set; }
+
     /// <summary>Head, body and foot.</summary>
     [Parameter]
     public RenderFragment? ChildContent { get; set; }
