@@ -7,7 +7,7 @@ namespace Laydown.Output.Documents;
 internal sealed class PdfPaper
 {
     internal const float Width = 595.28f, Height = 841.89f, Left = 40, Right = Width - 40, Column = 138, Foot = Height - 34;
-    internal static readonly SKColor Ink = new(0x1b, 0x24, 0x28), Quiet = new(0x4f, 0x5b, 0x61), Faint = new(0x94, 0xa0, 0xa5), Accent = new(0xa3, 0x43, 0x1a);
+    internal static readonly SKColor Ink = new(0x16, 0x16, 0x16), Quiet = new(0x50, 0x50, 0x50), Faint = new(0x8a, 0x8a, 0x8a), Accent = new(0x00, 0x56, 0x6b), Stop = new(0xa3, 0x14, 0x2a);
 
     private readonly SKDocument document;
     private readonly string footer;

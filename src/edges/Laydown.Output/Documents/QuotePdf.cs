@@ -128,9 +128,9 @@ internal sealed class QuotePdf
             paper.Need(34);
             float top = paper.Y;
             paper.Paragraph(Invariant($"{line.ItemId} · {line.Text} · {Counted(line.Pieces)}"), Text + 10, wide, 9.2f);
-            paper.Paragraph(line.Note ?? "Not planned yet.", Text + 10, wide, 9.2f, PageFonts.Bold, PdfPaper.Accent);
+            paper.Paragraph(line.Note ?? "Not planned yet.", Text + 10, wide, 9.2f, PageFonts.Bold, PdfPaper.Stop);
             if (paper.Y > top)
-                paper.Bar(Text, top + 2, 3, paper.Y - top - 2, PdfPaper.Accent);
+                paper.Bar(Text, top + 2, 3, paper.Y - top - 2, PdfPaper.Stop);
             paper.Y += 6;
         }
     }

@@ -94,11 +94,11 @@ internal sealed class SetUpPdf
             return;
         Section("Release", 30);
         float top = paper.Y;
-        paper.Paragraph("Do not release as it stands:", PdfPaper.Column + 10, PdfPaper.Right - PdfPaper.Column - 10, 10.5f, PageFonts.Bold, PdfPaper.Accent);
+        paper.Paragraph("Do not release as it stands:", PdfPaper.Column + 10, PdfPaper.Right - PdfPaper.Column - 10, 10.5f, PageFonts.Bold, PdfPaper.Stop);
         foreach (string refusal in content.Refusals)
             paper.Paragraph(refusal, PdfPaper.Column + 10, PdfPaper.Right - PdfPaper.Column - 10, 9.4f);
         if (paper.Y > top)
-            paper.Bar(PdfPaper.Column, top + 1, 3.5f, paper.Y - top - 1, PdfPaper.Accent);
+            paper.Bar(PdfPaper.Column, top + 1, 3.5f, paper.Y - top - 1, PdfPaper.Stop);
         paper.Y += 3;
     }
 
@@ -167,8 +167,8 @@ internal sealed class SetUpPdf
         paper.Text(row.Channels, PdfPaper.Column + name + 5, y, PageFonts.Regular, 6.5f, PdfPaper.Quiet);
         string[] values = [Invariant($"{row.PrintedMl:0.0}"), Invariant($"{row.SetUpMl:0.0}"), Invariant($"{row.LevelMl:0}"), Invariant($"{row.AfterMl:0}")];
         for (int i = 0; i < values.Length; i++)
-            paper.Text(values[i], right[i], y, PageFonts.Regular, Body, i == 3 && low ? PdfPaper.Accent : PdfPaper.Ink, SKTextAlign.Right);
-        paper.Text(row.Note, right[^1] + 10, y, low ? PageFonts.Bold : PageFonts.Regular, 6.8f, low ? PdfPaper.Accent : PdfPaper.Quiet);
+            paper.Text(values[i], right[i], y, PageFonts.Regular, Body, i == 3 && low ? PdfPaper.Stop : PdfPaper.Ink, SKTextAlign.Right);
+        paper.Text(row.Note, right[^1] + 10, y, low ? PageFonts.Bold : PageFonts.Regular, 6.8f, low ? PdfPaper.Stop : PdfPaper.Quiet);
         paper.Y += high;
     }
 
