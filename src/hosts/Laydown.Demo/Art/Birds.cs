@@ -83,7 +83,7 @@ internal static class Birds
     {
         (double cx, double cy) = place.Of(0, up);
         double size = Math.Sqrt((place.A * place.A) + (place.B * place.B)) * 1.7;
-        picture.Soften(cx - size, cy - size, 2 * size, 2 * size, Math.Clamp(160 / (size / 12.7), 5, 60), canvas =>
+        picture.Soften(cx - size, cy - size, 2 * size, 2 * size, Picture.SoftPpi, canvas =>
         {
             SKPoint centre = new((float)cx, (float)cy);
             using SKShader shader = SKShader.CreateRadialGradient(

@@ -44,7 +44,7 @@ internal static class Codes
         }
     }
 
-    /// <summary>QR code of medium correction, with its four quiet modules left white, over a square of <paramref name="size"/> mm.</summary>
+    /// <summary>QR code of medium correction, with its four quiet modules left white, over a square of about <paramref name="size"/> mm.</summary>
     public static void Qr(Picture picture, string text, double x, double y, double size)
     {
         using QRCodeGenerator generator = new();
@@ -52,7 +52,11 @@ internal static class Codes
 
         // The data carries four quiet modules on each side already.
         int count = data.ModuleMatrix.Count;
-        double module = size / count;
+
+        // A module is a whole number of dots at 180 to the inch and its multiples.
+        const double step = 25.4 / 180;
+        double module = Math.Max(1, Math.Round(size / count / step)) * step;
+        size = module * count;
         Outline dark = new();
         for (int row = 0; row < count; row++)
         {

@@ -5,6 +5,9 @@ namespace Laydown.Demo.Art;
 /// <summary>A picture as a list of what is drawn, first below. Mm from its upper left corner, y downward; bleed lies outside 0 to size.</summary>
 internal sealed class Picture(double widthMm, double heightMm, double bleedMm)
 {
+    /// <summary>Resolution of soft light in files: one arc minute seen from a metre.</summary>
+    public const double SoftPpi = 90;
+
     private readonly List<Element> elements = [];
 
     public double WidthMm { get; } = widthMm;

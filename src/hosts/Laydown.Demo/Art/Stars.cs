@@ -49,7 +49,7 @@ internal sealed class Stars(Picture picture, double x, double y, double w, doubl
     {
         (double left, double top, double wide, double high) = (x, y, w, h);
         double soft = Unit;
-        picture.Soften(x, y, w, h, Math.Clamp(1500 / (w / 25.4), 4, 110), canvas =>
+        picture.Soften(x, y, w, h, Picture.SoftPpi, canvas =>
         {
             Chance chance = new(start + 300);
             using SKPaint haze = new() { IsAntialias = true, IsDither = true };

@@ -14,11 +14,11 @@ internal static class Banners
         DemoFiles.Write(Path.Combine(folder, "open-day.jpg"), stream => stream.Write(jpeg));
     }
 
-    /// <summary>3600 × 1500 mm with hem allowance all round.</summary>
+    /// <summary>3600 × 1500 mm, without the allowance that a hem needs.</summary>
     private static Picture Night()
     {
-        Picture banner = new(3600, 1500, 25);
-        new Estuary(banner, -25, -25, 3650, 1550, Light.Night, 23).Draw();
+        Picture banner = new(3600, 1500, 0);
+        new Estuary(banner, 0, 0, 3600, 1500, Light.Night, 23).Draw();
         Birds.Tern(banner, Affine.Place(2560, 560, 330, -10), lit: true);
         Birds.Tern(banner, Affine.Place(3130, 330, 130, -4, true), lit: true);
         Birds.Tern(banner, Affine.Place(2010, 300, 92, 6), lit: true);

@@ -33,6 +33,7 @@ internal static class CutBirds
             draw(picture);
             canvas.On(PdfFiles.WhiteLayer, () => canvas.Apart(() =>
             {
+                canvas.Overprint(true);
                 canvas.FillSpot(PdfFiles.White, 1);
                 PicturePdf.Trace(canvas, white, 0, height);
                 canvas.Fill();

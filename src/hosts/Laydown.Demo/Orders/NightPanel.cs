@@ -41,7 +41,11 @@ internal static class NightPanel
         // White lies under everything, thinner where light must come through; what is drawn over it overprints, so it stays on its plate.
         (byte[] tints, int width, int height) = WhiteBetween();
         PdfImage white = file.AddSpotImage(PdfFiles.White, tints, width, height);
-        canvas.On(PdfFiles.WhiteLayer, () => canvas.Picture(white, new(0, 0, Width + (2 * Bleed), Height + (2 * Bleed))));
+        canvas.On(PdfFiles.WhiteLayer, () => canvas.Apart(() =>
+        {
+            canvas.Overprint(true);
+            canvas.Picture(white, new(0, 0, Width + (2 * Bleed), Height + (2 * Bleed)));
+        }));
         canvas.Apart(() =>
         {
             canvas.Overprint(true);
@@ -57,7 +61,7 @@ internal static class NightPanel
         SKColor thin = new(170, 170, 170);
         foreach (Outline part in Terns.SelectMany(Birds.TernParts).Concat(Avocets.SelectMany(Birds.AvocetParts)))
             windows.Fill(part, thin);
-        using SKBitmap pixels = PictureRaster.Draw(windows, 60, null);
+        using SKBitmap pixels = PictureRaster.Draw(windows, 90, null);
         byte[] rgba = pixels.Bytes;
         byte[] tints = new byte[pixels.Width * pixels.Height];
         for (int i = 0; i < tints.Length; i++)

@@ -52,10 +52,10 @@ internal static class ShelfLabels
         Picture label = new(Width, Height, 2);
         label.Fill(label.Whole, new SKColor(0xFF, 0xFD, 0xF6));
         label.Fill(Outline.Rect(-2, -2, 5.2, 44), Palette.Estuary);
-        label.Write("Collected by hand above the spring tide line; please put one back.", Face.Regular, 1.1, 7.1, 17.8, Palette.Deep);
+        label.Write("Collected by hand above the spring tide line; please put one back.", Face.Regular, 0.8, 7.1, 17.8, Palette.Deep);
         label.Write("3.50", Face.Black, 12.4, 6.8, 35.4, Palette.Estuary, -0.1);
-        Codes.Ean13(label, Pebbles, 58, 12, 0.2, 14);
-        label.Fill(Outline.Rect(80.2, 11, 7.8, 18), Palette.Estuary);
+        Codes.Ean13(label, Pebbles, 56, 12, 0.25, 14);
+        label.Fill(Outline.Rect(80.8, 11, 7.2, 18), Palette.Estuary);
         PdfFont missing = file.AddNamedFont("Helvetica-Bold");
         file.AddPage(PdfPageSize.WithBleed(Width, Height, 2), canvas =>
         {

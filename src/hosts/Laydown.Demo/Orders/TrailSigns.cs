@@ -35,7 +35,7 @@ internal static class TrailSigns
         // No bleed, colours without profile, and a postcard copied from a web page.
         PdfFiles.Write(Path.Combine(folder, "trail-pools.pdf"), "Trail sign 3: Tide pools", false, file =>
         {
-            (byte[] jpeg, int width, int height) = ImageFiles.Jpeg(Postcard(), 26, 72, 80);
+            (byte[] jpeg, int width, int height) = ImageFiles.Jpeg(Postcard(), 40, 72, 80);
             file.AddPage(new PdfPageSize(new SizeMm(Width, Height), null, null), canvas =>
             {
                 new PicturePdf(file).Draw(canvas, Pools(), 0, 0);
