@@ -1,4 +1,5 @@
 using Laydown.Raster.Masks;
+using Laydown.Raster.Separation;
 using Laydown.Raster.Tiles;
 
 namespace Laydown.Core.Tests.Raster;
@@ -59,26 +60,29 @@ public sealed class ChokeLawTests
 
     private static ushort[] Brute(Picture mask, double radius, bool spread)
     {
-        int reach = (int)radius;
-        ushort[] result = new ushort[mask.Rows * mask.Columns];
+        ushort[] values = mask.Through(new PickInks([0]));
+        ushort[] result = new ushort[values.Length];
         for (int y = 0; y < mask.Rows; y++)
         {
             for (int x = 0; x < mask.Columns; x++)
-                result[(y * mask.Columns) + x] = Extreme(mask, x, y, reach, radius, spread);
+                result[(y * mask.Columns) + x] = Extreme(values, mask.Rows, mask.Columns, x, y, radius, spread);
         }
 
         return result;
     }
 
-    private static ushort Extreme(Picture mask, int x, int y, int reach, double radius, bool spread)
+    private static ushort Extreme(ushort[] values, int rows, int columns, int x, int y, double radius, bool spread)
     {
-        ushort extreme = mask[0, y, x];
-        for (int v = Math.Max(0, y - reach); v <= Math.Min(mask.Rows - 1, y + reach); v++)
+        int reach = (int)radius;
+        ushort furthest = spread ? Tile.Full : (ushort)0;
+        ushort extreme = values[(y * columns) + x];
+        for (int v = Math.Max(0, y - reach); v <= Math.Min(rows - 1, y + reach) && extreme != furthest; v++)
         {
-            for (int u = Math.Max(0, x - reach); u <= Math.Min(mask.Columns - 1, x + reach); u++)
+            for (int u = Math.Max(0, x - reach); u <= Math.Min(columns - 1, x + reach); u++)
             {
-                if (((u - x) * (u - x)) + ((v - y) * (v - y)) <= radius * radius)
-                    extreme = spread ? Math.Max(extreme, mask[0, v, u]) : Math.Min(extreme, mask[0, v, u]);
+                ushort value = values[(v * columns) + u];
+                if ((spread ? value > extreme : value < extreme) && ((u - x) * (u - x)) + ((v - y) * (v - y)) <= radius * radius)
+                    extreme = value;
             }
         }
 
