@@ -159,10 +159,21 @@ public sealed class LayerChecksLawTests
     {
         ArtworkPage page = Page with
         {
-            BleedMm = Page.TrimMm, Transparency = true, Overprint = true, HasAlpha = true, HiddenLayers = ["a"], ColourSpaces = ["DeviceRGB", "DeviceCMYK"], Profile = null,
-            Images = [Image with { EffectivePpi = 9, BitsPerComponent = 16 }], Fonts = [new("F", "Type1", false)], ThinnestLines = [new(0, new(0, 0, 1, 1))],
-            SmallestTexts = [new(2, "x", new(0, 0, 1, 1))], CutPaths = [Cut with { Closed = false }], Codes = [Code with { ModuleMm = 0.2, QuietZoneModules = 1 }],
-            Separations = [Separation("U", SeparationRole.Unknown, "Nowhere/Nothing"), Separation("W", SeparationRole.White, null, false)], TotalInkPercent = 400,
+            BleedMm = Page.TrimMm,
+            Transparency = true,
+            Overprint = true,
+            HasAlpha = true,
+            HiddenLayers = ["a"],
+            ColourSpaces = ["DeviceRGB", "DeviceCMYK"],
+            Profile = null,
+            Images = [Image with { EffectivePpi = 9, BitsPerComponent = 16 }],
+            Fonts = [new("F", "Type1", false)],
+            ThinnestLines = [new(0, new(0, 0, 1, 1))],
+            SmallestTexts = [new(2, "x", new(0, 0, 1, 1))],
+            CutPaths = [Cut with { Closed = false }],
+            Codes = [Code with { ModuleMm = 0.2, QuietZoneModules = 1 }],
+            Separations = [Separation("U", SeparationRole.Unknown, "Nowhere/Nothing"), Separation("W", SeparationRole.White, null, false)],
+            TotalInkPercent = 400,
         };
         IReadOnlyList<Finding> findings = ArtworkChecks.Run(Of(page), Contour);
         Assert.True(findings.Select(f => f.Code).Distinct().Count() >= 18);

@@ -19,8 +19,22 @@ internal static class BleedChecks
 
         string measured = Invariant($"{least:0.##} mm on the narrowest side"), wanted = Invariant($"{fit.Wish.BleedMm:0.##} mm on each side");
         if (least <= SlackMm)
-            yield return fit.Warn("bleed-missing", trim, "The picture ends at the trim: a cut a little off leaves a bare edge.", measured, wanted, Sources.Practice, Invariant($"The edge is mirrored outward by {fit.Wish.BleedMm:0.##} mm."));
+            yield return fit.Warn(
+                "bleed-missing",
+                trim,
+                "The picture ends at the trim: a cut a little off leaves a bare edge.",
+                measured,
+                wanted,
+                Sources.Practice,
+                Invariant($"The edge is mirrored outward by {fit.Wish.BleedMm:0.##} mm."));
         else
-            yield return fit.Warn("bleed-small", trim, "The picture reaches beyond the trim, but not far enough.", measured, wanted, Sources.Practice, Invariant($"The edge is mirrored outward by the missing {fit.Wish.BleedMm - least:0.##} mm."));
+            yield return fit.Warn(
+                "bleed-small",
+                trim,
+                "The picture reaches beyond the trim, but not far enough.",
+                measured,
+                wanted,
+                Sources.Practice,
+                Invariant($"The edge is mirrored outward by the missing {fit.Wish.BleedMm - least:0.##} mm."));
     }
 }

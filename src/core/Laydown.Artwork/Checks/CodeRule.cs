@@ -7,4 +7,5 @@ namespace Laydown.Artwork.Checks;
 /// <param name="QuietModules">Clear zone on its narrower side, modules.</param>
 /// <param name="Modules">Modules of the whole symbol with its quiet zones; 0 where it depends on the content.</param>
 /// <param name="Source">Key into docs/sources.md, or <c>from memory</c>.</param>
-public sealed record CodeRule(double LeastModuleMm, double WantedModuleMm, double MostModuleMm, int QuietModules, int Modules, string Source);
+public sealed record CodeRule(
+    double LeastModuleMm, double WantedModuleMm, double MostModuleMm, int QuietModules, int Modules, string Source);

@@ -30,7 +30,13 @@ internal static class CutChecks
                 "a stroked path in a separation of its own, step Cutting",
                 Sources.Steps);
         else if (!fit.Wish.ContourCut && cuts.Count > 0)
-            yield return fit.Note("cut-unused", Outline.Of(cuts[0].Points, closed: false).Bounds, "The page has a cut path, but no contour cut was ordered.", Invariant($"{cuts.Count} paths"), "no cut path, or a contour cut in the order", Sources.Practice);
+            yield return fit.Note(
+                "cut-unused",
+                Outline.Of(cuts[0].Points, closed: false).Bounds,
+                "The page has a cut path, but no contour cut was ordered.",
+                Invariant($"{cuts.Count} paths"),
+                "no cut path, or a contour cut in the order",
+                Sources.Practice);
     }
 
     private static IEnumerable<Finding> Paths(PageFit fit)
@@ -49,17 +55,41 @@ internal static class CutChecks
         int corners = path.Points.Distinct().Count();
         if (corners < (path.Closed ? 3 : 2))
         {
-            yield return fit.Stop("cut-point", null, "A cut path is a single point or lies on itself.", Invariant($"{corners} different corners"), "at least 3 corners", Sources.Practice);
+            yield return fit.Stop(
+                "cut-point",
+                null,
+                "A cut path is a single point or lies on itself.",
+                Invariant($"{corners} different corners"),
+                "at least 3 corners",
+                Sources.Practice);
             yield break;
         }
 
         Outline outline = Outline.Of(path.Points, path.Closed);
         bool open = !path.Closed && outline.GapMm * fit.GrowMost > ClosedGapMm;
         if (open && path.ProcessStep is "Cutting")
-            yield return fit.Stop("cut-open", outline.Bounds, "A cut path is open: the piece would not come free.", Invariant($"a gap of {outline.GapMm * fit.GrowMost:0.##} mm"), "a closed path", Sources.Practice);
+            yield return fit.Stop(
+                "cut-open",
+                outline.Bounds,
+                "A cut path is open: the piece would not come free.",
+                Invariant($"a gap of {outline.GapMm * fit.GrowMost:0.##} mm"),
+                "a closed path",
+                Sources.Practice);
         if (outline.FirstCrossing() is PointMm at)
-            yield return fit.Stop("cut-crosses-itself", new(at.XMm - 1, at.YMm - 1, 2, 2), "A cut path crosses itself: the tool would cut into the piece.", Invariant($"a crossing at {at.XMm:0.#}, {at.YMm:0.#} mm"), "a path without crossings", Sources.Practice);
+            yield return fit.Stop(
+                "cut-crosses-itself",
+                new(at.XMm - 1, at.YMm - 1, 2, 2),
+                "A cut path crosses itself: the tool would cut into the piece.",
+                Invariant($"a crossing at {at.XMm:0.#}, {at.YMm:0.#} mm"),
+                "a path without crossings",
+                Sources.Practice);
         if (!outline.LiesIn(printed, OutsideMm))
-            yield return fit.Stop("cut-outside", outline.Bounds, "A cut path leaves the printed piece.", Invariant($"{outline.Bounds.Size} at {outline.Bounds.XMm:0.#}, {outline.Bounds.YMm:0.#} mm"), Invariant($"within {printed.Size} at {printed.XMm:0.#}, {printed.YMm:0.#} mm"), Sources.Practice);
+            yield return fit.Stop(
+                "cut-outside",
+                outline.Bounds,
+                "A cut path leaves the printed piece.",
+                Invariant($"{outline.Bounds.Size} at {outline.Bounds.XMm:0.#}, {outline.Bounds.YMm:0.#} mm"),
+                Invariant($"within {printed.Size} at {printed.XMm:0.#}, {printed.YMm:0.#} mm"),
+                Sources.Practice);
     }
 }

@@ -14,16 +14,43 @@ internal static class FileChecks
     private static IEnumerable<Finding> Tiny(ArtworkFile file)
     {
         if (file.Bytes < TinyBytes)
-            yield return new("file-tiny", Severity.Warn, null, null, "The file is hardly long enough to hold a picture.", Invariant($"{file.Bytes} bytes"), Invariant($"at least {TinyBytes} bytes"), null, Sources.Practice);
+            yield return new(
+                "file-tiny",
+                Severity.Warn,
+                null,
+                null,
+                "The file is hardly long enough to hold a picture.",
+                Invariant($"{file.Bytes} bytes"),
+                Invariant($"at least {TinyBytes} bytes"),
+                null,
+                Sources.Practice);
     }
 
     private static IEnumerable<Finding> Pages(ArtworkFile file, CheckWish wish)
     {
         int used = wish.SecondPage ? 2 : 1;
         if (file.Pages.Count < used)
-            yield return new("page-missing", Severity.Stop, null, null, "A day/night panel needs a second page: the picture that shows when lit.", Invariant($"{file.Pages.Count} page"), "2 pages", null, Sources.Practice);
+            yield return new(
+                "page-missing",
+                Severity.Stop,
+                null,
+                null,
+                "A day/night panel needs a second page: the picture that shows when lit.",
+                Invariant($"{file.Pages.Count} page"),
+                "2 pages",
+                null,
+                Sources.Practice);
         if (file.Pages.Count > used)
-            yield return new("pages-unused", file.Pages.Count > 10 ? Severity.Warn : Severity.Note, null, null, Invariant($"Only {(used == 1 ? "page 1 is" : "pages 1 and 2 are")} printed."), Invariant($"{file.Pages.Count} pages"), Invariant($"{used}"), null, Sources.Practice);
+            yield return new(
+                "pages-unused",
+                file.Pages.Count > 10 ? Severity.Warn : Severity.Note,
+                null,
+                null,
+                Invariant($"Only {(used == 1 ? "page 1 is" : "pages 1 and 2 are")} printed."),
+                Invariant($"{file.Pages.Count} pages"),
+                Invariant($"{used}"),
+                null,
+                Sources.Practice);
     }
 
     private static IEnumerable<Finding> Pair(ArtworkFile file, CheckWish wish)
@@ -33,6 +60,15 @@ internal static class FileChecks
 
         SizeMm day = file.Pages[0].TrimMm.Size, lit = file.Pages[1].TrimMm.Size;
         if (Math.Abs(day.WidthMm - lit.WidthMm) > 0.2 || Math.Abs(day.HeightMm - lit.HeightMm) > 0.2)
-            yield return new("pages-differ", Severity.Stop, 2, file.Pages[1].TrimMm, "The lit picture has another size than the day picture; they would not lie over each other.", Invariant($"day {day}, lit {lit}"), "one size", null, Sources.Practice);
+            yield return new(
+                "pages-differ",
+                Severity.Stop,
+                2,
+                file.Pages[1].TrimMm,
+                "The lit picture has another size than the day picture; they would not lie over each other.",
+                Invariant($"day {day}, lit {lit}"),
+                "one size",
+                null,
+                Sources.Practice);
     }
 }

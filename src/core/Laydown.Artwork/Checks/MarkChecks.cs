@@ -52,13 +52,25 @@ internal static class MarkChecks
                     Invariant($"{least:0.##} mm: five arc minutes at {fit.Wish.ViewingDistanceM:0.##} m"),
                     Sources.Acuity);
             else if (fit.Wish.PrintsWhite && size <= SmallestOnWhitePt)
-                yield return fit.Warn("text-small-on-white", text.Place, Invariant($"“{text.Sample}” is too small to lie cleanly on white."), Invariant($"{size:0.#} pt"), Invariant($"over {SmallestOnWhitePt:0} pt"), Sources.Practice);
+                yield return fit.Warn(
+                    "text-small-on-white",
+                    text.Place,
+                    Invariant($"“{text.Sample}” is too small to lie cleanly on white."),
+                    Invariant($"{size:0.#} pt"),
+                    Invariant($"over {SmallestOnWhitePt:0} pt"),
+                    Sources.Practice);
         }
     }
 
     private static IEnumerable<Finding> Fonts(PageFit fit)
     {
         foreach (FontUse font in fit.Page.Fonts.Where(f => !f.Embedded))
-            yield return fit.Stop("font-not-embedded", null, Invariant($"The font “{font.Name}” is not in the file: another one would be printed."), Invariant($"{font.Name}, {font.Kind}, not embedded"), "embedded, or drawn as outlines", Sources.Practice);
+            yield return fit.Stop(
+                "font-not-embedded",
+                null,
+                Invariant($"The font “{font.Name}” is not in the file: another one would be printed."),
+                Invariant($"{font.Name}, {font.Kind}, not embedded"),
+                "embedded, or drawn as outlines",
+                Sources.Practice);
     }
 }

@@ -22,11 +22,29 @@ internal static class PictureChecks
             if (image.PixelWidth <= 1 && image.PixelHeight <= 1)
                 yield return fit.Stop("picture-one-pixel", image.Place, "The picture is a single pixel.", measured, asked, Sources.Acuity);
             else if (ppi < wanted / 2)
-                yield return fit.Stop("picture-ppi", image.Place, "The picture is far too coarse: pixels are over two arc minutes wide and will be seen.", measured, asked, Sources.Acuity);
+                yield return fit.Stop(
+                    "picture-ppi",
+                    image.Place,
+                    "The picture is far too coarse: pixels are over two arc minutes wide and will be seen.",
+                    measured,
+                    asked,
+                    Sources.Acuity);
             else if (ppi < wanted)
-                yield return fit.Warn("picture-ppi", image.Place, "The picture is coarser than the eye resolves at the viewing distance.", measured, asked, Sources.Acuity);
+                yield return fit.Warn(
+                    "picture-ppi",
+                    image.Place,
+                    "The picture is coarser than the eye resolves at the viewing distance.",
+                    measured,
+                    asked,
+                    Sources.Acuity);
             else if (ppi > 2.0 * fit.Wish.ContonePpi)
-                yield return fit.Note("picture-finer-than-press", image.Place, "The picture is more than twice as fine as the press files; the rest only costs time.", measured, Invariant($"{fit.Wish.ContonePpi} ppi, the press files"), Sources.Practice);
+                yield return fit.Note(
+                    "picture-finer-than-press",
+                    image.Place,
+                    "The picture is more than twice as fine as the press files; the rest only costs time.",
+                    measured,
+                    Invariant($"{fit.Wish.ContonePpi} ppi, the press files"),
+                    Sources.Practice);
         }
     }
 
@@ -45,8 +63,20 @@ internal static class PictureChecks
     private static IEnumerable<Finding> Alpha(PageFit fit)
     {
         if (fit.Page.HasAlpha && !fit.Wish.WhiteFromAlpha)
-            yield return fit.Note("alpha-unused", null, "The picture has an alpha that nothing is taken from; see-through parts stay unprinted.", "alpha", "no alpha, or white from alpha", Sources.Practice);
+            yield return fit.Note(
+                "alpha-unused",
+                null,
+                "The picture has an alpha that nothing is taken from; see-through parts stay unprinted.",
+                "alpha",
+                "no alpha, or white from alpha",
+                Sources.Practice);
         if (!fit.Page.HasAlpha && fit.Wish.WhiteFromAlpha)
-            yield return fit.Stop("alpha-missing", null, "White is to come from the file's alpha, and there is none.", "no alpha", "a picture with alpha", Sources.Practice);
+            yield return fit.Stop(
+                "alpha-missing",
+                null,
+                "White is to come from the file's alpha, and there is none.",
+                "no alpha",
+                "a picture with alpha",
+                Sources.Practice);
     }
 }

@@ -24,11 +24,29 @@ internal static class SizeChecks
 
         bool lies = Percent(trim.HeightMm / trim.WidthMm, fit.Wish.Finished.WidthMm / fit.Wish.Finished.HeightMm) <= OffPercentWarn;
         if (lies)
-            yield return fit.Stop("page-lies", trim, "The page lies on its side: its proportion is that of the finished piece turned.", measured, wanted, Sources.Practice);
+            yield return fit.Stop(
+                "page-lies",
+                trim,
+                "The page lies on its side: its proportion is that of the finished piece turned.",
+                measured,
+                wanted,
+                Sources.Practice);
         else if (off > OffPercentStop)
-            yield return fit.Stop("proportion", trim, "The page has another proportion than the finished piece; it would be stretched.", measured, wanted, Sources.Practice);
+            yield return fit.Stop(
+                "proportion",
+                trim,
+                "The page has another proportion than the finished piece; it would be stretched.",
+                measured,
+                wanted,
+                Sources.Practice);
         else
-            yield return fit.Warn("proportion", trim, "The page has not quite the proportion of the finished piece; it will be stretched a little.", measured, wanted, Sources.Practice);
+            yield return fit.Warn(
+                "proportion",
+                trim,
+                "The page has not quite the proportion of the finished piece; it will be stretched a little.",
+                measured,
+                wanted,
+                Sources.Practice);
     }
 
     private static IEnumerable<Finding> Scale(PageFit fit)
@@ -45,9 +63,23 @@ internal static class SizeChecks
         double meant = fit.Wish.ArtworkScale / ratio;
         bool round = meant >= 0.99 && ((double[])[1, 2, 4, 5, 10, 20, 25, 50, 100]).Any(s => Percent(meant, s) <= ScalePercent);
         if (round)
-            yield return fit.Warn("scale", fit.Page.TrimMm, Invariant($"The file seems to be drawn at 1:{meant:0} but was ordered as 1:{fit.Wish.ArtworkScale}."), measured, wanted, Sources.Practice, Invariant($"The trim is scaled to the finished size, {fit.GrowX * 100:0.#} %."));
+            yield return fit.Warn(
+                "scale",
+                fit.Page.TrimMm,
+                Invariant($"The file seems to be drawn at 1:{meant:0} but was ordered as 1:{fit.Wish.ArtworkScale}."),
+                measured,
+                wanted,
+                Sources.Practice,
+                Invariant($"The trim is scaled to the finished size, {fit.GrowX * 100:0.#} %."));
         else
-            yield return fit.Warn("trim-size", fit.Page.TrimMm, "The trim has another size than the finished piece.", measured, wanted, Sources.Practice, Invariant($"The trim is scaled to the finished size, {fit.GrowX * 100:0.#} %."));
+            yield return fit.Warn(
+                "trim-size",
+                fit.Page.TrimMm,
+                "The trim has another size than the finished piece.",
+                measured,
+                wanted,
+                Sources.Practice,
+                Invariant($"The trim is scaled to the finished size, {fit.GrowX * 100:0.#} %."));
     }
 
     private static IEnumerable<Finding> TrimBox(PageFit fit)
@@ -76,9 +108,21 @@ internal static class SizeChecks
 
         string measured = Invariant($"{side / 1000:0.###} m"), wanted = Invariant($"under {LargestSideMm / 1000:0.##} m on each side, or a file at 1:10");
         if (fit.Page.UserUnit == 1 && side <= LargestSideMm + 0.2)
-            yield return fit.Warn("page-at-limit", null, "The page ends exactly at the limit of 14 400 units; it may have been cropped there.", measured, wanted, Sources.Pdf);
+            yield return fit.Warn(
+                "page-at-limit",
+                null,
+                "The page ends exactly at the limit of 14 400 units; it may have been cropped there.",
+                measured,
+                wanted,
+                Sources.Pdf);
         else
-            yield return fit.Note("page-over-limit", null, "The page is larger than many programs can show; they may crop it.", measured, wanted, Sources.Pdf);
+            yield return fit.Note(
+                "page-over-limit",
+                null,
+                "The page is larger than many programs can show; they may crop it.",
+                measured,
+                wanted,
+                Sources.Pdf);
     }
 
     private static IEnumerable<Finding> UserUnit(PageFit fit)

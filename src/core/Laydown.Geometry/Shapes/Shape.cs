@@ -81,5 +81,6 @@ public sealed class Shape
     private IEnumerable<Polygon> Polygons() =>
         Enumerable.Range(0, area.NumGeometries).Select(area.GetGeometryN).OfType<Polygon>().Where(p => !p.IsEmpty);
 
-    private Shape Overlaid(Shape other, NetTopologySuite.Operation.Overlay.SpatialFunction how) => new(OverlayNGRobust.Overlay(area, Inner(other), how));
+    private Shape Overlaid(Shape other, NetTopologySuite.Operation.Overlay.SpatialFunction how) =>
+        new(OverlayNGRobust.Overlay(area, Inner(other), how));
 }

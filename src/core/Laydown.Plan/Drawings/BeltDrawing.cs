@@ -140,7 +140,8 @@ public static class BeltDrawing
 
     private static bool IsRoll(BeltPlace place) => string.Equals(place.FrontLay, "none", StringComparison.Ordinal);
 
-    private static string Describe(BeltPlace place) => Invariant($"Seen from above, feed upward. Open zones: {Listed(place.OpenZones)}; shut: {Listed(place.ShutZones)}. ")
+    private static string Describe(BeltPlace place) =>
+        Invariant($"Seen from above, feed upward. Open zones: {Listed(place.OpenZones)}; shut: {Listed(place.ShutZones)}. ")
         + string.Join(' ', place.Lanes.Select(l => Invariant($"Lane {l.Number} starts {l.StartMm:0.#} mm from the origin, is {l.WidthMm:0.#} mm wide and takes {l.Blanks}.")))
         + Invariant($" Each sheet takes {place.AcrossMm:0.#} mm across and {place.FeedMm:0.#} mm along the feed{(place.Turned ? ", turned" : "")}.");
 

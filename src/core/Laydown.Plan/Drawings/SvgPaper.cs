@@ -22,10 +22,12 @@ internal sealed class SvgPaper(double width, double height, string title, string
         Invariant($"<rect x=\"{x:0.##}\" y=\"{y:0.##}\" width=\"{w:0.##}\" height=\"{h:0.##}\" {Fill(onPaper, pen)}/>\n"));
 
     /// <summary>A straight line.</summary>
-    internal void Line(double x1, double y1, double x2, double y2, Pen pen) => Path(Invariant($"M{x1:0.##} {y1:0.##}L{x2:0.##} {y2:0.##}"), pen);
+    internal void Line(double x1, double y1, double x2, double y2, Pen pen) =>
+        Path(Invariant($"M{x1:0.##} {y1:0.##}L{x2:0.##} {y2:0.##}"), pen);
 
     /// <summary>Any line.</summary>
-    internal void Path(string data, Pen pen, bool onPaper = false) => marks.Append(Invariant($"<path d=\"{data}\" {Fill(onPaper, pen)}/>\n"));
+    internal void Path(string data, Pen pen, bool onPaper = false) =>
+        marks.Append(Invariant($"<path d=\"{data}\" {Fill(onPaper, pen)}/>\n"));
 
     /// <summary>A filled shape: in ink, or in the accent.</summary>
     internal void Solid(string data, bool accent) => marks.Append(accent
