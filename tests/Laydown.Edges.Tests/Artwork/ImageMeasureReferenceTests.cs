@@ -41,14 +41,15 @@ public sealed class ImageMeasureReferenceTests : IDisposable
     public async Task A_big_tiff_of_three_pages_has_the_pages_tiffinfo_tells()
     {
         using var first = Noise(60, 40);
-        using var three = first.Join(first.Invert(), Enums.Direction.Vertical).Join(first.Fliphor(), Enums.Direction.Vertical);
+        using var three = first.Join(first.Invert(), Enums.Direction.Vertical).Join(first.Flip(Enums.Direction.Horizontal), Enums.Direction.Vertical);
         three.Mutate(m => m.Set(GValue.GIntType, "page-height", 40)).Tiffsave(work.File("three.tif"), bigtiff: true, xres: 10, yres: 10);
         string told = await WorkFolder.RunAsync("tiffinfo", "", work.File("three.tif"));
         var file = (await work.Reader.ReadAsync(work.File("three.tif"), CancellationToken.None)).Value;
 
         Assert.Equal(told.Split('\n').Count(l => l.Contains("TIFF Directory", StringComparison.Ordinal)), file.Pages.Count);
         Assert.Equal([1, 2, 3], file.Pages.Select(p => p.Number));
-        Assert.All(file.Pages, p => Assert.Equal((60, 40, 152.4), (p.PixelWidth, p.PixelHeight, Math.Round(p.MediaMm.WidthMm, 2))));
+        Assert.Contains("Resolution: 100, 100 pixels/cm", told, StringComparison.Ordinal);
+        Assert.All(file.Pages, p => Assert.Equal((60, 40, 6.0), (p.PixelWidth, p.PixelHeight, Math.Round(p.MediaMm.WidthMm, 2))));
     }
 
     [Theory, InlineData("none.png"), InlineData("none.jpg"), InlineData("none.tif")]
@@ -88,7 +89,7 @@ public sealed class ImageMeasureReferenceTests : IDisposable
     private static Image Noise(int width, int height)
     {
         var grey = Image.Gaussnoise(width, height, sigma: 40, mean: 128, seed: 3).Cast(Enums.BandFormat.Uchar);
-        return grey.Bandjoin(grey.Invert(), grey.Flipver()).Copy(interpretation: Enums.Interpretation.Srgb, xres: 10, yres: 10);
+        return grey.Bandjoin(grey.Invert(), grey.Flip(Enums.Direction.Vertical)).Copy(interpretation: Enums.Interpretation.Srgb, xres: 10, yres: 10);
     }
 
     private string Picture(string name, string colour, int width, int height, double ppi)

@@ -31,6 +31,12 @@ public static class ImageFile
         };
     }
 
+    /// <summary>A PNG or JPEG that lies within another file, not decoded yet.</summary>
+    /// <exception cref="VipsException">It is damaged.</exception>
+    public static Image OpenWithin(byte[] bytes) => bytes is [0x89, ..]
+        ? Image.PngloadBuffer(bytes, failOn: Enums.FailOn.Error)
+        : Image.JpegloadBuffer(bytes, failOn: Enums.FailOn.Error);
+
     /// <summary>How many pages the file has.</summary>
     public static int Pages(Image first) => first.Contains("n-pages") ? Math.Max(1, (int)first.Get("n-pages")) : 1;
 

@@ -116,12 +116,11 @@ public static class ImageMeasure
             return (null, null);
         }
 
-        using var inks = watched.ExtractBand(0, n: 4);
-        using var sum = inks.Bandmean();
+        using var sum = Image.Sum(watched[0], watched[1], watched[2], watched[3]);
         double most = sum.Max(out int x, out int y);
         double stepX = media.WidthMm / image.Width;
         double stepY = media.HeightMm / image.Height;
-        return (most * 4 / 255 * 100, new RectMm(x * stepX, media.HeightMm - ((y + 1) * stepY), stepX, stepY));
+        return (most / 2.55, new RectMm(x * stepX, media.HeightMm - ((y + 1) * stepY), stepX, stepY));
     }
 
     private static string FirstLine(string message)

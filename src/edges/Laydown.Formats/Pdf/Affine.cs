@@ -23,9 +23,10 @@ public readonly record struct Affine(double A, double B, double C, double D, dou
     {
         get
         {
-            double half = ((A * A) + (B * B) + (C * C) + (D * D)) / 2;
-            double det = (A * D) - (B * C);
-            return Math.Sqrt(Math.Max(0, half - Math.Sqrt(Math.Max(0, (half * half) - (det * det)))));
+            // Half the difference of two lengths: exact for maps that only scale and turn, where the textbook root loses half its digits.
+            double one = Math.Sqrt(((A + D) * (A + D)) + ((B - C) * (B - C)));
+            double other = Math.Sqrt(((A - D) * (A - D)) + ((B + C) * (B + C)));
+            return Math.Abs(one - other) / 2;
         }
     }
 

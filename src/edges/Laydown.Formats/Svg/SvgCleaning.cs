@@ -1,5 +1,6 @@
 using System.Xml;
 using System.Xml.Linq;
+using Laydown.Formats.Images;
 using Laydown.Measures;
 using NetVips;
 
@@ -99,7 +100,7 @@ internal sealed class SvgCleaning(string file, SvgLimits limits)
     {
         try
         {
-            using var image = picture is [0x89, ..] ? Image.PngloadBuffer(picture, failOn: Enums.FailOn.Error) : Image.JpegloadBuffer(picture, failOn: Enums.FailOn.Error);
+            using var image = ImageFile.OpenWithin(picture);
             long pixels = (long)image.Width * image.Height;
             if (pixels > limits.Pixels)
                 return new(file, null, "embedded picture", Invariant($"{pixels / 1e6:0.#} Mpx"), Invariant($"at most {limits.Pixels / 1e6:0.#} Mpx"));
