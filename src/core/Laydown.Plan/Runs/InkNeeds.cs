@@ -1,4 +1,3 @@
-using Laydown.Press.Inks;
 using Laydown.Press.Machines;
 
 namespace Laydown.Plan.Runs;

@@ -1,5 +1,4 @@
 using Laydown.Measures;
-using Laydown.Plan.Costs;
 using Laydown.Press.Machines;
 
 namespace Laydown.Plan.Runs;

@@ -1,9 +1,9 @@
 using Laydown.Measures;
+using Laydown.Plan.Costs;
 using Laydown.Plan.Orders;
-using Laydown.Plan.Runs;
 using Laydown.Press.Stocks;
 
-namespace Laydown.Plan.Costs;
+namespace Laydown.Plan.Runs;
 
 /// <summary>Cost and price of a run: media with its waste, ink, press, labour, spoilage, finishing; then overhead and margin.</summary>
 /// <remarks>

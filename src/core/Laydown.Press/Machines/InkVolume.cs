@@ -1,7 +1,6 @@
 using Laydown.Measures;
-using Laydown.Press.Machines;
 
-namespace Laydown.Press.Inks;
+namespace Laydown.Press.Machines;
 
 /// <summary>How much ink a laydown takes.</summary>
 /// <remarks>Volume = drops per m² × drop volume × coverage. UV ink is nearly all solid, so 1 ml/m² is 1 µm of wet film.</remarks>
