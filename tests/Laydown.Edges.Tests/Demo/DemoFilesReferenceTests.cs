@@ -55,7 +55,7 @@ public sealed class DemoFilesReferenceTests(DemoShop shop) : IClassFixture<DemoS
     }
 
     [Theory]
-    [InlineData("trail-sluice.pdf", 610, 410, 5)]
+    [InlineData("trail-sluice.pdf", 590, 410, 5)]
     [InlineData("night-panel.pdf", 908, 608, 4)]
     [InlineData("wall-estuary-1to10.pdf", 646, 246, 3)]
     [InlineData("label-salt.pdf", 94, 44, 2)]

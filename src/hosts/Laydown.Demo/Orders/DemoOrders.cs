@@ -31,7 +31,7 @@ internal static class DemoOrders
     ]);
 
     private static Item Sign(string id, string title, string artwork, int quantity, DateOnly day) => new(
-        id, title, artwork, 600, 400, 5, quantity, "fluted-5", Plain, [new(FinishingKind.CutSquare, 1), new(FinishingKind.Pack, 1)], day.AddDays(3), 1.5, 1, true);
+        id, title, artwork, 580, 400, 5, quantity, "fluted-5", Plain, [new(FinishingKind.CutSquare, 1), new(FinishingKind.Pack, 1)], day.AddDays(3), 1.5, 1, true);
 
     private static Order Cards(DateOnly day) => new("TW-1042", "Saltmarsh Observatory, visitor centre (invented)", day.AddDays(-3), "Forty cards for the school weeks, on the small boards we had last year.",
     [

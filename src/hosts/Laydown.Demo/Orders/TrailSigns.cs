@@ -9,7 +9,7 @@ namespace Laydown.Demo.Orders;
 /// <summary>Signs along a trail: picture, name, number and a QR code. The third comes with the flaws that such files have.</summary>
 internal static class TrailSigns
 {
-    private const double Width = 600;
+    private const double Width = 580;
     private const double Height = 400;
 
     public static void Write(string folder)
@@ -39,7 +39,7 @@ internal static class TrailSigns
             file.AddPage(new PdfPageSize(new SizeMm(Width, Height), null, null), canvas =>
             {
                 new PicturePdf(file).Draw(canvas, Pools(), 0, 0);
-                canvas.Picture(file.AddRgbJpeg(jpeg, width, height), new RectMm(452, 196, 120, 80));
+                canvas.Picture(file.AddRgbJpeg(jpeg, width, height), new RectMm(436, 196, 120, 80));
             });
         });
     }
@@ -105,7 +105,7 @@ internal static class TrailSigns
         Arrow(sign, 117, 369.5);
         sign.Write(onward, Face.Bold, 11, 140, 374, Palette.Dune);
         Mark.WithName(sign, 28, 22, 30, Palette.Cream);
-        Codes.Qr(sign, link, 480, 292, 96);
+        Codes.Qr(sign, link, 462, 292, 96);
     }
 
     private static void Arrow(Picture sign, double x, double y) => sign.Fill(
