@@ -1,6 +1,7 @@
 namespace Laydown.Colour.Inks;
 
-/// <summary>Shares of the overprints of independent screens: the product of the coverages of the inks that lie there and of the gaps of those that do not.</summary>
+/// <summary>Shares of the overprints of independent screens: the product of the coverages of the inks that lie there and of the gaps
+/// of those that do not.</summary>
 internal static class Demichel
 {
     /// <summary>Shares of all 2^inks overprints; their sum is 1.</summary>

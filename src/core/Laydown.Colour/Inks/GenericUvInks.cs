@@ -2,7 +2,8 @@ using Laydown.Colour.Spectra;
 
 namespace Laydown.Colour.Inks;
 
-/// <summary>A generic class of UV-LED inks. Synthetic: no measured ink stands behind it; it serves until a shop has measured its own.</summary>
+/// <summary>A generic class of UV-LED inks. Synthetic: no measured ink stands behind it; it serves until a shop has measured its
+/// own.</summary>
 /// <remarks>Source and tuning stand in Data/README.md.</remarks>
 public static class GenericUvInks
 {

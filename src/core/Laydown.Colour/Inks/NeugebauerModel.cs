@@ -5,9 +5,11 @@ using Laydown.Colour.Spectra;
 
 namespace Laydown.Colour.Inks;
 
-/// <summary>Spectral Neugebauer model with the Yule–Nielsen factor: coverages of the inks → reflectance → colour [Yule1951] [Viggiano1990].</summary>
+/// <summary>Spectral Neugebauer model with the Yule–Nielsen factor: coverages of the inks → reflectance → colour [Yule1951]
+/// [Viggiano1990].</summary>
 /// <remarks>
-/// R = (Σ wⱼ Rⱼ^(1/n))^n over all overprints j of solids; wⱼ by Demichel's product of coverages, good for independent (stochastic) screens.
+/// R = (Σ wⱼ Rⱼ^(1/n))^n over all overprints j of solids; wⱼ by Demichel's product of coverages, good for independent (stochastic)
+/// screens.
 /// n = 1: no light spreads under the ink; 2: it spreads wholly; real inkjet asks for more, as drops also differ in thickness.
 /// </remarks>
 public sealed class NeugebauerModel
@@ -19,10 +21,12 @@ public sealed class NeugebauerModel
     private readonly QuadraticMix? quadratic;
 
     /// <summary>A model from its overprints.</summary>
-    /// <param name="primaries">2^inks reflectances in the product's bands, each over 0 to 1; bit i of the index tells whether ink i is solid.</param>
+    /// <param name="primaries">2^inks reflectances in the product's bands, each over 0 to 1; bit i of the index tells whether ink i is
+    /// solid.</param>
     /// <param name="yuleNielsen">n, 1 to 100.</param>
     /// <param name="weights">Weights of light and observer in the product's bands.</param>
-    /// <exception cref="ArgumentException">Not 2, 4, … 256 primaries, a reflectance outside its range, or weights for other bands.</exception>
+    /// <exception cref="ArgumentException">Not 2, 4, … 256 primaries, a reflectance outside its range, or weights for other
+    /// bands.</exception>
     public NeugebauerModel(IReadOnlyList<double[]> primaries, double yuleNielsen, SpectralWeights weights)
     {
         if (primaries.Count is < 2 or > 256 || !BitOperations.IsPow2(primaries.Count))

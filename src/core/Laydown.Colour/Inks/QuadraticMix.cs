@@ -5,7 +5,8 @@ using Laydown.Colour.Spectra;
 namespace Laydown.Colour.Inks;
 
 /// <summary>
-/// The Neugebauer model with n = 2 without its bands: R is the square of a sum over overprints, so X, Y and Z are quadratic forms of the shares,
+/// The Neugebauer model with n = 2 without its bands: R is the square of a sum over overprints, so X, Y and Z are quadratic forms of
+/// the shares,
 /// X = Σᵢⱼ wᵢ wⱼ Qᵢⱼ with Qᵢⱼ = Σ_bands W √Rᵢ √Rⱼ, made once.
 /// </summary>
 internal sealed class QuadraticMix

@@ -5,8 +5,10 @@ namespace Laydown.Colour.Inversion;
 
 /// <summary>Finds the inks for a colour: a model run backwards under ink limits and a wish for black.</summary>
 /// <remarks>
-/// Makes least |W (Lab(inks) − wanted)|² + p (K − K wanted)² inside the limits by a projected Levenberg–Marquardt search; W holds S_L, S_C and S_H of
-/// CIEDE2000 frozen at the wanted colour, so outside the gamut the nearest printable colour comes out. The price p is small: a reachable colour is met
+/// Makes least |W (Lab(inks) − wanted)|² + p (K − K wanted)² inside the limits by a projected Levenberg–Marquardt search; W holds S_L,
+/// S_C and S_H of
+/// CIEDE2000 frozen at the wanted colour, so outside the gamut the nearest printable colour comes out. The price p is small: a
+/// reachable colour is met
 /// to about 0.05. Four inks, black last. The colours are media-relative: the bare stock is Lab 100, 0, 0.
 /// </remarks>
 public sealed class InkInverse

@@ -7,7 +7,8 @@ namespace Laydown.Colour.Inversion;
 /// <param name="ForwardSteps">Nodes along each ink.</param>
 /// <param name="Forward">Media-relative colour of each node: steps⁴ entries, cyan slowest, black fastest.</param>
 /// <param name="InverseSteps">Nodes along L*, a* and b*.</param>
-/// <param name="Colorimetric">Inks for each node, 0 to 1: steps³ × 4 values; L* slowest, b* fastest; the nearest printable colour.</param>
+/// <param name="Colorimetric">Inks for each node, 0 to 1: steps³ × 4 values; L* slowest, b* fastest; the nearest printable
+/// colour.</param>
 /// <param name="Perceptual">The same with the lightness range fitted to the print's (black point compensation).</param>
 /// <param name="Distance">How far each node lies outside the gamut, weighted ΔE; about 0 inside.</param>
 /// <remarks>L* runs from 0 to 100; a* and b* from −128 to 127.996 (65535/256 − 128).</remarks>

@@ -3,7 +3,8 @@ namespace Laydown.Colour.Spaces;
 /// <summary>Chromatic adaptation by the linear Bradford transform, as ICC profiles use it [ICC1].</summary>
 public static class Bradford
 {
-    /// <summary>The stimulus that looks, under <paramref name="to"/>, as <paramref name="value"/> looks under <paramref name="from"/>.</summary>
+    /// <summary>The stimulus that looks, under <paramref name="to"/>, as <paramref name="value"/> looks under
+    /// <paramref name="from"/>.</summary>
     /// <exception cref="ArgumentException">A white has no response in one of the cone channels.</exception>
     public static Xyz Adapt(Xyz value, Xyz from, Xyz to)
     {

@@ -33,7 +33,8 @@ public readonly record struct Lab(double L, double A, double B)
     }
 
     /// <summary>How steeply the three compressed ratios behind L*, a*, b* rise with X, Y and Z.</summary>
-    /// <remarks>With these, a small change dX, dY, dZ moves L* by 116·Y·dY, a* by 500·(X·dX − Y·dY) and b* by 200·(Y·dY − Z·dZ).</remarks>
+    /// <remarks>With these, a small change dX, dY, dZ moves L* by 116·Y·dY, a* by 500·(X·dX − Y·dY) and b* by 200·(Y·dY −
+    /// Z·dZ).</remarks>
     public static Xyz Steepness(Xyz value, Xyz white) => new(
         CompressSlope(value.X / white.X) / white.X, CompressSlope(value.Y / white.Y) / white.Y, CompressSlope(value.Z / white.Z) / white.Z);
 

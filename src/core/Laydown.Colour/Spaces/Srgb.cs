@@ -3,7 +3,8 @@ namespace Laydown.Colour.Spaces;
 /// <summary>sRGB for screens [IEC61966-2-1].</summary>
 public static class Srgb
 {
-    /// <summary>Encodes a colour relative to the sRGB white (Y = 100); what the screen cannot show is clipped channel by channel.</summary>
+    /// <summary>Encodes a colour relative to the sRGB white (Y = 100); what the screen cannot show is clipped channel by
+    /// channel.</summary>
     public static (byte Red, byte Green, byte Blue) Encode(Xyz d65)
     {
         (double r, double g, double b) = Linear(d65);

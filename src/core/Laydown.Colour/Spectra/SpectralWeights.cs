@@ -5,8 +5,10 @@ namespace Laydown.Colour.Spectra;
 
 /// <summary>Weights that turn a spectrum in even bands into tristimulus values under one light [ASTM-E308] [ASTM-E2022].</summary>
 /// <remarks>
-/// X = Σ R·Wx. The product of light and observer at every nanometre is shared out to the four nearest bands by cubic Lagrange coefficients
-/// (three bands and a quadratic in the first and last step), then scaled to ΣWy = 100. Weights outside a shorter range go to its end bands.
+/// X = Σ R·Wx. The product of light and observer at every nanometre is shared out to the four nearest bands by cubic Lagrange
+/// coefficients
+/// (three bands and a quadratic in the first and last step), then scaled to ΣWy = 100. Weights outside a shorter range go to its end
+/// bands.
 /// </remarks>
 public sealed class SpectralWeights
 {

@@ -18,7 +18,8 @@ public readonly record struct LayerLight(double FrontReflectance, double BackRef
     public static LayerLight Symmetric(double reflectance, double transmittance) => new(reflectance, reflectance, transmittance, transmittance);
 
     /// <summary>This layer laid over another: light goes to and fro between the two without end.</summary>
-    /// <remarks>R12 = R1 + T1 T1' R2 / (1 − R1' R2) and T12 = T1 T2 / (1 − R1' R2); R1' is the upper layer seen from behind [Kubelka1954].</remarks>
+    /// <remarks>R12 = R1 + T1 T1' R2 / (1 − R1' R2) and T12 = T1 T2 / (1 − R1' R2); R1' is the upper layer seen from behind
+    /// [Kubelka1954].</remarks>
     /// <returns>The pair seen as one layer. Order matters: A over B is not B over A.</returns>
     /// <exception cref="ArgumentException">The facing sides return all light (R1' R2 = 1).</exception>
     public LayerLight Over(LayerLight lower)

@@ -25,7 +25,8 @@ public sealed record LookInk
     public static LookInk Clear { get; } = new(Bands.Flat(0), Bands.Flat(0), Bands.Flat(0));
 
     /// <summary>A colour ink.</summary>
-    /// <param name="density">Density of one solid pass, band by band, such as <see cref="GenericUvInks.Density(ProcessInk, double)"/>.</param>
+    /// <param name="density">Density of one solid pass, band by band, such as
+    /// <see cref="GenericUvInks.Density(ProcessInk, double)"/>.</param>
     /// <param name="strength">Strength of the layer, 1 = full laydown, 0 to 4.</param>
     /// <exception cref="ArgumentException">Another number of bands, a density under 0, or a strength outside its range.</exception>
     public static LookInk Colour(IReadOnlyList<double> density, double strength = 1)

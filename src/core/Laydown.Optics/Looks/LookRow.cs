@@ -6,7 +6,8 @@ using V = System.Runtime.Intrinsics.Vector256<float>;
 
 namespace Laydown.Optics.Looks;
 
-/// <summary>The fast way of <see cref="StackLook"/>: the same formulas for eight bands at once in single precision, inks from tables of 256 coverages.</summary>
+/// <summary>The fast way of <see cref="StackLook"/>: the same formulas for eight bands at once in single precision, inks from tables
+/// of 256 coverages.</summary>
 internal sealed class LookRow
 {
     private const int Lanes = 8;

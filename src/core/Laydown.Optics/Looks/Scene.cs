@@ -11,7 +11,8 @@ public sealed record Scene
     /// <param name="room">Its spectrum.</param>
     /// <param name="lampCdPerM2">Luminance of the lit diffuser behind the piece, cd/m²; 0 when the lamp is off.</param>
     /// <param name="lamp">Spectrum of the lamp.</param>
-    /// <param name="backing">Reflectance of what stands behind the piece, an air gap away: 0.8 for a lamp box, 0.85 for a white wall, 0 to 0.99.</param>
+    /// <param name="backing">Reflectance of what stands behind the piece, an air gap away: 0.8 for a lamp box, 0.85 for a white wall,
+    /// 0 to 0.99.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value lies outside its range, or there is no light at all.</exception>
     public Scene(double roomLux, Illuminant room, double lampCdPerM2, Illuminant lamp, double backing)
     {

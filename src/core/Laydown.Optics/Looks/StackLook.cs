@@ -5,9 +5,12 @@ namespace Laydown.Optics.Looks;
 
 /// <summary>The look of a stack in a scene: coverages of a spot → what the viewer sees, and rows of pixels for previews.</summary>
 /// <remarks>
-/// How to make a preview: build one <see cref="LookLayer"/> for each printed layer in print order — colours by <see cref="LookInk.Colour"/> with the
-/// generic spectrum at the ink's solid density and the layer's strength, whites by <see cref="LookInk.White(double, double)"/> —, the sheet by
-/// <see cref="LookSheet"/>, the scene by <see cref="Scene.Day"/> or <see cref="Scene.Lit"/>; then call <see cref="Row"/> for every row. Pictures of all
+/// How to make a preview: build one <see cref="LookLayer"/> for each printed layer in print order — colours by
+/// <see cref="LookInk.Colour"/> with the
+/// generic spectrum at the ink's solid density and the layer's strength, whites by <see cref="LookInk.White(double, double)"/> —, the
+/// sheet by
+/// <see cref="LookSheet"/>, the scene by <see cref="Scene.Day"/> or <see cref="Scene.Lit"/>; then call <see cref="Row"/> for every
+/// row. Pictures of all
 /// layers must lie as the viewer sees them: take mirroring out first. One look may serve several threads at once.
 /// By day the eye is adapted to a perfect diffuser in the room's light; with the lamp on, to the lit piece without colour.
 /// </remarks>
@@ -55,7 +58,8 @@ public sealed class StackLook
     }
 
     /// <summary>What is seen along a row of pixels, as sRGB; about a million pixels a second on one core.</summary>
-    /// <param name="coverages">Planes of the row: for each layer in print order, for each ink of that layer, <paramref name="width"/> bytes, 255 = full laydown.</param>
+    /// <param name="coverages">Planes of the row: for each layer in print order, for each ink of that layer, <paramref name="width"/>
+    /// bytes, 255 = full laydown.</param>
     /// <param name="width">Pixels, at least 1.</param>
     /// <param name="rgb">Receives 3 × width bytes: red, green, blue.</param>
     /// <exception cref="ArgumentException">A span has another length than inks × width or 3 × width.</exception>

@@ -7,7 +7,8 @@ namespace Laydown.Optics.Looks;
 /// <summary>Reflectance by day and transmittance for a lamp behind of any stack of layers and a sheet.</summary>
 /// <remarks>
 /// Two pictures of the light are computed and mixed by the share of light that nothing spreads, exp(−4/3 S·X):
-/// spread light — surfaces, films, whites and sheet composed by the adding method [Kubelka1954], dots next to a surface crossed twice at the same place
+/// spread light — surfaces, films, whites and sheet composed by the adding method [Kubelka1954], dots next to a surface crossed twice
+/// at the same place
 /// [Williams1953] — and straight light through a clear slab, where the diffuse formulas would be wrong by up to 0.3.
 /// Seen straight on; the room's light falls in at 45° with gloss left out, the lamp's light is diffuse.
 /// Halftones: t = (1 − a + a·t^(1/n))^n for each ink, screens independent.
@@ -25,7 +26,8 @@ public sealed class StackOptics
     /// <param name="layers">Layers in the order they are printed, each face from the sheet outward.</param>
     /// <param name="backing">Reflectance of what stands behind, an air gap away, 0 to 0.99.</param>
     /// <param name="viewedFrom">The face toward the viewer.</param>
-    /// <param name="yuleNielsen">Factor n of the films' transmittance; 1 fits a diffusing white under the dots (the surface terms spread the light).</param>
+    /// <param name="yuleNielsen">Factor n of the films' transmittance; 1 fits a diffusing white under the dots (the surface terms
+    /// spread the light).</param>
     public StackOptics(
         LookSheet sheet, IReadOnlyList<LookLayer> layers, double backing, LookFace viewedFrom = LookFace.First, double yuleNielsen = 1)
     {
@@ -71,7 +73,8 @@ public sealed class StackOptics
     /// <summary>Layers between, from the viewer inward, the sheet among them.</summary>
     internal IReadOnlyList<int> Middle { get; }
 
-    /// <summary>Diffuse reflectance of a clear slab between air and air by the transmittance of its inside; 65 even steps from 0 to 1.</summary>
+    /// <summary>Diffuse reflectance of a clear slab between air and air by the transmittance of its inside; 65 even steps from 0 to
+    /// 1.</summary>
     internal static IReadOnlyList<double> SlabReflectance { get; } = [.. Enumerable.Range(0, 65).Select(i => Boundary.MeanOverDirections(sine =>
     {
         double r = Boundary.Ink.AtSine(sine), t = i / 64.0;
@@ -96,7 +99,8 @@ public sealed class StackOptics
         }
     }
 
-    /// <summary>The same as if whites and sheet spread all light: what the adding method says by itself; wrong where little is spread.</summary>
+    /// <summary>The same as if whites and sheet spread all light: what the adding method says by itself; wrong where little is
+    /// spread.</summary>
     /// <inheritdoc cref="Solve"/>
     public void SolveSpread(ReadOnlySpan<double> coverages, Span<double> reflectance, Span<double> transmittance)
     {

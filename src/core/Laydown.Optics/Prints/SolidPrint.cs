@@ -4,7 +4,8 @@ using Laydown.Optics.Layers;
 namespace Laydown.Optics.Prints;
 
 /// <summary>Reflectance of solid clear inks on a diffusing stock, lit at 45° and seen straight on, gloss left out.</summary>
-/// <remarks>R = T_in T_out t² ρ / (1 − r_i t² ρ): the ink is crossed inward and outward, and again at each reflection inside [Williams1953].</remarks>
+/// <remarks>R = T_in T_out t² ρ / (1 − r_i t² ρ): the ink is crossed inward and outward, and again at each reflection inside
+/// [Williams1953].</remarks>
 public static class SolidPrint
 {
     /// <summary>All overprints of a set of inks; bit i of the index tells whether ink i lies there.</summary>

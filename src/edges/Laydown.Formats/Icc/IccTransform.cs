@@ -6,8 +6,10 @@ namespace Laydown.Formats.Icc;
 
 /// <summary>Turns pixels from one profile's space into another's by Little CMS.</summary>
 /// <remarks>
-/// Pixels are 8 bits a channel, channels interleaved; Lab pixels are <see cref="Lab"/> values. One transform may serve several threads at once.
-/// Typical use: <c>IccTransform.Between(IccProfile.Srgb, printer, IccIntent.Perceptual, true)</c>, then <see cref="Row(ReadOnlySpan{byte}, Span{byte})"/>.
+/// Pixels are 8 bits a channel, channels interleaved; Lab pixels are <see cref="Lab"/> values. One transform may serve several threads
+/// at once.
+/// Typical use: <c>IccTransform.Between(IccProfile.Srgb, printer, IccIntent.Perceptual, true)</c>, then
+/// <see cref="Row(ReadOnlySpan{byte}, Span{byte})"/>.
 /// </remarks>
 public sealed class IccTransform : IDisposable
 {
@@ -30,7 +32,8 @@ public sealed class IccTransform : IDisposable
     /// <param name="to">Profile of the pixels wanted.</param>
     /// <param name="intent">Rendering intent.</param>
     /// <param name="blackPoint">Whether the darkest colour goes to the darkest (black point compensation).</param>
-    /// <returns>The transform, or why there is none: a profile of a class or space that cannot stand here, or without the tables asked for.</returns>
+    /// <returns>The transform, or why there is none: a profile of a class or space that cannot stand here, or without the tables asked
+    /// for.</returns>
     public static Reading<IccTransform> Between(IccProfile from, IccProfile to, IccIntent intent, bool blackPoint)
     {
         InputFault[] faults = [.. new[] { from, to }.Where(p => p.Space == IccSpace.Other || p.Class == IccClass.Other).Select(p => new InputFault(

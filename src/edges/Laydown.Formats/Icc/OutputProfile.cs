@@ -6,7 +6,8 @@ namespace Laydown.Formats.Icc;
 
 /// <summary>Writes a CMYK output profile (ICC v2.4, PCS Lab) from tables of our own.</summary>
 /// <remarks>
-/// AToB and BToA for the perceptual and colorimetric intents; saturation shares the colorimetric tables. 16-bit tables. The same tables give the same bytes.
+/// AToB and BToA for the perceptual and colorimetric intents; saturation shares the colorimetric tables. 16-bit tables. The same
+/// tables give the same bytes.
 /// The L* curve of BToA stretches 0 to 100 over all nodes, so that white lies on a node.
 /// </remarks>
 public static class OutputProfile

@@ -9,7 +9,8 @@ public static class DemoProfiles
     private const int ForwardSteps = 13;
     private const int InverseSteps = 33;
 
-    /// <summary>Writes <c>hybrid-boards.icc</c>, <c>hybrid-rolls.icc</c> and <c>plain-boards.icc</c>; the same bytes each time, each file whole or absent.</summary>
+    /// <summary>Writes <c>hybrid-boards.icc</c>, <c>hybrid-rolls.icc</c> and <c>plain-boards.icc</c>; the same bytes each time, each
+    /// file whole or absent.</summary>
     /// <param name="profilesFolder">Folder for the profiles; made where it is missing.</param>
     /// <param name="cancellation">Stops between rows of nodes.</param>
     public static void Write(string profilesFolder, CancellationToken cancellation)
