@@ -33,9 +33,12 @@ internal sealed class CliShop : IDisposable
         id, "A board", artwork, 200, 100, 0, 1, "foamed-pvc-3", new BuildWish(false, false, false, null, null, 0, 0, false),
         [new(FinishingKind.CutSquare, 1)], new DateOnly(2026, 12, 4), 2, 1, null);
 
-    /// <summary>A PDF page of 200 × 100 mm with two tints.</summary>
-    public static byte[] Pdf() => HandPdf.Page(
-        "/MediaBox[0 0 566.929 283.465]/TrimBox[0 0 566.929 283.465]", "", "0 0 0 1 k 30 30 60 60 re f 1 0 0 0 k 120 40 200 100 re f");
+    /// <summary>A PDF page with two tints, 200 × 100 mm unless another size is given.</summary>
+    public static byte[] Pdf(double widthMm = 200, double heightMm = 100)
+    {
+        string box = Invariant($"[0 0 {widthMm / 25.4 * 72:0.###} {heightMm / 25.4 * 72:0.###}]");
+        return HandPdf.Page(Invariant($"/MediaBox{box}/TrimBox{box}"), "", "0 0 0 1 k 30 30 60 60 re f 1 0 0 0 k 120 40 200 100 re f");
+    }
 
     public void Put(string orderId, params (Item Item, byte[] Artwork)[] lines)
     {

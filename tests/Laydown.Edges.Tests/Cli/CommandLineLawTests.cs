@@ -1,0 +1,96 @@
+using System.Text.Json;
+using Laydown.Cli;
+
+namespace Laydown.Edges.Tests.CommandLines;
+
+public sealed class CommandLineLawTests : IDisposable
+{
+    private readonly CliShop shop = new();
+
+    public void Dispose() => shop.Dispose();
+
+    [Fact]
+    public async Task Every_answer_carries_schema_and_version_from_orders_to_quote()
+    {
+        shop.Put("TW-1", (CliShop.Board("TW-1-1", "board.pdf"), CliShop.Pdf()));
+        Assert.Equal(("laydown/orders", ExitCodes.Done), await SchemaAsync("orders"));
+        Assert.Equal(("laydown/plan", ExitCodes.Done), await SchemaAsync("plan"));
+        Assert.Equal(("laydown/runs", ExitCodes.Done), await SchemaAsync("runs"));
+        Assert.Equal(("laydown/run", ExitCodes.Done), await SchemaAsync("run", "show", "R-20261125-01"));
+        Assert.Equal(("laydown/run", ExitCodes.Done), await SchemaAsync("run", "make", "R-20261125-01"));
+        Assert.Equal(("laydown/quote", ExitCodes.Done), await SchemaAsync("quote", "TW-1"));
+        Assert.Equal(("laydown/day", ExitCodes.Done), await SchemaAsync("day"));
+        Assert.Equal("laydown/check", (await SchemaAsync("check", Path.Combine(shop.Folder, "orders", "TW-1", "board.pdf"))).Schema);
+    }
+
+    [Fact]
+    public async Task A_day_makes_a_whole_run_folder_whose_manifest_holds()
+    {
+        shop.Put("TW-1", (CliShop.Board("TW-1-1", "board.pdf"), CliShop.Pdf()));
+        (int code, JsonElement day) = await shop.AskAsync("day", "--strict");
+        Assert.Equal(ExitCodes.Done, code);
+        JsonElement run = Assert.Single(day.GetProperty("runs").EnumerateArray());
+        string folder = Path.Combine(shop.Folder, "runs", run.GetProperty("folderName").GetString()!);
+        List<string> listed = [.. run.GetProperty("files").EnumerateArray().Select(f => f.GetProperty("name").GetString()!)];
+        Assert.Contains("set-up.pdf", listed);
+        Assert.Equal(listed.Append("manifest.json").Order(StringComparer.Ordinal), Directory.GetFiles(folder).Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal));
+        foreach (JsonElement file in run.GetProperty("files").EnumerateArray())
+        {
+            byte[] bytes = await File.ReadAllBytesAsync(Path.Combine(folder, file.GetProperty("name").GetString()!));
+            Assert.Equal(file.GetProperty("sha256").GetString(), Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(bytes)));
+        }
+
+        Assert.True(new FileInfo(Path.Combine(shop.Folder, "quotes", "TW-1.pdf")).Length > 0);
+        Assert.Empty(Directory.EnumerateFiles(Path.Combine(shop.Folder, "scratch"), "*", SearchOption.AllDirectories));
+    }
+
+    [Theory]
+    [InlineData("no-such-verb")]
+    [InlineData("run")]
+    [InlineData("check", "x.pdf", "--distance", "far")]
+    public async Task What_cannot_be_understood_ends_with_2(params string[] words) =>
+        Assert.Equal(("laydown/error", ExitCodes.BadUsage), await SchemaAsync(words));
+
+    [Fact]
+    public async Task A_number_out_of_range_ends_with_2_and_is_named()
+    {
+        shop.Put("TW-1", (CliShop.Board("TW-1-1", "board.pdf"), CliShop.Pdf()));
+        (int code, JsonElement answer) = await shop.AskAsync("check", Path.Combine(shop.Folder, "orders", "TW-1", "board.pdf"), "--width", "-600");
+        Assert.Equal(ExitCodes.BadUsage, code);
+        Assert.Contains("--width: found -600", answer.GetProperty("message").GetString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task What_does_not_exist_ends_with_3()
+    {
+        Assert.Equal(("laydown/error", ExitCodes.Refused), await SchemaAsync("run", "show", "R-1"));
+        Assert.Equal(("laydown/error", ExitCodes.Refused), await SchemaAsync("run", "make", "R-1"));
+        Assert.Equal(("laydown/error", ExitCodes.Refused), await SchemaAsync("quote", "TW-1"));
+        Assert.Equal(("laydown/error", ExitCodes.Refused), await SchemaAsync("check", "/nowhere.pdf"));
+        File.Delete(Path.Combine(shop.Folder, "catalogue", "shop.json"));
+        Assert.Equal(("laydown/error", ExitCodes.Refused), await SchemaAsync("runs"));
+    }
+
+    [Fact]
+    public async Task A_check_that_finds_a_stop_ends_with_1_and_a_file_that_cannot_be_taken_with_3()
+    {
+        string file = Path.Combine(shop.Folder, "a.pdf");
+        await File.WriteAllBytesAsync(file, CliShop.Pdf());
+
+        // A page of 200 × 100 mm cannot be a piece of 100 × 700 mm.
+        (int code, JsonElement answer) = await shop.AskAsync("check", file, "--width", "100", "--height", "700");
+        Assert.Equal(ExitCodes.Held, code);
+        Assert.Contains(answer.GetProperty("findings").EnumerateArray(), f => f.GetProperty("severity").GetString() == "stop");
+
+        await File.WriteAllBytesAsync(file, CliShop.Pdf()[..200]);
+        Assert.Equal(("laydown/error", ExitCodes.Refused), await SchemaAsync("check", file));
+    }
+
+    private async Task<(string? Schema, int Code)> SchemaAsync(params string[] words)
+    {
+        (int code, JsonElement answer) = await shop.AskAsync(words);
+        Assert.Equal(["schema", "version"], answer.EnumerateObject().Take(2).Select(p => p.Name));
+        Assert.Equal(1, answer.GetProperty("version").GetInt32());
+        return (answer.GetProperty("schema").GetString(), code);
+    }
+}
