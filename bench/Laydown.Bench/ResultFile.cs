@@ -24,7 +24,7 @@ internal static class ResultFile
             Say(result, before, output);
 
         Directory.CreateDirectory(folder);
-        foreach (string path in (string?[])[kept, arguments.Out])
+        foreach (string? path in (string?[])[kept, arguments.Out])
             if (path is not null)
                 await File.WriteAllBytesAsync(path, json, cancellation);
     }
