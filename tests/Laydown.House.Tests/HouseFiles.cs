@@ -60,6 +60,7 @@ internal static partial class HouseFiles
     }
 
     // A key stands in square brackets in a comment or a string and is made of letters, digits, hyphens and dots, with at least one digit: [Kubelka1954].
-    [GeneratedRegex(@"\[([A-Z][A-Za-z]*[A-Za-z0-9.\-]*\d[A-Za-z0-9.\-]*)\]")]
+    // A character class of a pattern, such as A-Z or a-z, is none.
+    [GeneratedRegex(@"\[((?![^\]]*[A-Za-z]-[Zz])[A-Z][A-Za-z]*[A-Za-z0-9.\-]*\d[A-Za-z0-9.\-]*)\]")]
     private static partial Regex CitationPattern();
 }

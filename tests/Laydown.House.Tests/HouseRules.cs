@@ -50,7 +50,7 @@ internal static class HouseRules
                 return true;
         }
 
-        return type.FullName is "Program" || type.FullName!.StartsWith("Microsoft.", StringComparison.Ordinal);
+        return type.Name is "Program" or "_Imports" || type.FullName!.StartsWith("Microsoft.", StringComparison.Ordinal);
     }
 
     private static bool IsCompilerMade(Type type) =>
