@@ -31,10 +31,12 @@ public sealed class SvgLawTests : IDisposable
         var page = await ReadAsync("width=\"200mm\" height=\"100mm\" viewBox=\"0 0 400 200\"",
             "<style>.thin{stroke:#000;stroke-width:0.4;fill:none} text{font-family:Lato;font-size:20px}</style>"
             + "<path class='thin' d='M10 20 H110'/><g transform='scale(2)'><path d='M10 50 H60' stroke='red' stroke-width='3' fill='none'/></g>"
+            + "<path d='M10 190 H60' transform='scale(3 1)' stroke='red' stroke-width='4mm' fill='none' vector-effect='non-scaling-stroke'/>"
             + "<text x='20' y='150'>Low tide</text><g transform='translate(200 100) scale(0.5)'><text x='0' y='0' font-family='B612 Mono'>14:07</text></g>"
             + "<text x='200' y='180' style='font-family:Unheard Of;font-size:40px'>Odd</text>");
 
-        Assert.Equal(2, page.ThinnestLines.Count);
+        Assert.Equal(3, page.ThinnestLines.Count);
+        Assert.Equal(4, page.ThinnestLines[2].WidthMm, 1e-3);
         Assert.Equal(0.2, page.ThinnestLines[0].WidthMm, 1e-4);
         Assert.Equal(3, page.ThinnestLines[1].WidthMm, 1e-4);
         Assert.Equal(new RectMm(5, 90, 50, 0).XMm, page.ThinnestLines[0].Place.XMm, 0.01);

@@ -13,7 +13,7 @@ public static class SvgMeasure
     /// <summary>The one page of the drawing.</summary>
     public static ArtworkPage Page(SvgPage page)
     {
-        var notes = new Notes(page.Size.HeightMm);
+        var notes = new Notes(page.Size.HeightMm, page.MmPerUnit);
         notes.Walk(page.Model, SKMatrix.Identity, 0);
         var whole = new RectMm(0, 0, page.Size.WidthMm, page.Size.HeightMm);
         return new(
@@ -22,7 +22,7 @@ public static class SvgMeasure
             [.. notes.Texts.Values.OrderBy(t => t.SizePt).Take(Most)], notes.Lines.Kept, [], null, null, []);
     }
 
-    private sealed class Notes(double heightMm)
+    private sealed class Notes(double heightMm, double mmPerUnit)
     {
         private const int Deepest = 64;
 
@@ -98,7 +98,7 @@ public static class SvgMeasure
             if (paint.Style == SKPaintStyle.Fill || path.IsEmpty)
                 return;
 
-            double width = paint.StrokeWidth * (paint.IsStrokeNonScaling ? 1 : LeastStretch(matrix)) * SvgPage.MmPerUnit;
+            double width = paint.StrokeWidth * (paint.IsStrokeNonScaling ? 1 : LeastStretch(matrix)) * mmPerUnit;
             Lines.Add(width, () => Place(matrix.MapRect(path.Bounds)));
         }
 
@@ -112,7 +112,7 @@ public static class SvgMeasure
             var face = font?.Typeface ?? paint.Typeface;
             string family = face?.FamilyName ?? "no family named";
             Fonts.Add(family.Split(',')[0].Trim().Trim('\'', '"'));
-            double pt = size * LeastStretch(matrix) * SvgPage.MmPerUnit / 25.4 * 72;
+            double pt = size * LeastStretch(matrix) * mmPerUnit / 25.4 * 72;
             double key = Math.Round(pt, 1);
             if (Texts.ContainsKey(key))
                 return;
@@ -127,8 +127,8 @@ public static class SvgMeasure
         private void Image(DrawImageCanvasCommand command, SKMatrix matrix)
         {
             var image = command.Image!;
-            double across = Math.Sqrt((matrix.ScaleX * matrix.ScaleX) + (matrix.SkewY * matrix.SkewY)) * command.Dest.Width * SvgPage.MmPerUnit;
-            double down = Math.Sqrt((matrix.SkewX * matrix.SkewX) + (matrix.ScaleY * matrix.ScaleY)) * command.Dest.Height * SvgPage.MmPerUnit;
+            double across = Math.Sqrt((matrix.ScaleX * matrix.ScaleX) + (matrix.SkewY * matrix.SkewY)) * command.Dest.Width * mmPerUnit;
+            double down = Math.Sqrt((matrix.SkewX * matrix.SkewX) + (matrix.ScaleY * matrix.ScaleY)) * command.Dest.Height * mmPerUnit;
             double ppi = Math.Min(image.Width * 25.4 / Math.Max(across, 1e-9), image.Height * 25.4 / Math.Max(down, 1e-9));
             Images.Add(new PlacedImage((int)image.Width, (int)image.Height, Place(matrix.MapRect(command.Dest)), ppi, "DeviceRGB", 8, DeclaredPpi: null));
         }
@@ -137,8 +137,7 @@ public static class SvgMeasure
 
         private RectMm Place(SKRect r)
         {
-            const double Mm = SvgPage.MmPerUnit;
-            return new(r.Left * Mm, heightMm - (r.Bottom * Mm), Math.Max(0, r.Width * Mm), Math.Max(0, r.Height * Mm));
+            return new(r.Left * mmPerUnit, heightMm - (r.Bottom * mmPerUnit), Math.Max(0, r.Width * mmPerUnit), Math.Max(0, r.Height * mmPerUnit));
         }
 
         private static double LeastStretch(SKMatrix m) => new Pdf.Affine(m.ScaleX, m.SkewY, m.SkewX, m.ScaleY, 0, 0).LeastStretch;

@@ -8,8 +8,11 @@ namespace Laydown.Formats.Svg;
 /// <summary>An SVG that is safe to draw, at its size in mm.</summary>
 public sealed class SvgPage : IDisposable
 {
-    /// <summary>Millimetres of one unit of the drawing as it is held here.</summary>
-    public const double MmPerUnit = 25.4 / 96;
+    // A unit of SVG without a name is 1/96 inch.
+    private const double MmPerPixel = 25.4 / 96;
+
+    // The drawing library rounds the page to whole units: so many that the rounding is lost in a device dot.
+    private const double UnitsOfLongerSide = 20_000;
 
     private readonly SKSvg drawing;
 
@@ -21,6 +24,9 @@ public sealed class SvgPage : IDisposable
 
     /// <summary>Size as the file says it.</summary>
     public SizeMm Size { get; }
+
+    /// <summary>Millimetres of one unit of <see cref="Model"/>.</summary>
+    internal double MmPerUnit => Size.WidthMm / Model.CullRect.Width;
 
     /// <summary>What is drawn, as a list of commands.</summary>
     internal ShimSkiaSharp.SKPicture Model => drawing.Model!;
@@ -45,7 +51,7 @@ public sealed class SvgPage : IDisposable
         {
             canvas.Clear(SKColors.Transparent);
             canvas.Translate(0, -topPx);
-            canvas.Scale((float)(widthPx / Size.WidthMm * MmPerUnit), (float)(heightPx / Size.HeightMm * MmPerUnit));
+            canvas.Scale(widthPx / Model.CullRect.Width, heightPx / Model.CullRect.Height);
             canvas.DrawPicture(drawing.Picture);
         }
 
@@ -69,18 +75,31 @@ public sealed class SvgPage : IDisposable
         double? width = SvgLength.Mm((string?)root.Attribute("width")), height = SvgLength.Mm((string?)root.Attribute("height"));
 
         // One side alone takes the other from the view box; none takes both, one unit being 1/96 inch.
-        double? widthMm = width ?? (box is null ? null : height is null ? box[2] * MmPerUnit : height * box[2] / box[3]);
-        double? heightMm = height ?? (box is null ? null : width is null ? box[3] * MmPerUnit : width * box[3] / box[2]);
+        double? widthMm = width ?? (box is null ? null : height is null ? box[2] * MmPerPixel : height * box[2] / box[3]);
+        double? heightMm = height ?? (box is null ? null : width is null ? box[3] * MmPerPixel : width * box[3] / box[2]);
         if (widthMm is null || heightMm is null)
             return Reading.Refused<SvgPage>(new InputFault(file, null, "width, height, viewBox", "no size", "a width and height with units, or a viewBox"));
         if (Math.Max(widthMm.Value, heightMm.Value) > limits.SideMm)
             return Reading.Refused<SvgPage>(new InputFault(file, null, "width, height", Invariant($"{Math.Max(widthMm.Value, heightMm.Value):0} mm"), Invariant($"at most {limits.SideMm:0} mm a side")));
 
         if (box is null)
-            root.SetAttributeValue("viewBox", Invariant($"0 0 {widthMm / MmPerUnit} {heightMm / MmPerUnit}"));
-        root.SetAttributeValue("width", Invariant($"{widthMm / MmPerUnit}"));
-        root.SetAttributeValue("height", Invariant($"{heightMm / MmPerUnit}"));
+            root.SetAttributeValue("viewBox", Invariant($"0 0 {widthMm / MmPerPixel} {heightMm / MmPerPixel}"));
+        double units = UnitsOfLongerSide / Math.Max(widthMm.Value, heightMm.Value);
+        root.SetAttributeValue("width", Invariant($"{widthMm * units}"));
+        root.SetAttributeValue("height", Invariant($"{heightMm * units}"));
+        KeepStrokes(document, units * MmPerPixel);
         return Drawn(document, file, new SizeMm(widthMm.Value, heightMm.Value));
+    }
+
+    /// <summary>Strokes that do not scale keep their width on paper, as the page has more units than the file says.</summary>
+    private static void KeepStrokes(XDocument document, double factor)
+    {
+        foreach (var element in document.Descendants().Where(e => (string?)e.Attribute("vector-effect") == "non-scaling-stroke"))
+        {
+            string? width = element.AncestorsAndSelf().Select(e => (string?)e.Attribute("stroke-width")).FirstOrDefault(w => w is not null);
+            double mm = SvgLength.Mm(width) ?? MmPerPixel;
+            element.SetAttributeValue("stroke-width", Invariant($"{mm / MmPerPixel * factor}"));
+        }
     }
 
     private static Reading<SvgPage> Drawn(XDocument document, string file, SizeMm size)
