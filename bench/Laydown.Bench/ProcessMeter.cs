@@ -18,9 +18,6 @@ internal static partial class ProcessMeter
             + children.SystemSeconds + (children.SystemMicroseconds / 1e6);
     }
 
-    /// <summary>Most memory that one child held, MiB.</summary>
-    public static double PeakChildMb() => Read().MostResidentKb / 1024.0;
-
     /// <summary>Most memory this process held since the last reset, MiB.</summary>
     public static double PeakMb()
     {
@@ -38,7 +35,8 @@ internal static partial class ProcessMeter
     [LibraryImport("libc", EntryPoint = "getrusage")]
     private static partial int GetUsage(int who, out Usage usage);
 
-    // struct rusage of Linux on 64 bits: two times, the peak, then thirteen counts that are not read.
+    // struct rusage of Linux on 64 bits: two times, then fourteen counts that are not read. The peak among them is no use: a child
+    // that is just started counts the memory of its parent as its own.
     [StructLayout(LayoutKind.Sequential)]
     private struct Usage
     {
@@ -46,11 +44,10 @@ internal static partial class ProcessMeter
         public long UserMicroseconds;
         public long SystemSeconds;
         public long SystemMicroseconds;
-        public long MostResidentKb;
         public Rest Unread;
     }
 
-    [System.Runtime.CompilerServices.InlineArray(13)]
+    [System.Runtime.CompilerServices.InlineArray(14)]
     private struct Rest
     {
         private long first;

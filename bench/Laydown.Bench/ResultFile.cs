@@ -35,7 +35,7 @@ internal static class ResultFile
         foreach (StationResult station in result.Stations)
             output.WriteLine(Line(station.Name, station.WallSeconds, station.CpuSeconds, station.PeakMb));
         output.WriteLine(Line("day", result.DayWallSeconds, result.DayCpuSeconds, result.PeakMb));
-        output.WriteLine(Invariant($"largest child {result.PeakChildMb:0} MiB, {result.Runs} runs, {result.Held} items held back, {result.Rounds} round(s)"));
+        output.WriteLine(Invariant($"{result.Runs} runs, {result.Held} items held back, {result.Rounds} round(s)"));
         output.WriteLine(Invariant($"checksum {result.Checksum}"));
         output.WriteLine(before is > 0
             ? Invariant($"ratio to the last kept result of this machine, processor time: {result.DayCpuSeconds / before:0.00}")

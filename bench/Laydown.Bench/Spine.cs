@@ -34,7 +34,7 @@ internal static class Spine
             throw new InvalidOperationException("Two rounds gave different files; wanted the same bytes for the same input.");
         return new(
             arguments.Name, rounds.Count, stations, day.Sum(s => s.WallSeconds), day.Sum(s => s.CpuSeconds), stations.Max(s => s.PeakMb),
-            ProcessMeter.PeakChildMb(), report.Runs.Count, report.Held.Count, sums[0]);
+            report.Runs.Count, report.Held.Count, sums[0]);
     }
 
     private static async Task<(IReadOnlyList<StationResult> Stations, DayReport Report)> RoundAsync(string? instances, CancellationToken cancellation)

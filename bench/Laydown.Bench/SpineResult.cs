@@ -6,8 +6,7 @@ namespace Laydown.Bench;
 /// <param name="Stations">Its stations; <c>demo</c> writes the world and is not part of the day.</param>
 /// <param name="DayWallSeconds">The day without writing the world, s.</param>
 /// <param name="DayCpuSeconds">The same in processor time, s.</param>
-/// <param name="PeakMb">Most memory this process held, MiB.</param>
-/// <param name="PeakChildMb">Most memory one child process held, MiB.</param>
+/// <param name="PeakMb">Most memory this process held, MiB; child processes are not counted.</param>
 /// <param name="Runs">Runs made.</param>
 /// <param name="Held">Items held back.</param>
 /// <param name="Checksum">SHA-256 over the names and hashes of all files of all runs: equal results, equal checksum.</param>
@@ -18,7 +17,6 @@ internal sealed record SpineResult(
     double DayWallSeconds,
     double DayCpuSeconds,
     double PeakMb,
-    double PeakChildMb,
     int Runs,
     int Held,
     string Checksum);

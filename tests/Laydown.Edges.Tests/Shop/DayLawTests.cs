@@ -79,6 +79,10 @@ public sealed class DayLawTests : IDisposable
         Assert.Equal(["TW-2-1"], Assert.Single(report.Runs).Run.Items.Select(i => i.ItemId));
         Assert.Equal(2, report.Quotes.Count);
 
+        // Taking orders again leaves it held, with its reason.
+        await shop.TakeOrders().TakeAsync(None);
+        Assert.Equal([hopeless], (await ItemsAsync())[0].Faults);
+
         // What stood in the way has gone: the next day takes the item up again.
         DayReport next = await WorkAsync(reader: reader);
         Assert.Empty(next.Held);

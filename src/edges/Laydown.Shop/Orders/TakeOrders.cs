@@ -100,10 +100,13 @@ public sealed class TakeOrders(ShopFolder folder, Catalogue catalogue, IOrderRea
     {
         ItemRecord? old = known.Stored.GetValueOrDefault(fresh.OrderId)?.Items
             .FirstOrDefault(i => string.Equals(i.Item.Id, fresh.Item.Id, StringComparison.Ordinal));
-        if (old?.Artwork is null || !Same(old.Item, fresh.Item) || !string.Equals(old.ArtworkPath, fresh.ArtworkPath, StringComparison.Ordinal))
+        if (old is null || !Same(old.Item, fresh.Item) || !string.Equals(old.ArtworkPath, fresh.ArtworkPath, StringComparison.Ordinal))
             return fresh;
         if (!Same(old.Faults.Where(IsOfLine), fresh.Faults) && old.RunId is null)
             return fresh;
+        // What could not be read stays held, with its reason; the check looks at it again in any case.
+        if (old.Artwork is null || fresh.ArtworkPath.Length == 0)
+            return old;
 
         // The dearest test comes last.
         await using FileStream stream = File.OpenRead(fresh.ArtworkPath);

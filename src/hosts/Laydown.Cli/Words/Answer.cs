@@ -29,13 +29,14 @@ internal sealed record Answer(TextWriter Out, TextWriter Error, bool AsJson)
         Out.Flush();
     }
 
-    /// <summary>Writes rows under headings; numbers stand to the right.</summary>
+    /// <summary>Writes rows under headings on a terminal that is wide enough, else as plain lines; numbers stand to the right.</summary>
     public void Table(IReadOnlyList<string> headings, IEnumerable<IReadOnlyList<string>> rows)
     {
         List<IReadOnlyList<string>> all = [.. rows];
         if (all.Count == 0)
             return;
-        if (OnTerminal)
+        int width = headings.Select((h, i) => Math.Max(h.Length, all.Max(r => r[i].Length)) + 3).Sum();
+        if (OnTerminal && width <= AnsiConsole.Profile.Width)
             Draw(headings, all);
         else
             all.ForEach(row => Out.WriteLine(string.Join("  ", row)));
@@ -65,7 +66,7 @@ internal sealed record Answer(TextWriter Out, TextWriter Error, bool AsJson)
         Table table = new() { Border = TableBorder.Simple };
         for (int i = 0; i < headings.Count; i++)
         {
-            bool numbers = rows.TrueForAll(r => r[i].Length == 0 || char.IsAsciiDigit(r[i][0]));
+            bool numbers = rows.TrueForAll(r => r[i].All(c => char.IsAsciiDigit(c) || c is '.' or '-'));
             table.AddColumn(new TableColumn(Markup.Escape(headings[i])) { Alignment = numbers ? Justify.Right : Justify.Left });
         }
 

@@ -58,6 +58,9 @@ internal static class Told
                     bars[id] = bar = context.AddTask(Markup.Escape(text));
                 bar.Description = Markup.Escape(text);
                 bar.Value = percent;
+                // The clock of a bar that is full stands still.
+                if (percent >= 100)
+                    bar.StopTask();
             }
         }
     }
