@@ -18,14 +18,20 @@ internal sealed record ContoneResolution(int Ppi, string Because)
     private const int PixelsPerModule = 4;
 
     /// <summary>
-    /// The mode's contone resolution, unless a sheet or an item would have more pixels than the budget: then the next lower divisor of the mode's dpi, but
-    /// never below what the bar codes of the items need, nor below 72 ppi.
+    /// The mode's contone resolution; where bar codes of the items need more, the next higher divisor of the mode's dpi that is enough. Where a sheet or
+    /// an item would have more pixels than the budget, the next lower divisor, but never below what the codes need, nor below 72 ppi.
     /// </summary>
     public static ContoneResolution For(Mode mode, IReadOnlyList<SheetLayout> sheets, IReadOnlyList<ItemRecord> items, long pixelBudget)
     {
         double needed = Math.Max(LeastPpi, items.Select(CodesNeed).DefaultIfEmpty(0).Max());
         double areaM2 = sheets.Select(s => s.Sheet.AreaM2).Concat(items.Select(i => i.Item.Printed.AreaM2)).DefaultIfEmpty(0).Max();
-        int ppi = mode.ContonePpi;
+        int ppi = Enough(mode, needed);
+        if (ppi > mode.ContonePpi)
+        {
+            return new(ppi, Invariant(
+                $"{ppi} ppi instead of {mode.ContonePpi} ppi of mode {mode.Id}: the narrowest bar code module wants {PixelsPerModule} pixels"));
+        }
+
         for (int lower = ppi - 1; areaM2 * 1e6 * (ppi / 25.4) * (ppi / 25.4) > pixelBudget && lower >= needed; lower--)
         {
             if (mode.ScanDpi % lower == 0 && mode.FeedDpi % lower == 0)
@@ -36,6 +42,19 @@ internal sealed record ContoneResolution(int Ppi, string Because)
             ? Invariant($"{ppi} ppi, the contone resolution of mode {mode.Id}")
             : Invariant($"{ppi} ppi instead of {mode.ContonePpi} ppi of mode {mode.Id}: a sheet stays near {pixelBudget / 1e6:0} million pixels");
         return new(ppi, because);
+    }
+
+    /// <summary>The mode's contone resolution, or the next higher common divisor of its dpi that reaches what is needed; its lower dpi where none does.</summary>
+    private static int Enough(Mode mode, double neededPpi)
+    {
+        int most = Math.Min(mode.ScanDpi, mode.FeedDpi);
+        for (int ppi = mode.ContonePpi; ppi < most; ppi++)
+        {
+            if (ppi >= neededPpi && mode.ScanDpi % ppi == 0 && mode.FeedDpi % ppi == 0)
+                return ppi;
+        }
+
+        return neededPpi <= mode.ContonePpi ? mode.ContonePpi : most;
     }
 
     private static double CodesNeed(ItemRecord item)

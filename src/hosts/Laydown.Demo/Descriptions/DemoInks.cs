@@ -15,7 +15,7 @@ internal static class DemoInks
         new(InkRole.Black, "Black", 1.09, Money.FromUnits(96.00), 1.34, 1, 240),
         new(InkRole.LightCyan, "Light Cyan", 1.07, Money.FromUnits(98.00), 0.33, 0.32, 170),
         new(InkRole.LightMagenta, "Light Magenta", 1.07, Money.FromUnits(98.00), 0.31, 0.32, 170),
-        new(InkRole.White, "White", 1.32, Money.FromUnits(118.00), 0.36, 1, 260),
+        new(InkRole.White, "White", 1.32, Money.FromUnits(118.00), 0.70, 1, 260),
         new(InkRole.Clear, "Clear", 1.05, Money.FromUnits(104.00), 0.01, 1, 150),
     ]);
 
@@ -26,6 +26,6 @@ internal static class DemoInks
         new(InkRole.Magenta, "Magenta", 1.1, Money.FromUnits(88.00), 0.95, 1, 220),
         new(InkRole.Yellow, "Yellow", 1.09, Money.FromUnits(88.00), 0.9, 1, 210),
         new(InkRole.Black, "Black", 1.11, Money.FromUnits(88.00), 1.28, 1, 280),
-        new(InkRole.White, "White", 1.35, Money.FromUnits(109.00), 0.33, 1, 300),
+        new(InkRole.White, "White", 1.35, Money.FromUnits(109.00), 0.66, 1, 300),
     ]);
 }

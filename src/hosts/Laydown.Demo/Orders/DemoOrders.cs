@@ -45,7 +45,7 @@ internal static class DemoOrders
     private static Order Panel(DateOnly day) => new("TW-1043", "Saltmarsh Observatory, visitor centre (invented)", day.AddDays(-6), "Day picture as you come in; at dusk we switch the lamp on and the birds light up.",
     [
         new("TW-1043-1", "Day and night panel", "night-panel.pdf", 900, 600, 4, 1, "acrylic-clear-5",
-            new(SeenThroughSheet: true, Lit: true, DayNight: true, WhiteSource.NamedSeparation, "White", 100, 0, Clear: false),
+            new(SeenThroughSheet: true, Lit: true, DayNight: true, WhiteSource.NamedSeparation, "White", 200, 0, Clear: false),
             [new(FinishingKind.CutSquare, 1), new(FinishingKind.Drill, 4), new(FinishingKind.Pack, 1)], day.AddDays(2), 1.5, 1, null),
     ]);
 
@@ -76,10 +76,10 @@ internal static class DemoOrders
 
     private static Order Labels(DateOnly day) => new("TW-1047", "Saltmarsh Observatory, shop (invented)", day.AddDays(-1), "Prices from January.",
     [
-        Label("TW-1047-1", "Shelf label, marsh mint tea", "label-tea.svg", 0, 60, day),
-        Label("TW-1047-2", "Shelf label, samphire salt", "label-salt.pdf", 2, 60, day),
-        Label("TW-1047-3", "Shelf label, lucky pebbles", "label-pebbles.pdf", 2, 40, day),
-        Label("TW-1047-4", "Shelf label, heather honey", "label-honey.pdf", 2, 40, day),
+        Label("TW-1047-1", "Shelf label, marsh mint tea", "label-tea.svg", 0, 36, day),
+        Label("TW-1047-2", "Shelf label, samphire salt", "label-salt.pdf", 2, 36, day),
+        Label("TW-1047-3", "Shelf label, lucky pebbles", "label-pebbles.pdf", 2, 24, day),
+        Label("TW-1047-4", "Shelf label, heather honey", "label-honey.pdf", 2, 24, day),
     ]);
 
     private static Item Label(string id, string title, string artwork, double bleed, int quantity, DateOnly day) => new(
