@@ -34,17 +34,22 @@ public static class CommandLine
             {
                 Output = output, Error = error, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = TimeSpan.FromSeconds(60),
             };
-            return await parsed.InvokeAsync(how, cancellation);
+            int code = await parsed.InvokeAsync(how, cancellation);
+            // After Ctrl-C either this code comes back or the exception comes through; both are told alike.
+            return code == ExitCodes.Cancelled ? Cancelled(answer) : code;
         }
         catch (OperationCanceledException)
         {
-            return answer.Fail(ExitCodes.Cancelled, "Cancelled. What was done before is kept; nothing is left half-written.", []);
+            return Cancelled(answer);
         }
         catch (Exception failure)
         {
             return answer.Fail(ExitCodes.Internal, Invariant($"laydown: a fault of the program: {failure}"), Array.Empty<InputFault>());
         }
     }
+
+    private static int Cancelled(Answer answer) =>
+        answer.Fail(ExitCodes.Cancelled, "Cancelled. What was done before is kept; nothing is left half-written.", []);
 
     private static RootCommand Root(Shared shared)
     {
