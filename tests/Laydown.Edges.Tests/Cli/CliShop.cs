@@ -66,7 +66,7 @@ internal sealed class CliShop : IDisposable
         string program = Path.Combine(AppContext.BaseDirectory, "laydown.dll");
         ProcessStartInfo start = new("/bin/bash") { RedirectStandardOutput = true, RedirectStandardError = true };
         start.ArgumentList.Add("-c");
-        start.ArgumentList.Add(Invariant($"{shell} exec \"$0\" \"$@\""));
+        start.ArgumentList.Add(Invariant($"{shell} exec /usr/bin/env --default-signal=INT \"$0\" \"$@\""));
         foreach (string word in (string[])[Found("dotnet"), program, .. words, "--shop", Folder, "--today", Today])
             start.ArgumentList.Add(word);
         if (path is not null)

@@ -3,6 +3,7 @@ using Laydown.Measures;
 using ZXing;
 using ZXing.Common;
 using ZXing.Multi;
+using ZXing.Multi.QrCode;
 
 namespace Laydown.Intake.Artwork;
 
@@ -11,6 +12,9 @@ internal static class CodeFinder
 {
     // Wider clear zones are all good alike.
     private const int MostQuietModules = 20;
+
+    // A window must be large enough to hold a code with its clear zone.
+    private const int SmallestWindowPx = 300;
 
     private static readonly Dictionary<DecodeHintType, object> Hints = new()
     {
@@ -25,9 +29,8 @@ internal static class CodeFinder
     public static IReadOnlyList<CodeUse> Find(GreyPicture picture)
     {
         var source = new RGBLuminanceSource(picture.Pixels, picture.Width, picture.Height, RGBLuminanceSource.BitmapFormat.Gray8);
-        var results = new GenericMultipleBarcodeReader(new MultiFormatReader()).decodeMultiple(new BinaryBitmap(new HybridBinarizer(source)), Hints);
         var found = new List<CodeUse>();
-        foreach (var result in results ?? [])
+        foreach (var result in Windows(picture).SelectMany(w => Decode(source, w.Left, w.Top, w.Width, w.Height)))
         {
             // The same symbol is met again when the picture is searched in parts.
             if (Measure(picture, result) is { } code && !found.Any(f => f.Text == code.Text && f.Place.Overlaps(code.Place)))
@@ -35,6 +38,32 @@ internal static class CodeFinder
         }
 
         return found;
+    }
+
+    // The whole page first; then its four quarters, each a little over the middle: a busy picture can hide a small code from a search of the whole.
+    private static IEnumerable<(int Left, int Top, int Width, int Height)> Windows(GreyPicture picture)
+    {
+        yield return (0, 0, picture.Width, picture.Height);
+        int width = (picture.Width * 3) / 5, height = (picture.Height * 3) / 5;
+        if (Math.Min(width, height) < SmallestWindowPx)
+            yield break;
+        foreach (int left in (int[])[0, picture.Width - width])
+            foreach (int top in (int[])[0, picture.Height - height])
+                yield return (left, top, width, height);
+    }
+
+    private static IEnumerable<Result> Decode(RGBLuminanceSource source, int left, int top, int width, int height)
+    {
+        var window = new BinaryBitmap(new HybridBinarizer(source.crop(left, top, width, height)));
+
+        // The second reader tries every three corner squares it sees, where the first takes the likeliest three, which art can imitate.
+        Result[] results =
+        [
+            .. new GenericMultipleBarcodeReader(new MultiFormatReader()).decodeMultiple(window, Hints) ?? [],
+            .. new QRCodeMultiReader().decodeMultiple(window, Hints) ?? [],
+        ];
+        return results.Select(r => new Result(
+            r.Text, r.RawBytes, [.. (r.ResultPoints ?? []).Where(p => p is not null).Select(p => new ResultPoint(p.X + left, p.Y + top))], r.BarcodeFormat));
     }
 
     private static CodeUse? Measure(GreyPicture picture, Result result)
@@ -56,9 +85,11 @@ internal static class CodeFinder
         var back = new CodeLine(picture, first.X, first.Y, -dx, -dy);
 
         // No gap within a symbol is wider than 4 of its modules.
-        int gap = (int)Math.Max(3, Narrowest(result.BarcodeFormat, along, length) * 4.5);
-        int start = -Edge(back, 0, gap);
-        int end = Edge(along, (int)length, gap);
+        double narrow = Narrowest(result.BarcodeFormat, along, length);
+        int gap = (int)Math.Max(3, narrow * 4.5);
+        bool guarded = result.BarcodeFormat is BarcodeFormat.EAN_13 or BarcodeFormat.UPC_A or BarcodeFormat.EAN_8;
+        int start = -(guarded ? GuardEdge(back, narrow) : Edge(back, 0, gap));
+        int end = guarded ? GuardEdge(along, length + narrow) : Edge(along, (int)length, gap);
         double? modules = Modules(result, along, start, end);
         if (modules is null || end <= start)
             return null;
@@ -92,6 +123,13 @@ internal static class CodeFinder
         }
 
         return narrowest;
+    }
+
+    /// <summary>The last dark step of an outer guard bar, from its middle, so that art in the clear zone is not taken for a bar.</summary>
+    private static int GuardEdge(CodeLine line, double middle)
+    {
+        int step = (int)Math.Round(middle);
+        return step + Math.Max(0, line.To(false, step, 1000) - 1);
     }
 
     /// <summary>The farthest dark step that is followed by no light gap wider than allowed before it.</summary>

@@ -10,7 +10,7 @@ namespace Laydown.Intake.Artwork;
 internal sealed class RenderedMeasure(IntakeLimits limits)
 {
     // Fine enough for the smallest retail code on a hand-sized page, and bounded for the largest.
-    private const double CodePpi = 300;
+    private const double CodePpi = 600;
     private const int CodeSidePx = 4000;
     private const double InkPpi = 72;
     private const int InkSidePx = 1200;
