@@ -210,8 +210,8 @@ public sealed class PressFilesLawTests
     [InlineData(21_000, 0, 90)]
     [InlineData(1_000, 0, 72)]
     [InlineData(1_000, 1.0, 120)]
-    [InlineData(1_000, 0.5, 180)]
-    public async Task The_resolution_falls_to_a_divisor_but_never_below_what_codes_need(long budget, double moduleMm, int expectedPpi)
+    [InlineData(1_000, 0.5, 240)]
+    public async Task The_resolution_falls_to_a_divisor_or_rises_to_one_that_codes_need(long budget, double moduleMm, int expectedPpi)
     {
         using Bench bench = new();
         CodeUse[] codes = moduleMm > 0 ? [new("QR", "x", new(0, 0, 10, 10), moduleMm, 4)] : [];

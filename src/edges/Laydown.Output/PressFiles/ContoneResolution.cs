@@ -25,7 +25,7 @@ internal sealed record ContoneResolution(int Ppi, string Because)
     {
         double needed = Math.Max(LeastPpi, items.Select(CodesNeed).DefaultIfEmpty(0).Max());
         double areaM2 = sheets.Select(s => s.Sheet.AreaM2).Concat(items.Select(i => i.Item.Printed.AreaM2)).DefaultIfEmpty(0).Max();
-        int ppi = Enough(mode, needed);
+        int ppi = Enough(mode, items.Select(CodesNeed).DefaultIfEmpty(0).Max());
         if (ppi > mode.ContonePpi)
         {
             return new(ppi, Invariant(
