@@ -36,6 +36,8 @@ internal sealed class Shared(TextWriter output, TextWriter error)
     public async Task<int> InShopAsync(
         ParseResult parsed, Func<ShopServices, Answer, Task<int>> work, CancellationToken cancellation)
     {
+        // The command line waits for a command after Ctrl-C only once its start has returned, and much of the work waits for nothing.
+        await Task.Yield();
         Answer answer = Answer(parsed);
         if (ClockOf(parsed) is not { } clock)
             return answer.Fail(ExitCodes.BadUsage, "--today: wanted a day such as 2026-11-25.", []);

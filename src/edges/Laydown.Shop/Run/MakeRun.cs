@@ -76,14 +76,21 @@ public sealed class MakeRun(ShopFolder folder, Catalogue catalogue, IShopStore s
             Reading<IReadOnlyList<ManifestEntry>> made = await files.MakeAsync(context, folder.Runs, board, cancellation);
             return made.IsTaken ? Reading.Of(await CompleteAsync(begun, made.Value)) : await AbortAsync(begun, made.Faults);
         }
-        catch (OperationCanceledException)
+        catch (Exception failure) when (cancellation.IsCancellationRequested)
         {
+            // A library that is stopped half-way may throw something of its own; to the caller it is one and the same.
             await SaveAbortedAsync(begun, "Cancelled.");
-            throw;
+            throw new OperationCanceledException("Cancelled while a run was made.", failure, cancellation);
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
             return await AbortAsync(begun, [new(Invariant($"run {id}"), null, "files", failure.Message, "a folder that can be written, with room on the disk")]);
+        }
+        catch (Exception fault)
+        {
+            // Even a fault of the program must not leave the run as if it were being made.
+            await SaveAbortedAsync(begun, Invariant($"A fault of the program: {fault.Message}"));
+            throw;
         }
     }
 

@@ -27,6 +27,7 @@ internal static class CheckCommand
 
     private static async Task<int> CheckAsync(ParseResult parsed, Answer answer, Options options, CancellationToken cancellation)
     {
+        await Task.Yield();
         string path = Path.GetFullPath(parsed.GetRequiredValue(options.File));
         if (!File.Exists(path))
             return answer.Fail(ExitCodes.Refused, Invariant($"{path}: found no such file; wanted a PDF, TIFF, PNG, JPEG or SVG."), []);
