@@ -165,7 +165,11 @@ public sealed class SqliteShopStore : IShopStore
         {
             row = new()
             {
-                Id = item.Item.Id, OrderId = item.OrderId, Position = position ?? int.MaxValue, State = "", Json = "",
+                Id = item.Item.Id,
+                OrderId = item.OrderId,
+                Position = position ?? int.MaxValue,
+                State = "",
+                Json = "",
             };
             context.Items.Add(row);
         }

@@ -32,7 +32,10 @@ public static class CommandLine
             // A run being made may need a while to take its half-made folder away after Ctrl-C.
             InvocationConfiguration how = new()
             {
-                Output = output, Error = error, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = TimeSpan.FromSeconds(60),
+                Output = output,
+                Error = error,
+                EnableDefaultExceptionHandler = false,
+                ProcessTerminationTimeout = TimeSpan.FromSeconds(60),
             };
             int code = await parsed.InvokeAsync(how, cancellation);
             // After Ctrl-C either this code comes back or the exception comes through; both are told alike.

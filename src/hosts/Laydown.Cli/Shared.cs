@@ -14,19 +14,23 @@ internal sealed class Shared(TextWriter output, TextWriter error)
     /// <summary>Folder of the shop.</summary>
     public Option<string> Shop { get; } = new("--shop")
     {
-        Description = "Folder of the shop.", DefaultValueFactory = _ => Path.Combine(".laydown", "shop"), Recursive = true,
+        Description = "Folder of the shop.",
+        DefaultValueFactory = _ => Path.Combine(".laydown", "shop"),
+        Recursive = true,
     };
 
     /// <summary>JSON instead of words.</summary>
     public Option<bool> AsJson { get; } = new("--json")
     {
-        Description = "Answer as JSON with schema and version.", Recursive = true,
+        Description = "Answer as JSON with schema and version.",
+        Recursive = true,
     };
 
     /// <summary>The day that is worked on.</summary>
     public Option<string?> Today { get; } = new("--today")
     {
-        Description = "Work as if it were this day, yyyy-mm-dd.", Recursive = true,
+        Description = "Work as if it were this day, yyyy-mm-dd.",
+        Recursive = true,
     };
 
     /// <summary>How to answer what was parsed.</summary>

@@ -42,7 +42,9 @@ public sealed class CodesReferenceTests : IDisposable
         var matrix = QRCodeGenerator.GenerateQrCode(text, QRCodeGenerator.ECCLevel.M).ModuleMatrix;
         int side = matrix.Count - 8;
         double unit = moduleMm * 72 / 25.4;
-        string squares = string.Concat(from row in Enumerable.Range(0, side) from column in Enumerable.Range(0, side) where matrix[row + 4][column + 4]
+        string squares = string.Concat(from row in Enumerable.Range(0, side)
+                                       from column in Enumerable.Range(0, side)
+                                       where matrix[row + 4][column + 4]
                                        select Invariant($"{column * unit:0.####} {(side - 1 - row) * unit:0.####} {unit:0.####} {unit:0.####} re "));
         double c = Math.Cos(turn * Math.PI / 180), s = Math.Sin(turn * Math.PI / 180);
         string pdf = work.Write("code.pdf", HandPdf.Page("/MediaBox[0 0 500 500]", "", Invariant($"0 0 0 1 k q {c:0.######} {s:0.######} {-s:0.######} {c:0.######} 250 180 cm {squares} f Q")));

@@ -79,8 +79,20 @@ internal sealed class ShopBench : IDisposable
             byte[] sha = System.Security.Cryptography.SHA256.HashData(await File.ReadAllBytesAsync(path, cancellation));
             ArtworkPage page = Samples.Artwork().Pages[0] with
             {
-                MediaMm = new(606, 406), TrimMm = new(3, 3, 600, 400), BleedMm = new(0, 0, 606, 406), Images = [], Separations = [], SmallestTexts = [],
-                ThinnestLines = [], CutPaths = [], Codes = [], TotalInkPercent = null, TotalInkPlace = null, UserUnit = 1, HiddenLayers = [], Transparency = false,
+                MediaMm = new(606, 406),
+                TrimMm = new(3, 3, 600, 400),
+                BleedMm = new(0, 0, 606, 406),
+                Images = [],
+                Separations = [],
+                SmallestTexts = [],
+                ThinnestLines = [],
+                CutPaths = [],
+                Codes = [],
+                TotalInkPercent = null,
+                TotalInkPlace = null,
+                UserUnit = 1,
+                HiddenLayers = [],
+                Transparency = false,
             };
             return Reading.Of(new ArtworkFile(name, ArtworkKind.Pdf, 10, Convert.ToHexStringLower(sha), "1.6", null, [page]));
         }

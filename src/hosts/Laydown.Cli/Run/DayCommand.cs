@@ -51,7 +51,15 @@ internal static class DayCommand
         report.Refused,
         Runs = report.Runs.Select(r => new
         {
-            r.Run.Id, r.State, r.Run.PressId, r.Run.StockId, Sheets = r.Run.SheetCount, Minutes = r.Run.Time.TotalMinutes, r.Run.Cost.Price, r.FolderName, r.Files,
+            r.Run.Id,
+            r.State,
+            r.Run.PressId,
+            r.Run.StockId,
+            Sheets = r.Run.SheetCount,
+            Minutes = r.Run.Time.TotalMinutes,
+            r.Run.Cost.Price,
+            r.FolderName,
+            r.Files,
         }),
         report.Aborted,
         Held = report.Held.Select(i => new { i.Item.Id, i.Item.Title, Why = StateWords.WhyHeld(i) }),
