@@ -47,14 +47,16 @@ internal sealed record ContoneResolution(int Ppi, string Because)
     /// <summary>The mode's contone resolution, or the next higher common divisor of its dpi that reaches what is needed; its lower dpi where none does.</summary>
     private static int Enough(Mode mode, double neededPpi)
     {
+        if (neededPpi <= mode.ContonePpi)
+            return mode.ContonePpi;
         int most = Math.Min(mode.ScanDpi, mode.FeedDpi);
-        for (int ppi = mode.ContonePpi; ppi < most; ppi++)
+        for (int ppi = (int)Math.Ceiling(neededPpi); ppi < most; ppi++)
         {
-            if (ppi >= neededPpi && mode.ScanDpi % ppi == 0 && mode.FeedDpi % ppi == 0)
+            if (mode.ScanDpi % ppi == 0 && mode.FeedDpi % ppi == 0)
                 return ppi;
         }
 
-        return neededPpi <= mode.ContonePpi ? mode.ContonePpi : most;
+        return most;
     }
 
     private static double CodesNeed(ItemRecord item)
