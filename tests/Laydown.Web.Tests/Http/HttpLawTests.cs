@@ -1,6 +1,7 @@
 using System.Net;
 using System.Net.Http.Json;
 using System.Text.Json;
+using Laydown.Shop.Orders;
 using Laydown.Shop.Run;
 
 namespace Laydown.Web.Tests.Http;
@@ -28,6 +29,20 @@ public sealed class HttpLawTests
         await using ServedShop served = await ServedShop.OpenAsync();
         foreach (string path in (string[])["/api/orders", "/api/items/TW-1041-1", "/api/runs", "/items/TW-1041-1", "/items/TW-1045-1"])
             Assert.DoesNotContain(served.Shop.Folder, await served.Client.GetStringAsync(path), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_set_up_that_must_not_be_released_is_told_before_any_number_to_set()
+    {
+        await using ServedShop served = await ServedShop.OpenAsync();
+        RunRecord run = (await served.Shop.Store.RunAsync(Run, CancellationToken.None))!;
+        RunRecord refused = run with { Run = run.Run with { SetUp = run.Run.SetUp with { Refusals = ["An edge stands too high."] } } };
+        await served.Shop.Store.SaveRunsAsync([refused], ItemState.Planned, CancellationToken.None);
+        foreach ((string path, string number) in (IEnumerable<(string, string)>)[("/runs/" + Run, "Head height to set"), ("/runs/" + Run + "/set-up", "Head height over the belt")])
+        {
+            string page = await served.Client.GetStringAsync(path);
+            Assert.InRange(page.IndexOf("An edge stands too high.", StringComparison.Ordinal), 0, page.IndexOf(number, StringComparison.Ordinal));
+        }
     }
 
     [Fact]

@@ -20,6 +20,9 @@ public static class SheetHeights
     /// <summary>Difference of temperature from upper to lower side reckoned with under the lamps, K; own assumption, measured by nobody.</summary>
     public const double HeatK = 5;
 
+    /// <summary>Step in which the head height is set, mm; the height is rounded up to it, so that no reader can round it down.</summary>
+    public const double SetStepMm = 0.1;
+
     private const double GravityMPerS2 = 9.81;
 
     /// <summary>Works out the highest point.</summary>
@@ -39,10 +42,15 @@ public static class SheetHeights
 
         double inkMm = Bounds.Within(inkUm, 0, 10_000) / 1000;
         double highest = stock.ThicknessMm + stock.ThicknessToleranceMm + byWeight.LiftMm + inkMm;
-        return new(highest, byWeight.LiftMm, sucked.LiftMm, heated.LiftMm, inkMm, highest + ClearanceMm,
+        return new(highest, byWeight.LiftMm, sucked.LiftMm, heated.LiftMm, inkMm, HeadHeightMm(highest),
             Refusals(press, stock, byWeight.LiftMm, highest),
             Figures(press, stock, stiffness, weightPa, suckedPa, byWeight, sucked, heated, inkMm, highest));
     }
+
+    /// <summary>Head height over the belt for a highest point, mm: clearance added, then rounded up to the next step.</summary>
+    /// <param name="highestMm">Highest point over the belt, mm.</param>
+    public static double HeadHeightMm(double highestMm) =>
+        Math.Round(Math.Ceiling(((highestMm + ClearanceMm) / SetStepMm) - 1e-9) * SetStepMm, 1);
 
     private static List<string> Refusals(PressDescription press, Stock stock, double liftMm, double highestMm)
     {
@@ -65,6 +73,7 @@ public static class SheetHeights
                 Invariant($"k + {stock.GrowthPpmPerK}·10⁻⁶/K × {HeatK} K / {stock.ThicknessMm} mm = {heated.CurvaturePerM:0.0000}/m"), FigureSource.Derived),
             new("highest point", highest, "mm",
                 Invariant($"thickness {stock.ThicknessMm} + tolerance {stock.ThicknessToleranceMm} + edge lift {byWeight.LiftMm:0.00} + ink {inkMm:0.000} mm"), FigureSource.OwnRule),
-            new("head height over the belt", highest + ClearanceMm, "mm", Invariant($"highest point {highest:0.00} + clearance {ClearanceMm} mm"), FigureSource.OwnRule),
+            new("head height over the belt", HeadHeightMm(highest), "mm",
+                Invariant($"highest point {highest:0.00} + clearance {ClearanceMm} mm, rounded up to {SetStepMm} mm"), FigureSource.OwnRule),
         ];
 }

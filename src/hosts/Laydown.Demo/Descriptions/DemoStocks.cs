@@ -20,7 +20,7 @@ internal static class DemoStocks
         new("honeycomb-16", "Honeycomb paper board, 16 mm", true, StockKind.Board, "paper, honeycomb",
             1220, 2440, 16, 0.5, 10, 1600, 0.5, 15, 90, GrainDirection.None, SheetLight.Opaque, 82, 0, Money.FromUnits(33.00), 9),
         new("foam-blank", "Foam board blank, 480 × 640 mm", true, StockKind.Blank, "polystyrene foam between paper",
-            480, 640, 5, 0.3, 4, 600, 0.6, 60, 60, GrainDirection.None, SheetLight.Opaque, 86, 2, Money.FromUnits(1.85), 120),
+            480, 640, 5, 0.3, 1.5, 600, 0.6, 60, 60, GrainDirection.None, SheetLight.Opaque, 86, 2, Money.FromUnits(1.85), 120),
     ];
 
     private static IEnumerable<Stock> Sheets() =>
