@@ -22,7 +22,7 @@ public static class BeltDrawing
         bool cut = place.FeedMm * scale > MostLengthPx - 30;
         double lengthPx = cut ? MostLengthPx - 40 : place.FeedMm * scale;
         double front = Top + lengthPx + 34;
-        SvgPaper paper = new(Width, front + 112, Invariant($"Belt of {press.Name}"), Describe(place));
+        SvgPaper paper = new(Width, front + 130, Invariant($"Belt of {press.Name}"), Describe(place));
 
         Zones(paper, press, place, scale, front);
         foreach (Lane lane in place.Lanes)
@@ -31,7 +31,8 @@ public static class BeltDrawing
         Sizes(paper, place, scale, front, lengthPx, cut);
         double barEnd = Sizing.Bar(paper, Left, front + 86, scale);
         paper.Text(barEnd + 44, front + 96, press.Invented ? "to scale · press invented for the demo" : "to scale", Lettering.Quiet, 11);
-        paper.Text(Width - 8, front + 96, Invariant($"open under no sheet: {Sizing.Length(place.UncoveredMm)} of belt width"), Lettering.Word, 12, "end");
+        // On a line of its own: on a narrow belt the scale bar is long and leaves no room beside it.
+        paper.Text(Width - 8, front + 118, Invariant($"open under no sheet: {Sizing.Length(place.UncoveredMm)} of belt width"), Lettering.Word, 12, "end");
         return paper.Done();
     }
 
