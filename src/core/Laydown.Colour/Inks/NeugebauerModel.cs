@@ -12,7 +12,7 @@ namespace Laydown.Colour.Inks;
 /// screens.
 /// n = 1: no light spreads under the ink; 2: it spreads wholly; real inkjet asks for more, as drops also differ in thickness.
 /// </remarks>
-public sealed class NeugebauerModel
+public sealed class NeugebauerModel : IInkModel
 {
     private readonly double[] flat;
     private readonly int primaryCount;
