@@ -13,13 +13,13 @@ public interface IInkModel
     Xyz White { get; }
 
     /// <summary>Tristimulus values of a mixture.</summary>
-    /// <param name="inks">One for each ink, 0 to 1.</param>
+    /// <param name="coverages">One for each ink, 0 to 1.</param>
     /// <exception cref="ArgumentException">Another number of inks.</exception>
-    Xyz ToXyz(ReadOnlySpan<double> inks);
+    Xyz ToXyz(ReadOnlySpan<double> coverages);
 
     /// <summary>Tristimulus values and how they change with each ink.</summary>
-    /// <param name="inks">One for each ink, 0 to 1.</param>
+    /// <param name="coverages">One for each ink, 0 to 1.</param>
     /// <param name="slopes">Receives for each ink dX, dY, dZ for one unit of ink.</param>
     /// <exception cref="ArgumentException">Another number of inks or slopes.</exception>
-    Xyz ToXyz(ReadOnlySpan<double> inks, Span<Xyz> slopes);
+    Xyz ToXyz(ReadOnlySpan<double> coverages, Span<Xyz> slopes);
 }

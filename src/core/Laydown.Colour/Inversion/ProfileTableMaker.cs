@@ -31,7 +31,7 @@ public static class ProfileTableMaker
         Grid colorimetric = Fill(inverse, inverseSteps, static colour => colour, null, cancellation);
         Grid perceptual = Fill(inverse, inverseSteps, colour => FitLightness(colour, black.L), colorimetric, cancellation);
         return new(
-            model.White, forwardSteps, Forward(model, forwardSteps, cancellation),
+            model.White, InkInverse.Inks, forwardSteps, Forward(model, forwardSteps, cancellation),
             inverseSteps, colorimetric.Inks, perceptual.Inks, colorimetric.Distance);
     }
 

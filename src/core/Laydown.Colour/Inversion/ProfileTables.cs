@@ -4,16 +4,18 @@ namespace Laydown.Colour.Inversion;
 
 /// <summary>What an output profile holds: inks → colour and colour → inks on even grids, and which colours can be printed.</summary>
 /// <param name="MediaWhite">The bare stock, tristimulus values under D50; the perfect diffuser has Y = 100.</param>
+/// <param name="Inks">Number of inks, 3 to 8.</param>
 /// <param name="ForwardSteps">Nodes along each ink.</param>
-/// <param name="Forward">Media-relative colour of each node: steps⁴ entries, cyan slowest, black fastest.</param>
+/// <param name="Forward">Media-relative colour of each node: steps^inks entries, first ink slowest, last ink fastest.</param>
 /// <param name="InverseSteps">Nodes along L*, a* and b*.</param>
-/// <param name="Colorimetric">Inks for each node, 0 to 1: steps³ × 4 values; L* slowest, b* fastest; the nearest printable
+/// <param name="Colorimetric">Inks for each node, 0 to 1: steps³ × inks values; L* slowest, b* fastest; the nearest printable
 /// colour.</param>
 /// <param name="Perceptual">The same with the lightness range fitted to the print's (black point compensation).</param>
 /// <param name="Distance">How far each node lies outside the gamut, weighted ΔE; about 0 inside.</param>
 /// <remarks>L* runs from 0 to 100; a* and b* from −128 to 127.996 (65535/256 − 128).</remarks>
 public sealed record ProfileTables(
     Xyz MediaWhite,
+    int Inks,
     int ForwardSteps,
     IReadOnlyList<Lab> Forward,
     int InverseSteps,
