@@ -49,21 +49,28 @@ public sealed class SpectralWeights
     public static SpectralWeights For(Illuminant light) => For(light, ColourMatching.TwoDegree, Bands.FirstNm, Bands.LastNm, Bands.StepNm);
 
     /// <summary>Weights for any light, observer and bands.</summary>
+    /// <remarks>Bands of 5 nm or less are summed as they are; wider ones take the light between them [ASTM-E2022]. Bands outside 360 nm to
+    /// 830 nm weigh nothing.</remarks>
     /// <param name="light">The light.</param>
     /// <param name="observer">The observer, at least 360–830 nm.</param>
-    /// <param name="firstNm">First band, nm: 360 or a whole number of steps above it.</param>
-    /// <param name="lastNm">Last band, nm, at most 830.</param>
-    /// <param name="stepNm">Width of a band, nm, 2 to 20.</param>
+    /// <param name="firstNm">First band, nm, at most 400.</param>
+    /// <param name="lastNm">Last band, nm, whole steps above the first, at least 700.</param>
+    /// <param name="stepNm">Width of a band, nm, 1 to 20.</param>
     /// <exception cref="ArgumentOutOfRangeException">The bands do not fit.</exception>
     public static SpectralWeights For(Illuminant light, ColourMatching observer, int firstNm, int lastNm, int stepNm)
     {
-        if (stepNm is < 2 or > 20)
-            throw new ArgumentOutOfRangeException(nameof(stepNm), stepNm, "Band width: wanted 2 nm to 20 nm.");
-        if (firstNm < TableFirstNm || lastNm > TableLastNm || (firstNm - TableFirstNm) % stepNm != 0 || (lastNm - firstNm) % stepNm != 0)
-            throw new ArgumentOutOfRangeException(nameof(firstNm), firstNm, "Bands: wanted whole steps from 360 nm, within 360 nm to 830 nm.");
+        if (stepNm is < 1 or > 20)
+            throw new ArgumentOutOfRangeException(nameof(stepNm), stepNm, "Band width: wanted 1 nm to 20 nm.");
+        if (firstNm is < 0 or > 400 || lastNm < 700 || (lastNm - firstNm) % stepNm != 0)
+            throw new ArgumentOutOfRangeException(nameof(firstNm), firstNm, "Bands: wanted whole steps that reach from 400 nm to 700 nm.");
 
-        double[][] whole = Spread(light, observer, stepNm);
-        return new(firstNm, stepNm, Fold(whole, (firstNm - TableFirstNm) / stepNm, (lastNm - firstNm) / stepNm));
+        // Nodes stand in step with the bands, from the first to the last within the tables.
+        int below = firstNm < TableFirstNm ? (TableFirstNm - firstNm + stepNm - 1) / stepNm : 0;
+        int above = lastNm > TableLastNm ? (lastNm - TableLastNm + stepNm - 1) / stepNm : 0;
+        int start = TableFirstNm + ((((firstNm - TableFirstNm) % stepNm) + stepNm) % stepNm);
+        double[][] whole = stepNm <= 5 ? Sums(light, observer, start, stepNm) : Spread(light, observer, start, stepNm);
+        int skip = (firstNm + (below * stepNm) - start) / stepNm, steps = ((lastNm - firstNm) / stepNm) - below - above;
+        return new(firstNm, stepNm, [.. Fold(whole, skip, steps).Select(axis => (double[])[.. new double[below], .. axis, .. new double[above]])]);
     }
 
     /// <summary>Tristimulus values of a reflectance or transmittance; the perfect diffuser has Y = 100.</summary>
@@ -89,14 +96,30 @@ public sealed class SpectralWeights
         return sum;
     }
 
-    private static double[][] Spread(Illuminant light, ColourMatching observer, int stepNm)
+    // Light times observer at the bands alone: the practice for 5 nm and less.
+    private static double[][] Sums(Illuminant light, ColourMatching observer, int start, int stepNm)
     {
-        int nodes = ((TableLastNm - TableFirstNm) / stepNm) + 1;
+        int nodes = ((TableLastNm - start) / stepNm) + 1;
+        double[][] weights = [new double[nodes], new double[nodes], new double[nodes]];
+        for (int node = 0; node < nodes; node++)
+        {
+            int nm = start + (node * stepNm);
+            for (int axis = 0; axis < 3; axis++)
+                weights[axis][node] = observer.At(nm)[axis] * light.At(nm);
+        }
+
+        return Scaled(weights);
+    }
+
+    private static double[][] Spread(Illuminant light, ColourMatching observer, int start, int stepNm)
+    {
+        int nodes = ((TableLastNm - start) / stepNm) + 1;
         double[][] weights = [new double[nodes], new double[nodes], new double[nodes]];
         Span<double> share = stackalloc double[4];
         for (int nm = TableFirstNm; nm <= TableLastNm; nm++)
         {
-            int first = Shares(nm, stepNm, nodes, share);
+            // What lies before the first or after the last node goes to it whole.
+            int first = Shares(Math.Clamp(nm, start, start + ((nodes - 1) * stepNm)) - start, stepNm, nodes, share);
             ReadOnlySpan<double> eye = observer.At(nm);
             for (int axis = 0; axis < 3; axis++)
             {
@@ -109,18 +132,23 @@ public sealed class SpectralWeights
             }
         }
 
+        return Scaled(weights);
+    }
+
+    private static double[][] Scaled(double[][] weights)
+    {
         double scale = 100 / weights[1].Sum();
         foreach (double[] axis in weights)
-            for (int node = 0; node < nodes; node++)
+            for (int node = 0; node < axis.Length; node++)
                 axis[node] *= scale;
         return weights;
     }
 
     // Lagrange coefficients of the bands around a wavelength; returns the first of them.
-    private static int Shares(int nm, int stepNm, int nodes, Span<double> share)
+    private static int Shares(int offsetNm, int stepNm, int nodes, Span<double> share)
     {
-        int left = Math.Min((nm - TableFirstNm) / stepNm, nodes - 2);
-        double t = (nm - TableFirstNm - (left * stepNm)) / (double)stepNm;
+        int left = Math.Min(offsetNm / stepNm, nodes - 2);
+        double t = (offsetNm - (left * stepNm)) / (double)stepNm;
         if (left > 0 && left < nodes - 2)
         {
             share[0] = -t * (t - 1) * (t - 2) / 6;
