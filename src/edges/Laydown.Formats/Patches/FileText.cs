@@ -39,5 +39,6 @@ internal static class FileText
         }
     }
 
-    private static string? Whole(string text) => text.Contains('\0', StringComparison.Ordinal) ? null : text;
+    // Some programs write the zero that ends a text in memory; within a text it is no character.
+    private static string? Whole(string text) => text.TrimEnd('\0') is var whole && whole.Contains('\0', StringComparison.Ordinal) ? null : whole;
 }

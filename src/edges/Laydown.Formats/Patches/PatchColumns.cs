@@ -7,11 +7,8 @@ namespace Laydown.Formats.Patches;
 internal sealed partial class PatchColumns
 {
     private static readonly string[] IdNames = ["SAMPLEID", "ID", "PATCHID", "SAMPLENAME", "NAME", "PATCH", "SAMPLELOC", "STRING"];
-    private static readonly string[] NoInks =
-    [
-        "SAMPLE", "PAGE", "ROW", "COLUMN", "COL", "D_", "LAB_", "LCH", "XYZ_", "XYY_", "LUV_", "STDEV", "MEAN", "CHI_SQD", "RGB", "SPECTRAL",
-        "DE", "STRIP", "POS", "INDEX", "DENSITY", "STATUS",
-    ];
+    private static readonly string[] NoInks = ["PAGE", "ROW", "COLUMN", "COL", "DE", "STRIP", "POS", "POSITION", "INDEX", "DENSITY", "STATUS"];
+    private static readonly string[] NoInkStarts = ["SAMPLE", "D_", "LAB_", "LCH_", "XYZ_", "XYY_", "LUV_", "STDEV", "MEAN_", "CHI_SQD", "RGB_", "SPECTRAL"];
 
     private PatchColumns()
     {
@@ -46,7 +43,7 @@ internal sealed partial class PatchColumns
     {
         string[] names = [.. table.Fields.Select(f => f.Trim().ToUpperInvariant())];
         PatchColumns columns = new();
-        bool[] taken = new bool[names.Length];
+        bool[] taken = [.. table.Fields.Select(table.SureInks.Contains)];
         columns.FindId(names, taken);
         columns.Lab = FindThree(names, taken, ["LAB_L", "LAB_A", "LAB_B"], ["L", "A", "B"], ["L*", "A*", "B*"], ["CIE_L", "CIE_A", "CIE_B"]);
         columns.Xyz = FindThree(names, taken, ["XYZ_X", "XYZ_Y", "XYZ_Z"], ["CIE_X", "CIE_Y", "CIE_Z"], ["X", "Y", "Z"]);
@@ -125,7 +122,10 @@ internal sealed partial class PatchColumns
     {
         for (int at = 0; at < names.Length; at++)
         {
-            if (!taken[at] && InkWords.OfField(table.Fields[at].Trim(), table.InkLetters) is { } ink)
+            string field = table.Fields[at].Trim();
+            if (table.SureInks.Contains(field))
+                Inks.Add((at, InkWords.Known(field) ?? field));
+            else if (!taken[at] && InkWords.OfField(field, table.InkLetters) is { } ink)
                 Inks.Add((at, ink));
         }
 
@@ -133,8 +133,9 @@ internal sealed partial class PatchColumns
         int colour = Lab.Concat(Xyz).Concat(Bands.Select(b => b.Column)).DefaultIfEmpty(names.Length).Min();
         for (int at = 0; at < colour && at < names.Length; at++)
         {
-            if (!taken[at] && !Inks.Any(i => i.Column == at) && names[at].Length > 0 && !NoInks.Any(n => names[at].StartsWith(n, StringComparison.Ordinal))
-                && table.Rows.Count > 0 && FileNumber.TryRead(table.Rows[0].Values[at], out _))
+            bool free = !taken[at] && !Inks.Any(i => i.Column == at) && names[at].Length > 0 && !NoInks.Contains(names[at])
+                && !NoInkStarts.Any(n => names[at].StartsWith(n, StringComparison.Ordinal));
+            if (free && table.Rows.Count > 0 && FileNumber.TryRead(table.Rows[0].Values[at], out _))
                 Inks.Add((at, table.Fields[at].Trim()));
         }
 

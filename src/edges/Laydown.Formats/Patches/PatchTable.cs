@@ -17,4 +17,11 @@ internal sealed record PatchTable(
     string InkLetters,
     IReadOnlyList<string> Fields,
     IReadOnlyList<PatchRow> Rows,
-    IReadOnlyList<string> Notes);
+    IReadOnlyList<string> Notes)
+{
+    /// <summary>Fields that are inks whatever their names; the names are the inks'.</summary>
+    public IReadOnlyList<string> SureInks { get; init; } = [];
+
+    /// <summary>What a row is called in faults: a line of text or an object of XML.</summary>
+    public string RowWord { get; init; } = "line";
+}

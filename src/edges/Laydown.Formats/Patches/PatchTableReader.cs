@@ -91,9 +91,9 @@ internal sealed class PatchTableReader(PatchTable table)
             if (id.Length == 0)
                 Tell(Fault(Place(table.Rows[i], columns.Id), "nothing", "a name of the patch"));
             else if (!seen.TryAdd(id, i) && !inks[i].SequenceEqual(inks[seen[id]]))
-                Tell(Fault(Place(table.Rows[i], columns.Id), Invariant($"patch {id} with other inks than in line {table.Rows[seen[id]].Line}"), "one set of inks for each id"));
+                Tell(Fault(Place(table.Rows[i], columns.Id), Invariant($"patch {id} with other inks than in {table.RowWord} {table.Rows[seen[id]].Line}"), "one set of inks for each id"));
             foreach (double ink in inks[i].Where(v => v < 0))
-                Tell(Fault(Invariant($"line {table.Rows[i].Line}, ink"), Invariant($"{ink}"), "0 or more"));
+                Tell(Fault(Invariant($"{table.RowWord} {table.Rows[i].Line}, ink"), Invariant($"{ink}"), "0 or more"));
         }
     }
 
@@ -129,7 +129,7 @@ internal sealed class PatchTableReader(PatchTable table)
     private double Part(int row, double part)
     {
         if (part < 0)
-            Tell(Fault(Invariant($"line {table.Rows[row].Line}, ink"), Invariant($"{part}"), "0 or more"));
+            Tell(Fault(Invariant($"{table.RowWord} {table.Rows[row].Line}, ink"), Invariant($"{part}"), "0 or more"));
         return Math.Clamp(part, 0, 1);
     }
 
@@ -167,7 +167,7 @@ internal sealed class PatchTableReader(PatchTable table)
 
     private string IdOf(int row) => columns.Id < 0 ? Invariant($"{row + 1}") : table.Rows[row].Values[columns.Id].Trim();
 
-    private string Place(PatchRow row, int column) => Invariant($"line {row.Line}, {table.Fields[column]}");
+    private string Place(PatchRow row, int column) => Invariant($"{table.RowWord} {row.Line}, {table.Fields[column]}");
 
     private InputFault Fault(string field, string found, string wanted) => new(table.File, null, field, found, wanted);
 
