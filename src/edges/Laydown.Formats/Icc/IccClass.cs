@@ -15,6 +15,9 @@ public enum IccClass
     /// <summary>A colour space in itself, such as CIELAB.</summary>
     Space,
 
-    /// <summary>Device link, abstract or named colours: cannot stand at the end of a transform.</summary>
+    /// <summary>A device link: both ends in one profile.</summary>
+    Link,
+
+    /// <summary>Abstract or named colours: cannot stand at the end of a transform.</summary>
     Other,
 }

@@ -13,10 +13,10 @@ public sealed class IccProfile
     private static readonly Lazy<IccProfile> LazySrgb = new(() => BuiltIn(IccClass.Display, IccSpace.Rgb, LittleCms.CreateSrgb));
     private static readonly Lazy<IccProfile> LazyLab = new(() => BuiltIn(IccClass.Space, IccSpace.Lab, static c => LittleCms.CreateLab4(c, 0)));
 
-    private IccProfile(byte[] bytes, IccClass kind, IccSpace space, double version, string description)
+    private IccProfile(byte[] bytes, IccClass kind, IccSpace space, IccSpace target, double version, string description)
     {
         Bytes = bytes;
-        (Class, Space, Version, Description) = (kind, space, version, description);
+        (Class, Space, Target, Version, Description) = (kind, space, target, version, description);
     }
 
     /// <summary>The profile as it stands in its file.</summary>
@@ -27,6 +27,9 @@ public sealed class IccProfile
 
     /// <summary>Space of the device side.</summary>
     public IccSpace Space { get; }
+
+    /// <summary>Space of the other side: inks for a device link, Lab or Other (XYZ) for the rest.</summary>
+    public IccSpace Target { get; }
 
     /// <summary>ICC version, such as 2.4 or 4.3.</summary>
     public double Version { get; }
@@ -62,7 +65,7 @@ public sealed class IccProfile
         try
         {
             return Reading.Of(new IccProfile(
-                kept, ClassOf(LittleCms.GetDeviceClass(handle)), SpaceOf(LittleCms.GetColorSpace(handle)),
+                kept, ClassOf(LittleCms.GetDeviceClass(handle)), SpaceOf(LittleCms.GetColorSpace(handle)), SpaceOf(LittleCms.GetPcs(handle)),
                 Math.Round(LittleCms.GetProfileVersion(handle), 2), DescriptionOf(handle)));
         }
         finally
@@ -98,7 +101,9 @@ public sealed class IccProfile
         nint handle = create(context.Handle);
         try
         {
-            return new(ProfileBytes.Save(handle, context), kind, space, Math.Round(LittleCms.GetProfileVersion(handle), 2), DescriptionOf(handle));
+            return new(
+                ProfileBytes.Save(handle, context), kind, space, SpaceOf(LittleCms.GetPcs(handle)),
+                Math.Round(LittleCms.GetProfileVersion(handle), 2), DescriptionOf(handle));
         }
         finally
         {
@@ -130,6 +135,7 @@ public sealed class IccProfile
         0x6D6E7472 => IccClass.Display,
         0x70727472 => IccClass.Output,
         0x73706163 => IccClass.Space,
+        ProfileWriter.LinkClass => IccClass.Link,
         _ => IccClass.Other,
     };
 
@@ -139,6 +145,12 @@ public sealed class IccProfile
         0x52474220 => IccSpace.Rgb,
         0x434D594B => IccSpace.Cmyk,
         0x4C616220 => IccSpace.Lab,
+        0x33434C52 => IccSpace.Ink3,
+        0x34434C52 => IccSpace.Ink4,
+        0x35434C52 => IccSpace.Ink5,
+        0x36434C52 => IccSpace.Ink6,
+        0x37434C52 => IccSpace.Ink7,
+        0x38434C52 => IccSpace.Ink8,
         _ => IccSpace.Other,
     };
 }

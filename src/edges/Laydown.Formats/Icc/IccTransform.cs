@@ -14,11 +14,12 @@ namespace Laydown.Formats.Icc;
 public sealed class IccTransform : IDisposable
 {
     private readonly CmsContext context;
+    private readonly bool precise;
     private nint handle;
 
-    private IccTransform(CmsContext context, nint handle, IccSpace from, IccSpace to)
+    private IccTransform(CmsContext context, nint handle, IccSpace from, IccSpace to, bool precise)
     {
-        (this.context, this.handle, From, To) = (context, handle, from, to);
+        (this.context, this.handle, From, To, this.precise) = (context, handle, from, to, precise);
     }
 
     /// <summary>Space of the pixels that go in.</summary>
@@ -34,23 +35,49 @@ public sealed class IccTransform : IDisposable
     /// <param name="blackPoint">Whether the darkest colour goes to the darkest (black point compensation).</param>
     /// <returns>The transform, or why there is none: a profile of a class or space that cannot stand here, or without the tables asked
     /// for.</returns>
-    public static Reading<IccTransform> Between(IccProfile from, IccProfile to, IccIntent intent, bool blackPoint)
-    {
-        InputFault[] faults = [.. new[] { from, to }.Where(p => p.Space == IccSpace.Other || p.Class == IccClass.Other).Select(p => new InputFault(
-            NameOf(p), null, "ICC profile", Invariant($"class {p.Class}, colour space {p.Space}"),
-            "an input, display, output or space profile for Gray, RGB, CMYK or Lab"))];
-        if (faults.Length > 0)
-            return Reading.Refused<IccTransform>(faults);
+    public static Reading<IccTransform> Between(IccProfile from, IccProfile to, IccIntent intent, bool blackPoint) =>
+        Between(from, to, intent, blackPoint, precise: false);
 
+    /// <summary>A transform for rows of doubles: inks and light 0 to 1, Lab as it is; nothing is rounded to 8 bits.</summary>
+    /// <inheritdoc cref="Between(IccProfile, IccProfile, IccIntent, bool)"/>
+    public static Reading<IccTransform> Precise(IccProfile from, IccProfile to, IccIntent intent, bool blackPoint) =>
+        Between(from, to, intent, blackPoint, precise: true);
+
+    /// <summary>A transform by a device link.</summary>
+    /// <param name="link">The link; it holds both ends.</param>
+    /// <param name="precise">Rows of doubles (0 to 1) instead of bytes.</param>
+    /// <returns>The transform, or why there is none.</returns>
+    public static Reading<IccTransform> Through(IccProfile link, bool precise)
+    {
+        if (link.Class != IccClass.Link || link.Space == IccSpace.Other || link.Target == IccSpace.Other)
+            return Reading.Refused<IccTransform>(new InputFault(
+                NameOf(link), null, "ICC profile", Invariant($"class {link.Class}, {link.Space} to {link.Target}"), "a device link between RGB, CMYK or inks"));
+        return Made(link, null, (link.Space, link.Target), IccIntent.Perceptual, false, precise);
+    }
+
+    private static Reading<IccTransform> Between(IccProfile from, IccProfile to, IccIntent intent, bool blackPoint, bool precise)
+    {
+        InputFault[] faults = [.. new[] { from, to }
+            .Where(p => p.Space == IccSpace.Other || p.Class is IccClass.Other or IccClass.Link).Select(p => new InputFault(
+                NameOf(p), null, "ICC profile", Invariant($"class {p.Class}, colour space {p.Space}"),
+                "an input, display, output or space profile for Gray, RGB, CMYK, Lab or 3 to 8 inks"))];
+        return faults.Length > 0
+            ? Reading.Refused<IccTransform>(faults)
+            : Made(from, to, (from.Space, to.Space), intent, blackPoint, precise);
+    }
+
+    private static Reading<IccTransform> Made(
+        IccProfile from, IccProfile? to, (IccSpace From, IccSpace To) ends, IccIntent intent, bool blackPoint, bool precise)
+    {
         CmsContext context = new();
-        nint transform = Create(context, from, to, intent, blackPoint);
+        nint transform = Create(context, from, to, ends, intent, blackPoint, precise);
         if (transform != 0)
-            return Reading.Of(new IccTransform(context, transform, from.Space, to.Space));
+            return Reading.Of(new IccTransform(context, transform, ends.From, ends.To, precise));
 
         string said = context.Said;
         context.Dispose();
         return Reading.Refused<IccTransform>(new InputFault(
-            Invariant($"{NameOf(from)} → {NameOf(to)}"), null, "ICC transform", said, Invariant($"profiles with tables for {intent}")));
+            Invariant($"{NameOf(from)} → {(to is null ? "inks" : NameOf(to))}"), null, "ICC transform", said, Invariant($"profiles with tables for {intent}")));
     }
 
     /// <summary>Converts a row of 8-bit pixels.</summary>
@@ -80,6 +107,24 @@ public sealed class IccTransform : IDisposable
         Run(source, Channels(From), MemoryMarshal.AsBytes(target), LabBytes);
     }
 
+    /// <summary>Converts a row of doubles, for a precise transform: inks and light 0 to 1, Lab as it is.</summary>
+    /// <exception cref="ArgumentException">The lengths differ, or the transform is one for bytes.</exception>
+    public void Row(ReadOnlySpan<double> source, Span<double> target)
+    {
+        if (!precise)
+            throw new ArgumentException("The transform is one for bytes; make it by Precise.", nameof(source));
+        double into = Scale(From), outOf = Scale(To);
+        double[] scaled = new double[source.Length];
+        for (int i = 0; i < scaled.Length; i++)
+            scaled[i] = source[i] * into;
+        Run(MemoryMarshal.AsBytes<double>(scaled), 8 * Channels(From), MemoryMarshal.AsBytes(target), 8 * Channels(To));
+        for (int i = 0; i < target.Length; i++)
+            target[i] /= outOf;
+    }
+
+    // Little CMS counts inks in percent as doubles, save where it takes a space of three or four colours for no inks.
+    private static double Scale(IccSpace space) => space is IccSpace.Cmyk or >= IccSpace.Ink5 and <= IccSpace.Ink8 ? 100 : 1;
+
     /// <summary>Frees the transform. No row may be under way.</summary>
     public void Dispose()
     {
@@ -96,7 +141,8 @@ public sealed class IccTransform : IDisposable
         IccSpace.Gray => 1,
         IccSpace.Rgb or IccSpace.Lab => 3,
         IccSpace.Cmyk => 4,
-        _ => throw new ArgumentOutOfRangeException(nameof(space), space, "Colour space: wanted Gray, Rgb, Cmyk or Lab."),
+        >= IccSpace.Ink3 and <= IccSpace.Ink8 => 3 + (space - IccSpace.Ink3),
+        _ => throw new ArgumentOutOfRangeException(nameof(space), space, "Colour space: wanted Gray, Rgb, Cmyk, Lab or 3 to 8 inks."),
     };
 
     private const int LabBytes = 3 * sizeof(double);
@@ -111,16 +157,21 @@ public sealed class IccTransform : IDisposable
             LittleCms.DoTransform(handle, source, target, (uint)pixels);
     }
 
-    private static nint Create(CmsContext context, IccProfile from, IccProfile to, IccIntent intent, bool blackPoint)
+    private static nint Create(
+        CmsContext context, IccProfile from, IccProfile? to, (IccSpace From, IccSpace To) ends, IccIntent intent, bool blackPoint, bool precise)
     {
         nint input = LittleCms.OpenProfile(context.Handle, from.Bytes.Span, (uint)from.Bytes.Length);
-        nint output = LittleCms.OpenProfile(context.Handle, to.Bytes.Span, (uint)to.Bytes.Length);
+        nint output = to is null ? 0 : LittleCms.OpenProfile(context.Handle, to.Bytes.Span, (uint)to.Bytes.Length);
         try
         {
-            uint flags = LittleCms.NoCache | LittleCms.FineTable | (blackPoint ? LittleCms.BlackPointCompensation : 0);
-            return input == 0 || output == 0
+            // A table of five or more inks would be thinned to seven nodes by the library's own table: take the profile as it is.
+            bool plain = precise || Channels(ends.From) > 4;
+            uint flags = LittleCms.NoCache | (plain ? LittleCms.NoOptimization : LittleCms.FineTable)
+                | (blackPoint ? LittleCms.BlackPointCompensation : 0);
+            return input == 0 || (output == 0 && to is not null)
                 ? 0
-                : LittleCms.CreateTransform(context.Handle, input, Format(from.Space), output, Format(to.Space), (uint)intent, flags);
+                : LittleCms.CreateTransform(
+                    context.Handle, input, Format(ends.From, precise), output, Format(ends.To, precise), (uint)intent, flags);
         }
         finally
         {
@@ -132,24 +183,37 @@ public sealed class IccTransform : IDisposable
     }
 
     // Bits of a pixel format: float 22, colour space 16–20, channels 3–6, bytes a channel 0–2 (0 stands for the 8 of a double).
-    private static uint Format(IccSpace space) => space switch
+    private static uint Format(IccSpace space, bool precise)
     {
-        IccSpace.Gray => (3u << 16) | (1 << 3) | 1,
-        IccSpace.Rgb => (4u << 16) | (3 << 3) | 1,
-        IccSpace.Cmyk => (6u << 16) | (4 << 3) | 1,
-        _ => (1u << 22) | (10u << 16) | (3 << 3),
-    };
+        uint number = space switch
+        {
+            IccSpace.Gray => 3,
+            IccSpace.Rgb => 4,
+            IccSpace.Cmyk => 6,
+            IccSpace.Lab => 10,
+            _ => 14 + (uint)Channels(space),
+        };
+        return (number << 16) | ((uint)Channels(space) << 3) | (precise || space == IccSpace.Lab ? 1u << 22 : 1);
+    }
 
     private static string NameOf(IccProfile profile) => profile.Description.Length > 0 ? profile.Description : "unnamed profile";
 
-    private static void RequireLab(IccSpace space, string name)
+    private void RequireLab(IccSpace space, string name)
     {
+        RequireCoarse(name);
         if (space != IccSpace.Lab)
             throw new ArgumentException(Invariant($"The transform has {space} here, not Lab."), name);
     }
 
-    private static void RequireBytes(IccSpace space, string name)
+    private void RequireCoarse(string name)
     {
+        if (precise)
+            throw new ArgumentException("The transform is one for doubles: pass doubles.", name);
+    }
+
+    private void RequireBytes(IccSpace space, string name)
+    {
+        RequireCoarse(name);
         if (space == IccSpace.Lab)
             throw new ArgumentException("The transform has Lab here: pass Lab values.", name);
     }

@@ -10,6 +10,7 @@ internal static partial class LittleCms
     internal const uint NoCache = 0x0040;
     internal const uint BlackPointCompensation = 0x2000;
     internal const uint FineTable = 0x0400;
+    internal const uint NoOptimization = 0x0100;
     internal const uint InfoDescription = 0;
 
     private const string Library = "lcms2";
@@ -99,6 +100,9 @@ internal static partial class LittleCms
 
     [LibraryImport(Library, EntryPoint = "cmsWriteTag")]
     internal static partial int WriteXyzTag(nint profile, uint signature, ReadOnlySpan<double> xyz);
+
+    [LibraryImport(Library, EntryPoint = "cmsWriteRawTag")]
+    internal static partial int WriteRawTag(nint profile, uint signature, ReadOnlySpan<byte> data, uint size);
 
     [LibraryImport(Library, EntryPoint = "cmsLinkTag")]
     internal static partial int LinkTag(nint profile, uint signature, uint target);

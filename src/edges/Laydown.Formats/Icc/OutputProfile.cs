@@ -1,122 +1,113 @@
-using System.Text;
 using Laydown.Colour.Inversion;
 using Laydown.Colour.Spaces;
 
 namespace Laydown.Formats.Icc;
 
-/// <summary>Writes a CMYK output profile (ICC v2.4, PCS Lab) from tables of our own.</summary>
+/// <summary>Writes an output profile (PCS Lab) of 3 to 8 inks from tables of our own: CMYK for four inks, else nCLR.</summary>
 /// <remarks>
 /// AToB and BToA for the perceptual and colorimetric intents; saturation shares the colorimetric tables. 16-bit tables. The same
-/// tables give the same bytes.
-/// The L* curve of BToA stretches 0 to 100 over all nodes, so that white lies on a node.
+/// tables give the same bytes. [ICC1]
+/// The curves of BToA stretch L* 0 to 100 and a*, b* −128 to 127.996 over all nodes, so that white lies on a node.
 /// </remarks>
 public static class OutputProfile
 {
     private const double OutsideGamut = 1.5;
 
-    /// <summary>The profile's bytes.</summary>
-    /// <param name="tables">The tables.</param>
+    /// <summary>The bytes of a CMYK profile of edition 2.</summary>
+    /// <param name="tables">The tables, four inks.</param>
     /// <param name="description">Name for people, ASCII; says "invented" where the print is.</param>
     /// <param name="rights">Copyright line, ASCII.</param>
-    /// <exception cref="ArgumentException">A text is empty or not ASCII.</exception>
-    public static byte[] Write(ProfileTables tables, string description, string rights)
+    /// <exception cref="ArgumentException">A text is empty or not ASCII, or the tables have another number of inks than four.</exception>
+    public static byte[] Write(ProfileTables tables, string description, string rights) =>
+        Write(tables, description, rights, OutputProfileOptions.Usual);
+
+    /// <summary>The profile's bytes.</summary>
+    /// <param name="tables">The tables, 3 to 8 inks.</param>
+    /// <param name="description">Name for people, ASCII; says "invented" where the print is.</param>
+    /// <param name="rights">Copyright line, ASCII.</param>
+    /// <param name="options">Edition, ink names (needed for all but four inks), readings, limits.</param>
+    /// <exception cref="ArgumentException">A text is empty or not ASCII, names or limits do not fit the inks, or a table does not fit
+    /// its steps.</exception>
+    public static byte[] Write(ProfileTables tables, string description, string rights, OutputProfileOptions options)
     {
-        byte[] name = AsciiZ(description), copyright = AsciiZ(rights);
-        using CmsContext context = new();
-        nint profile = LittleCms.CreatePlaceholder(context.Handle);
-        try
-        {
-            LittleCms.SetProfileVersion(profile, 2.4);
-            LittleCms.SetDeviceClass(profile, 0x70727472);
-            LittleCms.SetColorSpace(profile, 0x434D594B);
-            LittleCms.SetPcs(profile, 0x4C616220);
-            WriteText(context, profile, 0x64657363, name);
-            WriteText(context, profile, 0x63707274, copyright);
-            Xyz white = tables.MediaWhite;
-            Check(LittleCms.WriteXyzTag(profile, 0x77747074, [white.X / 100, white.Y / 100, white.Z / 100]), context);
-            WriteTables(context, profile, tables);
-            return ProfileBytes.Save(profile, context);
-        }
-        finally
-        {
-            _ = LittleCms.CloseProfile(profile);
-        }
+        Require(tables, options);
+        using ProfileWriter writer = new(
+            options.Edition, ProfileWriter.OutputClass, ProfileWriter.SpaceOf(tables.Inks), ProfileWriter.LabSpace);
+        writer.Text(0x64657363, description);
+        writer.Text(0x63707274, rights);
+        Xyz white = tables.MediaWhite;
+        writer.Xyz(0x77747074, [white.X / 100, white.Y / 100, white.Z / 100]);
+        if (options.Edition == IccEdition.V4)
+            writer.Raw(RawTags.Adaptation, RawTags.NoAdaptation());
+        if (options.InkNames.Count > 0)
+            writer.Raw(RawTags.ColorantTable, RawTags.Colorants(options.InkNames, [.. Enumerable.Range(0, tables.Inks).Select(i => Solid(tables, i))]));
+        if (options.Readings.Length > 0)
+            writer.Raw(RawTags.Target, RawTags.Text(options.Readings));
+        WriteTables(writer, tables, options);
+        return writer.Save();
     }
 
-    private static void WriteTables(CmsContext context, nint profile, ProfileTables tables)
+    private static void WriteTables(ProfileWriter writer, ProfileTables tables, OutputProfileOptions options)
     {
         const uint aToB0 = 0x41324230, aToB1 = 0x41324231, aToB2 = 0x41324232, bToA0 = 0x42324130, bToA1 = 0x42324131, bToA2 = 0x42324132;
-        ushort[] forward = [.. tables.Forward.SelectMany(EncodeLab)];
-        WritePipeline(context, profile, aToB0, [], (tables.ForwardSteps, 4, 3), forward);
-        Check(LittleCms.LinkTag(profile, aToB1, aToB0), context);
-        Check(LittleCms.LinkTag(profile, aToB2, aToB0), context);
+        bool four = options.Edition == IccEdition.V4;
+        ushort[] forward = [.. tables.Forward.SelectMany(lab => four ? InkCodes.Lab4(lab) : InkCodes.Lab2(lab))];
+        writer.Table(aToB0, After(four, tables.Inks), (tables.ForwardSteps, tables.Inks, 3), forward, After(four, 3));
+        writer.Same(aToB1, aToB0);
+        writer.Same(aToB2, aToB0);
 
-        // The curve's last entry but one stands for L* = 100, code 65280.
+        ushort[][] curves = four ? Curves4() : Curves2();
+        (int, int, int) shape = (tables.InverseSteps, 3, tables.Inks);
+        writer.Table(bToA0, curves, shape, Inks(tables.Perceptual, tables.Inks, options.Limits), After(four, tables.Inks));
+        writer.Table(bToA1, curves, shape, Inks(tables.Colorimetric, tables.Inks, options.Limits), After(four, tables.Inks));
+        writer.Same(bToA2, bToA1);
+        writer.Table(0x67616D74, curves, (tables.InverseSteps, 3, 1), [.. tables.Distance.Select(EncodeGamut)], After(four, 1));
+    }
+
+    // The L* curve's last entry but one stands for L* = 100, code 65280 of edition 2.
+    private static ushort[][] Curves2()
+    {
         ushort[] stretch = [.. Enumerable.Range(0, 258).Select(i => (ushort)Math.Min(65535, Math.Round(i * 65535 / 256.0)))];
         ushort[] plain = [.. Enumerable.Range(0, 258).Select(i => (ushort)Math.Round(i * 65535 / 257.0))];
-        ushort[][] curves = [stretch, plain, plain];
-        WritePipeline(context, profile, bToA0, curves, (tables.InverseSteps, 3, 4), [.. tables.Perceptual.Select(EncodeInk)]);
-        WritePipeline(context, profile, bToA1, curves, (tables.InverseSteps, 3, 4), [.. tables.Colorimetric.Select(EncodeInk)]);
-        Check(LittleCms.LinkTag(profile, bToA2, bToA1), context);
-        WritePipeline(context, profile, 0x67616D74, curves, (tables.InverseSteps, 3, 1), [.. tables.Distance.Select(EncodeGamut)]);
+        return [stretch, plain, plain];
     }
 
-    private static void WritePipeline(
-        CmsContext context, nint profile, uint signature, ushort[][] curves, (int Steps, int Inputs, int Outputs) shape, ushort[] table)
+    // In edition 4 a* and b* end at 127, the nodes at 127.996: 255 × 256 / 65535 of the way.
+    private static ushort[][] Curves4() => [[0, 65535], [0, 65280], [0, 65280]];
+
+    // Edition 4 wants curves on both sides of a table, edition 2 takes a bare one.
+    private static ushort[][] After(bool four, int channels) => four ? [.. Enumerable.Repeat<ushort[]>([0, 65535], channels)] : [];
+
+    private static ushort[] Inks(IReadOnlyList<float> inks, int count, InkLimits? limits)
     {
-        nint pipeline = LittleCms.AllocPipeline(context.Handle, (uint)shape.Inputs, (uint)shape.Outputs);
-        try
-        {
-            if (curves.Length > 0)
-            {
-                nint[] built = [.. curves.Select(c => LittleCms.BuildCurve(context.Handle, (uint)c.Length, c))];
-                Check(LittleCms.InsertStage(pipeline, 1, LittleCms.AllocCurves(context.Handle, (uint)built.Length, built)), context);
-                foreach (nint curve in built)
-                    LittleCms.FreeCurve(curve);
-            }
-
-            nint grid = LittleCms.AllocTable(context.Handle, (uint)shape.Steps, (uint)shape.Inputs, (uint)shape.Outputs, table);
-            Check(LittleCms.InsertStage(pipeline, 1, grid), context);
-            Check(LittleCms.WriteTag(profile, signature, pipeline), context);
-        }
-        finally
-        {
-            LittleCms.FreePipeline(pipeline);
-        }
+        ushort[] caps = [.. Enumerable.Range(0, count).Select(i => limits is null ? ushort.MaxValue : InkCodes.Cap(limits.PerInk[i]))];
+        return [.. inks.Select((ink, i) => Math.Min(caps[i % count], InkCodes.Ink(ink)))];
     }
 
-    private static unsafe void WriteText(CmsContext context, nint profile, uint signature, byte[] text)
+    private static Lab Solid(ProfileTables tables, int ink)
     {
-        nint made = LittleCms.AllocText(context.Handle, 1);
-        try
-        {
-            fixed (byte* language = "en\0"u8, country = "GB\0"u8)
-                Check(LittleCms.SetText(made, language, country, text), context);
-            Check(LittleCms.WriteTag(profile, signature, made), context);
-        }
-        finally
-        {
-            LittleCms.FreeText(made);
-        }
+        int stride = 1;
+        for (int i = tables.Inks - 1; i > ink; i--)
+            stride *= tables.ForwardSteps;
+        return tables.Forward[(tables.ForwardSteps - 1) * stride];
     }
 
-    private static byte[] AsciiZ(string text) => text.Length > 0 && text.All(char.IsAscii)
-        ? [.. Encoding.ASCII.GetBytes(text), 0]
-        : throw new ArgumentException(Invariant($"Profile text \"{text}\": wanted at least one character, all ASCII."), nameof(text));
-
-    // Lab of ICC v2 in 16 bits: L* 100 is 65280, a* and b* 0 are 32768.
-    private static ushort[] EncodeLab(Lab lab) =>
-        [Code(lab.L * 652.8), Code((lab.A + 128) * 256), Code((lab.B + 128) * 256)];
-
-    private static ushort EncodeInk(float ink) => Code(Math.Floor(ink * 65535.0));
-
-    private static ushort EncodeGamut(float distance) => distance < OutsideGamut ? (ushort)0 : Code(256 * distance);
-
-    private static ushort Code(double value) => (ushort)Math.Clamp(Math.Round(value), 0, 65535);
-
-    private static void Check(int done, CmsContext context)
+    private static void Require(ProfileTables tables, OutputProfileOptions options)
     {
-        if (done == 0)
-            throw new InvalidOperationException(Invariant($"Little CMS refused a part of the profile: {context.Said}."));
+        if (tables.Inks is < 3 or > 8)
+            throw new ArgumentException(Invariant($"{tables.Inks} inks: wanted 3 to 8."), nameof(tables));
+        int names = options.InkNames.Count;
+        if (names != tables.Inks && !(names == 0 && tables.Inks == 4))
+            throw new ArgumentException(Invariant($"{names} ink names for {tables.Inks} inks: wanted one for each."), nameof(options));
+        if (options.InkNames.Any(n => n.Length is 0 or > 31 || !n.All(char.IsAscii)) || !options.Readings.All(char.IsAscii))
+            throw new ArgumentException("Ink names and readings: wanted ASCII, names of 1 to 31 characters.", nameof(options));
+        if (options.Limits is { } limits && limits.PerInk.Count != tables.Inks)
+            throw new ArgumentException(Invariant($"{limits.PerInk.Count} limits for {tables.Inks} inks: wanted one for each."), nameof(options));
+        long nodes = (long)tables.InverseSteps * tables.InverseSteps * tables.InverseSteps;
+        if (tables.Forward.Count != Math.Pow(tables.ForwardSteps, tables.Inks) || tables.Distance.Count != nodes
+            || tables.Colorimetric.Count != nodes * tables.Inks || tables.Perceptual.Count != nodes * tables.Inks)
+            throw new ArgumentException("Profile tables: wanted as many entries as their steps and inks ask for.", nameof(tables));
     }
+
+    private static ushort EncodeGamut(float distance) => distance < OutsideGamut ? (ushort)0 : InkCodes.Code(256 * distance);
 }
