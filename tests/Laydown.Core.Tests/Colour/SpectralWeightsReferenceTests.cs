@@ -6,16 +6,22 @@ namespace Laydown.Core.Tests.Colour;
 public sealed class SpectralWeightsReferenceTests
 {
     [Theory]
-    [InlineData("D50")]
-    [InlineData("D65")]
-    [InlineData("LED-B4")]
-    public void Agree_to_the_last_digit(string light)
+    [InlineData("D50", 380)]
+    [InlineData("D65", 380)]
+    [InlineData("LED-B4", 380)]
+    [InlineData("LED-B1", 380)]
+    [InlineData("LED-V2", 380)]
+    [InlineData("FL11", 380)]
+    [InlineData("A", 400)]
+    [InlineData("D50", 400)]
+    [InlineData("LED-B4", 400)]
+    public void Agree_to_the_last_digit(string light, int first)
     {
-        Illuminant illuminant = new[] { Illuminant.D50, Illuminant.D65, Illuminant.LedB4 }.Single(i => i.Name == light);
-        SpectralWeights weights = SpectralWeights.For(illuminant);
-        IReadOnlyList<double[]> table = PublishedTable.Rows($"colour/weights-{light}-2deg-10nm-380-730.csv");
-        Assert.Equal(Bands.Count, table.Count);
-        for (int band = 0; band < Bands.Count; band++)
+        int last = first == 380 ? 730 : 700;
+        SpectralWeights weights = SpectralWeights.For(CieIlluminants.Named(light)!, ColourMatching.TwoDegree, first, last, 10);
+        IReadOnlyList<double[]> table = PublishedTable.Rows(Invariant($"colour/weights-{light}-2deg-10nm-{first}-{last}.csv"));
+        Assert.Equal(weights.Count, table.Count);
+        for (int band = 0; band < weights.Count; band++)
         {
             Assert.Equal(table[band][1], weights.X[band], tolerance: 6e-7);
             Assert.Equal(table[band][2], weights.Y[band], tolerance: 6e-7);

@@ -28,17 +28,21 @@ public static class ReadingColour
                 Invariant($"Spectrum {spectrum.FirstNm} nm to {spectrum.LastNm} nm every {spectrum.StepNm} nm: wanted 400 nm to 700 nm, every 1 nm to 20 nm."),
                 nameof(spectrum));
 
-        bool usual = spectrum.FirstNm == Usual.FirstNm && spectrum.StepNm == Usual.StepNm && spectrum.Values.Count == Usual.Count;
-        SpectralWeights weights = usual
-            ? Usual
-            : SpectralWeights.For(Illuminant.D50, ColourMatching.TwoDegree, spectrum.FirstNm, spectrum.LastNm, spectrum.StepNm);
+        SpectralWeights weights = WeightsFor(spectrum.FirstNm, spectrum.StepNm, spectrum.Values.Count);
         return weights.Of(spectrum.Values as double[] ?? [.. spectrum.Values]);
     }
 
+    /// <summary>The weights for even bands under D50 and 2°, to be asked for once where many spectra have the same bands.</summary>
+    /// <param name="firstNm">First band, nm.</param>
+    /// <param name="stepNm">Width of a band, nm.</param>
+    /// <param name="count">Number of bands.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The bands do not reach from 400 nm to 700 nm or are wider than 20 nm.</exception>
+    public static SpectralWeights WeightsFor(int firstNm, int stepNm, int count) =>
+        firstNm == Usual.FirstNm && stepNm == Usual.StepNm && count == Usual.Count
+            ? Usual
+            : SpectralWeights.For(Illuminant.D50, ColourMatching.TwoDegree, firstNm, firstNm + (stepNm * (count - 1)), stepNm);
+
     /// <summary>Lab of a spectrum in any even bands.</summary>
     /// <exception cref="ArgumentException">The bands do not reach from 400 nm to 700 nm or are wider than 20 nm.</exception>
-    public static Lab LabOf(Spectrum spectrum)
-    {
-        return Lab.From(XyzOf(spectrum), White);
-    }
+    public static Lab LabOf(Spectrum spectrum) => Lab.From(XyzOf(spectrum), White);
 }

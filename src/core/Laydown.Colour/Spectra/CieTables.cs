@@ -11,12 +11,14 @@ internal static class CieTables
     /// <summary>An LED illuminant.</summary>
     internal static Illuminant Led(string name) => Light(name, "illuminants-led-5nm.csv", heldBeyond: false);
 
+    /// <summary>A fluorescent illuminant.</summary>
+    internal static Illuminant Fluorescent(string name) => Light(name, "illuminants-fluorescent-5nm.csv", heldBeyond: true);
+
     /// <summary>The 2° observer.</summary>
-    internal static ColourMatching TwoDegreeObserver()
-    {
-        (_, List<double[]> rows) = Read("cmf-1931-2deg-1nm.csv");
-        return new((int)rows[0][0], [.. rows.Select(r => r[1..])]);
-    }
+    internal static ColourMatching TwoDegreeObserver() => Observer("cmf-1931-2deg-1nm.csv");
+
+    /// <summary>The 10° observer.</summary>
+    internal static ColourMatching TenDegreeObserver() => Observer("cmf-1964-10deg-1nm.csv");
 
     /// <summary>A column of a table by its name in the first line.</summary>
     internal static double[] Column(string table, string name)
@@ -24,6 +26,12 @@ internal static class CieTables
         (string[] head, List<double[]> rows) = Read(table);
         int column = Array.IndexOf(head, name);
         return [.. rows.Select(r => r[column])];
+    }
+
+    private static ColourMatching Observer(string table)
+    {
+        (_, List<double[]> rows) = Read(table);
+        return new((int)rows[0][0], [.. rows.Select(r => r[1..])]);
     }
 
     private static Illuminant Light(string name, string table, bool heldBeyond)

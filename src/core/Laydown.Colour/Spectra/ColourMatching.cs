@@ -21,6 +21,9 @@ public sealed class ColourMatching
     /// <summary>The CIE 1931 observer, 2° [CIE15].</summary>
     public static ColourMatching TwoDegree { get; } = CieTables.TwoDegreeObserver();
 
+    /// <summary>The CIE 1964 observer, 10° [CIE15].</summary>
+    public static ColourMatching TenDegree { get; } = CieTables.TenDegreeObserver();
+
     /// <summary>First wavelength, nm.</summary>
     public int FirstNm { get; }
 

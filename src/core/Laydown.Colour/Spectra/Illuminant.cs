@@ -12,7 +12,7 @@ public sealed record Illuminant
     /// <param name="startNm">First wavelength, nm.</param>
     /// <param name="stepNm">Step, nm, over 0.</param>
     /// <param name="power">Relative power, none under 0, at least two values.</param>
-    /// <param name="heldBeyond">Whether the end values hold outside the table (daylight, lamps with a filament) or there is no light
+    /// <param name="heldBeyond">Whether the end values hold outside the table (daylight, lamps with a filament or a gas) or there is no light
     /// (LEDs).</param>
     /// <exception cref="ArgumentException">The table is too short or has a value under 0 or NaN.</exception>
     public Illuminant(string name, int startNm, int stepNm, IReadOnlyList<double> power, bool heldBeyond)

@@ -14,6 +14,7 @@ public sealed class SpectralWeights
 {
     private const int TableFirstNm = 360;
     private const int TableLastNm = 830;
+    private const int SumLastNm = 780;
     private readonly double[] x, y, z;
 
     private SpectralWeights(int firstNm, int stepNm, double[][] weights)
@@ -50,7 +51,7 @@ public sealed class SpectralWeights
 
     /// <summary>Weights for any light, observer and bands.</summary>
     /// <remarks>Bands of 5 nm or less are summed as they are; wider ones take the light between them [ASTM-E2022]. Bands outside 360 nm to
-    /// 830 nm weigh nothing.</remarks>
+    /// 830 nm, or 780 nm where they are summed, weigh nothing.</remarks>
     /// <param name="light">The light.</param>
     /// <param name="observer">The observer, at least 360–830 nm.</param>
     /// <param name="firstNm">First band, nm, at most 400.</param>
@@ -66,7 +67,8 @@ public sealed class SpectralWeights
 
         // Nodes stand in step with the bands, from the first to the last within the tables.
         int below = firstNm < TableFirstNm ? (TableFirstNm - firstNm + stepNm - 1) / stepNm : 0;
-        int above = lastNm > TableLastNm ? (lastNm - TableLastNm + stepNm - 1) / stepNm : 0;
+        int tableLast = stepNm <= 5 ? SumLastNm : TableLastNm;
+        int above = lastNm > tableLast ? (lastNm - tableLast + stepNm - 1) / stepNm : 0;
         int start = TableFirstNm + ((((firstNm - TableFirstNm) % stepNm) + stepNm) % stepNm);
         double[][] whole = stepNm <= 5 ? Sums(light, observer, start, stepNm) : Spread(light, observer, start, stepNm);
         int skip = (firstNm + (below * stepNm) - start) / stepNm, steps = ((lastNm - firstNm) / stepNm) - below - above;
@@ -99,7 +101,7 @@ public sealed class SpectralWeights
     // Light times observer at the bands alone: the practice for 5 nm and less.
     private static double[][] Sums(Illuminant light, ColourMatching observer, int start, int stepNm)
     {
-        int nodes = ((TableLastNm - start) / stepNm) + 1;
+        int nodes = ((SumLastNm - start) / stepNm) + 1;
         double[][] weights = [new double[nodes], new double[nodes], new double[nodes]];
         for (int node = 0; node < nodes; node++)
         {

@@ -1,5 +1,6 @@
 using Laydown.Colour.Readings;
 using Laydown.Colour.Spaces;
+using Laydown.Colour.Spectra;
 using Laydown.Measures;
 
 namespace Laydown.Formats.Patches;
@@ -10,6 +11,7 @@ internal sealed class PatchTableReader(PatchTable table)
 {
     private readonly PatchColumns columns = PatchColumns.Of(table);
     private readonly List<InputFault> faults = [];
+    private SpectralWeights? weights;
     private int more;
 
     /// <summary>The readings, or why they are refused.</summary>
@@ -147,7 +149,8 @@ internal sealed class PatchTableReader(PatchTable table)
         }
 
         Spectrum spectrum = new(columns.Bands[0].Nm, columns.Bands[1].Nm - columns.Bands[0].Nm, values);
-        return new(IdOf(row), inks, ReadingColour.LabOf(spectrum), spectrum);
+        weights ??= ReadingColour.WeightsFor(spectrum.FirstNm, spectrum.StepNm, values.Length);
+        return new(IdOf(row), inks, Lab.From(weights.Of(values), ReadingColour.White), spectrum);
     }
 
     private Patch Plain(int row, double[] inks, double[] given, double unit)
