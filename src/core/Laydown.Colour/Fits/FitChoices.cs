@@ -1,0 +1,11 @@
+namespace Laydown.Colour.Fits;
+
+/// <summary>How a print is to be modelled.</summary>
+/// <param name="Kind">The kind of model; null tries all that the chart allows and takes the one whose held-out patches come out best.</param>
+/// <param name="Folds">Parts into which the patches are split to predict each from the others, 2 to 20.</param>
+/// <param name="Seed">Seed of the split.</param>
+public sealed record FitChoices(FitKind? Kind, int Folds, int Seed)
+{
+    /// <summary>The best kind, five folds.</summary>
+    public static FitChoices Usual { get; } = new(null, 5, 1);
+}
