@@ -3,20 +3,22 @@ namespace Laydown.Colour.Fits;
 /// <summary>Finds the kernel under which each reading is best predicted by the others.</summary>
 /// <remarks>
 /// Coordinate search over the logarithms of all numbers of the kernel, and over n; the same steps for the same points. A part of the
-/// points is enough: at most <see cref="MostPoints"/>, single inks first, the others evenly through the chart. The search has some two
+/// points is enough: a thousand, single inks first, the others evenly through the chart. The search has some two
 /// dozen numbers to choose from a thousand readings, so it hardly learns single patches: found anew without each fold, the held-out
 /// residuals of a public chart change in the third digit.
 /// </remarks>
 internal static class KernelSearch
 {
     private const int MostPoints = 1000;
+    private const int MostPointsThorough = 1800;
     private const int Sweeps = 2;
+    private const int SweepsThorough = 5;
     private static readonly double[] Factors = [2, 2.5, 3];
 
     /// <summary>The best kernel and scale found.</summary>
-    internal static (InkKernel Kernel, RootSpace Space) Best(FitPoints points, CancellationToken cancellation)
+    internal static (InkKernel Kernel, RootSpace Space) Best(FitPoints points, bool thorough, CancellationToken cancellation)
     {
-        FitPoints some = points.Only(Part(points));
+        FitPoints some = points.Only(Part(points, thorough ? MostPointsThorough : MostPoints));
         int inks = points.Inks[0].Length;
         double[] best = Numbers(InkKernel.Usual(inks));
         RootSpace space = new(Factors[0]);
@@ -26,7 +28,8 @@ internal static class KernelSearch
 
         // One number after the other, up and down; what helped is followed once more in the next sweep with half the stride.
         double stride = Math.Log(2.2);
-        for (int sweep = 0; sweep < Sweeps; sweep++, stride /= 2)
+        int sweeps = thorough ? SweepsThorough : Sweeps;
+        for (int sweep = 0; sweep < sweeps; sweep++, stride *= sweep > sweeps / 2 - 1 ? 0.5 : 1)
         {
             for (int number = 0; number < best.Length; number++)
             {
@@ -51,14 +54,14 @@ internal static class KernelSearch
         }
     }
 
-    private static List<int> Part(FitPoints points)
+    private static List<int> Part(FitPoints points, int most)
     {
         int[] all = [.. Enumerable.Range(0, points.Count)];
-        if (points.Count <= MostPoints)
+        if (points.Count <= most)
             return [.. all];
-        List<int> single = [.. all.Where(i => points.Inks[i].Count(c => c > 0) <= 1).Take(MostPoints / 2)];
+        List<int> single = [.. all.Where(i => points.Inks[i].Count(c => c > 0) <= 1).Take(most / 2)];
         int[] rest = [.. all.Except(single)];
-        int wanted = MostPoints - single.Count;
+        int wanted = most - single.Count;
         single.AddRange(Enumerable.Range(0, wanted).Select(i => rest[(int)((long)i * rest.Length / wanted)]));
         return [.. single.Order()];
     }

@@ -29,7 +29,7 @@ public static class PrintFit
                 file, null, "mixtures", Invariant($"{points.Count} distinct"), Invariant($"at most {MostPoints}")));
         }
 
-        Kinds kinds = new(readings.InkNames, points, cancellation);
+        Kinds kinds = new(readings.InkNames, points, choices.Thorough, cancellation);
         FitKind[] wanted = choices.Kind is { } one ? [one] : Enum.GetValues<FitKind>();
         Held[] tried = [.. wanted.Select((kind, i) => HeldOut(kinds, kind, points, choices, Part(progress, i, wanted.Length))).OfType<Held>()];
         if (tried.Length == 0)
@@ -101,9 +101,9 @@ public static class PrintFit
     private sealed record Held(FitKind Kind, double YuleNielsen, List<int> Which, List<Lab> Predicted, double[] Errors);
 
     // How each kind is made; what is searched for once on all points is kept.
-    private sealed class Kinds(IReadOnlyList<string> inkNames, FitPoints points, CancellationToken cancellation)
+    private sealed class Kinds(IReadOnlyList<string> inkNames, FitPoints points, bool thorough, CancellationToken cancellation)
     {
-        private readonly Lazy<(InkKernel Kernel, RootSpace Space)> kernel = new(() => KernelSearch.Best(points, cancellation));
+        private readonly Lazy<(InkKernel Kernel, RootSpace Space)> kernel = new(() => KernelSearch.Best(points, thorough, cancellation));
         private readonly Lazy<IReadOnlyList<double[]>> lattice = new(() => Lattice.Find(points));
         private bool[]? onNodes;
 

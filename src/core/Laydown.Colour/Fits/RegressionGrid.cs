@@ -25,7 +25,7 @@ internal static class RegressionGrid
         <= 4 => 100_000,
         5 => 200_000,
         6 => 400_000,
-        _ => 900_000,
+        _ => 1_200_000,
     };
 
     // What lines between nodes miss falls with the square of the steps, so with a fixed number of nodes each ink gets steps by the root of

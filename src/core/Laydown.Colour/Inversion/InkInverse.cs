@@ -3,38 +3,58 @@ using Laydown.Colour.Spaces;
 
 namespace Laydown.Colour.Inversion;
 
-/// <summary>Finds the inks for a colour: a model run backwards under ink limits and a wish for black.</summary>
+/// <summary>Finds the inks for a colour: a model run backwards under ink limits, a wish for black and small prices on ink.</summary>
 /// <remarks>
-/// Makes least |W (Lab(inks) − wanted)|² + p (K − K wanted)² inside the limits by a projected Levenberg–Marquardt search; W holds S_L,
-/// S_C and S_H of
-/// CIEDE2000 frozen at the wanted colour, so outside the gamut the nearest printable colour comes out. The price p is small: a
-/// reachable colour is met
-/// to about 0.05. Four inks, black last. The colours are media-relative: the bare stock is Lab 100, 0, 0.
+/// Makes least |W (Lab(inks) − wanted)|² + Σ pᵢ² (cᵢ − tᵢ)² inside the limits by a projected Levenberg–Marquardt search; W holds S_L, S_C
+/// and S_H of CIEDE2000 frozen at the wanted colour, so outside the gamut the nearest printable colour comes out. The prices are small: a
+/// reachable colour is met to about 0.05. The colours are media-relative: the bare stock is Lab 100, 0, 0.
 /// </remarks>
 public sealed class InkInverse
 {
-    /// <summary>Number of inks: cyan, magenta, yellow, black.</summary>
-    public const int Inks = 4;
+    private const int MostInks = 8;
+    private const int MostSteps = 60;
+    private const double Met = 0.1;
 
-    private const int Black = 3;
-    private const int MostSteps = 40;
-    private const double BlackPrice = 0.2;
-    private readonly NeugebauerModel model;
+    // So much less black is aimed at that saving other ink alone does not bring any into the lights.
+    private const double FirstBlack = 0.015;
+    private readonly IInkModel model;
     private readonly InkLimits limits;
     private readonly BlackPolicy policy;
+    private readonly double[] farStarts;
 
-    /// <summary>An inverse of a four-ink model.</summary>
+    /// <summary>An inverse of a four-ink model, black last.</summary>
     /// <exception cref="ArgumentException">The model or the limits are not for four inks.</exception>
-    public InkInverse(NeugebauerModel model, InkLimits limits, BlackPolicy policy)
+    public InkInverse(IInkModel model, InkLimits limits, BlackPolicy policy)
+        : this(model, limits, policy, InkWishes.FourInks)
     {
-        if (model.Inks != Inks || limits.PerInk.Count != Inks)
-            throw new ArgumentException(Invariant($"{model.Inks} inks in the model, {limits.PerInk.Count} limits: wanted four."), nameof(model));
-
-        (this.model, this.limits, this.policy) = (model, limits, policy);
     }
+
+    /// <summary>An inverse of a model with up to eight inks.</summary>
+    /// <exception cref="ArgumentException">Model, limits and wishes are for different numbers of inks.</exception>
+    public InkInverse(IInkModel model, InkLimits limits, BlackPolicy policy, InkWishes wishes)
+    {
+        if (model.Inks > MostInks || model.Inks != limits.PerInk.Count || model.Inks != wishes.Price.Count)
+        {
+            throw new ArgumentException(
+                Invariant($"{model.Inks} inks in the model, {limits.PerInk.Count} limits, {wishes.Price.Count} wishes: wanted the same, at most {MostInks}."),
+                nameof(model));
+        }
+
+        (this.model, this.limits, this.policy, Wishes) = (model, limits, policy, wishes);
+        farStarts = FarStarts();
+    }
+
+    /// <summary>Number of inks.</summary>
+    public int Inks => model.Inks;
 
     /// <summary>The limits it keeps.</summary>
     public InkLimits Limits => limits;
+
+    /// <summary>What decides between equal colours.</summary>
+    public InkWishes Wishes { get; }
+
+    /// <summary>Starts all over the ink space, one after the other: for colours that no neighbour leads to.</summary>
+    public IReadOnlyList<double> EverywhereStarts => farStarts;
 
     /// <summary>Media-relative colour of a mixture.</summary>
     public Lab Predict(ReadOnlySpan<double> coverages) => Lab.From(model.ToXyz(coverages), model.White);
@@ -42,28 +62,38 @@ public sealed class InkInverse
     /// <summary>Searches from one start.</summary>
     /// <param name="wanted">Media-relative colour.</param>
     /// <param name="coverages">Start of the search; receives the inks, inside the limits.</param>
-    public Separated Solve(Lab wanted, Span<double> coverages)
+    public Separated Solve(Lab wanted, Span<double> coverages) => SolveKeeping(wanted, policy.Wanted(wanted), coverages);
+
+    /// <summary>Searches from one start with a given black in mind, as when a picture brings its own.</summary>
+    /// <param name="wanted">Media-relative colour.</param>
+    /// <param name="blackWanted">Black wished for, 0 to 1.</param>
+    /// <param name="coverages">Start of the search; receives the inks, inside the limits.</param>
+    public Separated SolveKeeping(Lab wanted, double blackWanted, Span<double> coverages)
     {
         limits.Project(coverages);
+        int inks = model.Inks;
         LocalMetric metric = new(wanted);
-        double blackWanted = Math.Min(policy.Wanted(wanted), limits.PerInk[Black]);
-        Span<double> residual = stackalloc double[Inks], trialResidual = stackalloc double[Inks], trial = stackalloc double[Inks];
-        Span<double> slopes = stackalloc double[Inks * Inks], trialSlopes = stackalloc double[Inks * Inks];
-        double cost = Residuals(coverages, metric, blackWanted, residual, slopes);
+        Span<double> target = stackalloc double[inks], trial = stackalloc double[inks];
+        Span<double> gradient = stackalloc double[inks], normal = stackalloc double[inks * inks];
+        Span<double> nextGradient = stackalloc double[inks], nextNormal = stackalloc double[inks * inks];
+        for (int ink = 0; ink < inks; ink++)
+            target[ink] = ink == Wishes.Black ? Math.Min(blackWanted, limits.PerInk[ink]) - FirstBlack : Wishes.Target[ink];
+
+        double cost = Weigh(coverages, metric, target, gradient, normal, out double distance);
         double damping = 1e-2;
         for (int step = 0; step < MostSteps && cost > 1e-7; step++)
         {
             coverages.CopyTo(trial);
-            double moved = BoundedStep.Take(trial, residual, slopes, damping, limits);
-            double trialCost = Residuals(trial, metric, blackWanted, trialResidual, trialSlopes);
+            double moved = BoundedStep.Take(trial, normal, gradient, damping, limits);
+            double trialCost = Weigh(trial, metric, target, nextGradient, nextNormal, out double trialDistance);
             bool better = trialCost < cost;
-            bool settled = moved < 1e-6 || (better && cost - trialCost < 1e-9 + (1e-5 * cost));
+            bool settled = moved < 1e-6 || (better && cost - trialCost < 1e-9 + (1e-6 * cost));
             if (better)
             {
-                (cost, damping) = (trialCost, damping * 0.2);
+                (cost, distance, damping) = (trialCost, trialDistance, damping * 0.2);
                 trial.CopyTo(coverages);
-                trialResidual.CopyTo(residual);
-                trialSlopes.CopyTo(slopes);
+                nextGradient.CopyTo(gradient);
+                nextNormal.CopyTo(normal);
             }
             else
             {
@@ -74,25 +104,29 @@ public sealed class InkInverse
                 break;
         }
 
-        double distance = Math.Sqrt(Math.Max(0, cost - (residual[Black] * residual[Black])));
         return new(distance, cost);
     }
 
     /// <summary>Searches from several starts and keeps the best.</summary>
     /// <param name="wanted">Media-relative colour.</param>
     /// <param name="coverages">First start; receives the best inks found.</param>
-    /// <param name="starts">Further starts, four coverages each, one after the other; tried only while the colour is not met.</param>
-    public Separated Solve(Lab wanted, Span<double> coverages, ReadOnlySpan<double> starts)
+    /// <param name="starts">Further starts, one after the other; tried only while the colour is not met.</param>
+    public Separated Solve(Lab wanted, Span<double> coverages, ReadOnlySpan<double> starts) =>
+        SolveKeeping(wanted, policy.Wanted(wanted), coverages, starts);
+
+    /// <summary>The same with a given black in mind.</summary>
+    public Separated SolveKeeping(Lab wanted, double blackWanted, Span<double> coverages, ReadOnlySpan<double> starts)
     {
-        Separated best = Solve(wanted, coverages);
-        Span<double> other = stackalloc double[Inks];
-        for (int start = 0; start < starts.Length && best.Distance > 0.1; start += Inks)
+        int inks = model.Inks;
+        Separated best = SolveKeeping(wanted, blackWanted, coverages);
+        Span<double> other = stackalloc double[inks];
+        for (int start = 0; start < starts.Length && best.Distance > Met; start += inks)
         {
-            starts.Slice(start, Inks).CopyTo(other);
+            starts.Slice(start, inks).CopyTo(other);
             if (Near(other, coverages))
                 continue;
 
-            Separated found = Solve(wanted, other);
+            Separated found = SolveKeeping(wanted, blackWanted, other);
             if (found.Cost < best.Cost - 1e-9)
             {
                 best = found;
@@ -103,32 +137,74 @@ public sealed class InkInverse
         return best;
     }
 
+    /// <summary>How far a mixture is from a colour, and how that changes with each ink: three weighted parts each.</summary>
+    internal void Slopes(Lab wanted, ReadOnlySpan<double> coverages, Span<double> apart, Span<double> rows) =>
+        Slopes(new LocalMetric(wanted), coverages, apart, rows);
+
+    private void Slopes(LocalMetric metric, ReadOnlySpan<double> coverages, Span<double> apart, Span<double> rows)
+    {
+        Span<Xyz> change = stackalloc Xyz[coverages.Length];
+        Xyz colour = model.ToXyz(coverages, change);
+        metric.Weigh(Lab.From(colour, model.White), apart);
+        Xyz steep = Lab.Steepness(colour, model.White);
+        for (int ink = 0; ink < coverages.Length; ink++)
+        {
+            double x = steep.X * change[ink].X, y = steep.Y * change[ink].Y, z = steep.Z * change[ink].Z;
+            metric.WeighStep(116 * y, 500 * (x - y), 200 * (y - z), rows.Slice(3 * ink, 3));
+        }
+    }
+
     // A start beside the best point found would only lead back to it.
     private static bool Near(ReadOnlySpan<double> one, ReadOnlySpan<double> other)
     {
         double apart = 0;
-        for (int ink = 0; ink < Inks; ink++)
+        for (int ink = 0; ink < one.Length; ink++)
             apart = Math.Max(apart, Math.Abs(one[ink] - other[ink]));
         return apart < 0.03;
     }
 
-    private double Residuals(ReadOnlySpan<double> coverages, LocalMetric metric, double blackWanted, Span<double> residual, Span<double> slopes)
+    // Every colour ink alone and every two together, then two greys, with and without black.
+    private double[] FarStarts()
     {
-        Span<Xyz> change = stackalloc Xyz[Inks];
-        Xyz colour = model.ToXyz(coverages, change);
-        metric.Weigh(Lab.From(colour, model.White), residual);
-        Xyz steep = Lab.Steepness(colour, model.White);
-        for (int ink = 0; ink < Inks; ink++)
+        int inks = model.Inks;
+        int[] colours = [.. Enumerable.Range(0, inks).Where(i => i != Wishes.Black && Wishes.LightPairs.All(p => p.Light != i))];
+        List<double> starts = [];
+        foreach (int one in colours)
         {
-            double x = steep.X * change[ink].X, y = steep.Y * change[ink].Y, z = steep.Z * change[ink].Z;
-            metric.WeighStep(116 * y, 500 * (x - y), 200 * (y - z), slopes.Slice(ink * Inks, Inks));
-            slopes[(ink * Inks) + Black] = ink == Black ? BlackPrice : 0;
+            foreach (int other in colours.Where(o => o >= one))
+                starts.AddRange(Enumerable.Range(0, inks).Select(i => i == one || i == other ? 0.8 : i == Wishes.Black ? 0 : 0.1));
         }
 
-        residual[Black] = BlackPrice * (coverages[Black] - blackWanted);
-        double cost = 0;
-        foreach (double part in residual)
-            cost += part * part;
-        return cost;
+        starts.AddRange(Enumerable.Range(0, inks).Select(i => i == Wishes.Black ? 0.8 : 0.3));
+        starts.AddRange(Enumerable.Range(0, inks).Select(i => i == Wishes.Black ? 0.1 : 0.3));
+        return [.. starts];
+    }
+
+    // Cost, gradient and JᵀJ: three rows of colour, and a price on each ink.
+    private double Weigh(
+        ReadOnlySpan<double> coverages, LocalMetric metric, ReadOnlySpan<double> target, Span<double> gradient, Span<double> normal, out double distance)
+    {
+        int inks = coverages.Length;
+        Span<double> apart = stackalloc double[3], rows = stackalloc double[3 * inks];
+        Slopes(metric, coverages, apart, rows);
+        double colourCost = (apart[0] * apart[0]) + (apart[1] * apart[1]) + (apart[2] * apart[2]), priceCost = 0;
+        for (int i = 0; i < inks; i++)
+        {
+            ReadOnlySpan<double> row = rows.Slice(3 * i, 3);
+            double price = Wishes.Price[i] * Wishes.Price[i], off = coverages[i] - target[i];
+
+            // Only what ink adds counts, so that a wish under 0 does not look like a cost at 0.
+            priceCost += price * ((off * off) - (target[i] < 0 ? target[i] * target[i] : 0));
+            gradient[i] = (row[0] * apart[0]) + (row[1] * apart[1]) + (row[2] * apart[2]) + (price * off);
+            for (int j = 0; j <= i; j++)
+            {
+                ReadOnlySpan<double> other = rows.Slice(3 * j, 3);
+                double product = (row[0] * other[0]) + (row[1] * other[1]) + (row[2] * other[2]) + (i == j ? price : 0);
+                normal[(i * inks) + j] = normal[(j * inks) + i] = product;
+            }
+        }
+
+        distance = Math.Sqrt(colourCost);
+        return colourCost + priceCost;
     }
 }

@@ -31,6 +31,18 @@ public static class Srgb
             100 * ((0.0193 * r) + (0.1192 * g) + (0.9505 * b)));
     }
 
+    /// <summary>Colour of encoded channels from 0 to 1, its white adapted to D50 as Lab 100, 0, 0.</summary>
+    public static Lab ToLab(double red, double green, double blue)
+    {
+        double r = DecodeChannel(red), g = DecodeChannel(green), b = DecodeChannel(blue);
+        Xyz d65 = new(
+            100 * ((0.4124 * r) + (0.3576 * g) + (0.1805 * b)),
+            100 * ((0.2126 * r) + (0.7152 * g) + (0.0722 * b)),
+            100 * ((0.0193 * r) + (0.1192 * g) + (0.9505 * b)));
+        Xyz white = new(95.05, 100, 108.9);
+        return Lab.From(Bradford.Adapt(d65, white, WhitePoints.Pcs), WhitePoints.Pcs);
+    }
+
     /// <summary>The code value of a linear channel, 0 to 255.</summary>
     public static byte EncodeChannel(double linear)
     {
@@ -40,9 +52,10 @@ public static class Srgb
     }
 
     /// <summary>The linear light of a code value, 0 to 1.</summary>
-    public static double DecodeChannel(byte code)
+    public static double DecodeChannel(byte code) => DecodeChannel(code / 255.0);
+
+    private static double DecodeChannel(double c)
     {
-        double c = code / 255.0;
         return c <= 0.04045 ? c / 12.92 : Math.Pow((c + 0.055) / 1.055, 2.4);
     }
 }

@@ -7,7 +7,7 @@ namespace Laydown.Formats.Icc;
 /// <remarks>
 /// AToB and BToA for the perceptual and colorimetric intents; saturation shares the colorimetric tables. 16-bit tables. The same
 /// tables give the same bytes. [ICC1]
-/// The curves of BToA stretch L* 0 to 100 and a*, b* −128 to 127.996 over all nodes, so that white lies on a node.
+/// The curves of BToA bring each colour to its place among the nodes; white lies on a node.
 /// </remarks>
 public static class OutputProfile
 {
@@ -56,24 +56,13 @@ public static class OutputProfile
         writer.Same(aToB1, aToB0);
         writer.Same(aToB2, aToB0);
 
-        ushort[][] curves = four ? Curves4() : Curves2();
+        ushort[][] curves = four ? AxisCurves.Edition4(tables.Axes) : AxisCurves.Edition2(tables.Axes);
         (int, int, int) shape = (tables.InverseSteps, 3, tables.Inks);
         writer.Table(bToA0, curves, shape, Inks(tables.Perceptual, tables.Inks, options.Limits), After(four, tables.Inks));
         writer.Table(bToA1, curves, shape, Inks(tables.Colorimetric, tables.Inks, options.Limits), After(four, tables.Inks));
         writer.Same(bToA2, bToA1);
         writer.Table(0x67616D74, curves, (tables.InverseSteps, 3, 1), [.. tables.Distance.Select(EncodeGamut)], After(four, 1));
     }
-
-    // The L* curve's last entry but one stands for L* = 100, code 65280 of edition 2.
-    private static ushort[][] Curves2()
-    {
-        ushort[] stretch = [.. Enumerable.Range(0, 258).Select(i => (ushort)Math.Min(65535, Math.Round(i * 65535 / 256.0)))];
-        ushort[] plain = [.. Enumerable.Range(0, 258).Select(i => (ushort)Math.Round(i * 65535 / 257.0))];
-        return [stretch, plain, plain];
-    }
-
-    // In edition 4 a* and b* end at 127, the nodes at 127.996: 255 × 256 / 65535 of the way.
-    private static ushort[][] Curves4() => [[0, 65535], [0, 65280], [0, 65280]];
 
     // Edition 4 wants curves on both sides of a table, edition 2 takes a bare one.
     private static ushort[][] After(bool four, int channels) => four ? [.. Enumerable.Repeat<ushort[]>([0, 65535], channels)] : [];
