@@ -52,7 +52,7 @@ public sealed class InkProfilesLawTests
         ProfileTables tables = InkTables.Make(inks);
         InkLimits limits = InkTables.LimitsOf(inks);
         IccProfile profile = IccProfile.Read("inks.icc", InkTables.Profile(inks, edition)).Value;
-        Lab[] nodes = [.. Enumerable.Range(0, 4913).Select(n => ProfileTables.Node(17, n / 289, n / 17 % 17, n % 17))];
+        Lab[] nodes = [.. Enumerable.Range(0, 4913).Select(n => tables.Axes.Node(n / 289, n / 17 % 17, n % 17))];
         byte[] scattered = IccData.Scattered(3 * 3000);
         Lab[] any = [.. nodes, .. scattered.Chunk(3).Select(c => new Lab(c[0] / 2.55, c[1] - 128.0, c[2] - 128.0))];
 

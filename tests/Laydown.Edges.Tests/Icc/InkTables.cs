@@ -30,10 +30,11 @@ internal static class InkTables
     {
         int steps = inks <= 4 ? 9 : inks <= 6 ? 4 : 3, inverse = 17;
         Lab[] forward = [.. Enumerable.Range(0, (int)Math.Pow(steps, inks)).Select(n => Colour(Digits(n, steps, inks)))];
+        InverseAxes axes = InverseAxes.Even(inverse);
         Lab[] nodes = [.. Enumerable.Range(0, inverse * inverse * inverse)
-            .Select(n => ProfileTables.Node(inverse, n / (inverse * inverse), n / inverse % inverse, n % inverse))];
+            .Select(n => axes.Node(n / (inverse * inverse), n / inverse % inverse, n % inverse))];
         float[] any = [.. nodes.SelectMany(n => Inks(n, inks))];
-        return new(White, inks, steps, forward, inverse, any, any, [.. nodes.Select(n => (float)(Math.Abs(n.A) + Math.Abs(n.B)) / 8)]);
+        return new(White, inks, steps, forward, axes, any, any, [.. nodes.Select(n => (float)(Math.Abs(n.A) + Math.Abs(n.B)) / 8)]);
     }
 
     public static LinkTables Link(int channels, int inks)

@@ -34,6 +34,17 @@ public sealed record InverseAxes(IReadOnlyList<double> L, IReadOnlyList<double> 
             Axis(gamut.Extent.LeastB - Margin, gamut.Extent.MostB + Margin, steps));
     }
 
+    /// <summary>Axes with even steps over all of Lab that a profile can name.</summary>
+    /// <param name="steps">Nodes along each axis: odd, 3 to 65.</param>
+    public static InverseAxes Even(int steps)
+    {
+        if (Bounds.Within(steps, 3, 65) % 2 == 0)
+            throw new ArgumentOutOfRangeException(nameof(steps), steps, "Nodes of a table: wanted an odd number, so that neutral lies on nodes.");
+        int middle = (steps - 1) / 2;
+        double[] wide = [.. Enumerable.Range(0, steps).Select(i => i < middle ? Least * (middle - i) / middle : Most * (i - middle) / middle)];
+        return new([.. Enumerable.Range(0, steps).Select(i => 100.0 * i / (steps - 1))], wide, wide);
+    }
+
     /// <summary>Colour of a node.</summary>
     public Lab Node(int l, int a, int b) => new(L[l], A[a], B[b]);
 
