@@ -22,6 +22,18 @@ public sealed record ShopFolder(string Root)
     /// <summary>Quotes as PDF.</summary>
     public string Quotes => Path.Combine(Root, "quotes");
 
+    /// <summary>Readings, models and residuals of print conditions.</summary>
+    public string Characterisations => Path.Combine(Catalogue, "characterisations");
+
+    /// <summary>ICC profiles and device links.</summary>
+    public string Profiles => Path.Combine(Catalogue, "profiles");
+
+    /// <summary>Readings of charts as they came in.</summary>
+    public string Readings => Path.Combine(Catalogue, "readings");
+
+    /// <summary>The library of named colours.</summary>
+    public string NamedColours => Path.Combine(Catalogue, "named-colours.json");
+
     /// <summary>Picture of a page; the same artwork has the same picture whatever order it belongs to.</summary>
     /// <param name="artworkSha256">SHA-256 of the artwork, lower-case hex.</param>
     /// <param name="page">Page from 1.</param>

@@ -1,5 +1,6 @@
 using Laydown.Shop.Artwork;
 using Laydown.Shop.Check;
+using Laydown.Shop.Colour;
 using Laydown.Shop.Orders;
 using Laydown.Shop.Run;
 
@@ -17,6 +18,7 @@ namespace Laydown.Shop;
 /// <param name="MakeRun">Makes the files of a run.</param>
 /// <param name="QuoteOrder">Quotes an order.</param>
 /// <param name="Progress">How far runs being made are.</param>
+/// <param name="Colour">What it can do with colour.</param>
 public sealed record ShopServices(
     string Folder,
     Catalogue Catalogue,
@@ -28,4 +30,5 @@ public sealed record ShopServices(
     PlanRuns PlanRuns,
     MakeRun MakeRun,
     QuoteOrder QuoteOrder,
-    ProgressBoard Progress);
+    ProgressBoard Progress,
+    ColourServices Colour);

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Laydown.Cli.Check;
+using Laydown.Cli.Colour;
 using Laydown.Cli.Orders;
 using Laydown.Cli.Run;
 using Laydown.Cli.Words;
@@ -64,6 +65,7 @@ public static class CommandLine
         [
             DemoCommand.Make(shared), OrdersCommand.Make(shared), CheckCommand.Make(shared), PlanCommand.Make(shared), RunsCommand.Make(shared),
             RunCommand.Make(shared), QuoteCommand.Make(shared), DayCommand.Make(shared), ServeCommand.Make(shared),
+            ConditionCommand.Make(shared), ReadingsCommands.Make(shared), NamedCommand.Make(shared), ItemCommand.Make(shared),
         ];
         foreach (Command command in commands)
             root.Subcommands.Add(command);

@@ -1,11 +1,14 @@
 using Laydown.Intake.Artwork;
+using Laydown.Intake.Colour;
 using Laydown.Intake.Orders;
 using Laydown.Measures;
+using Laydown.Output.Colour;
 using Laydown.Output.Documents;
 using Laydown.Output.PressFiles;
 using Laydown.Shop;
 using Laydown.Shop.Artwork;
 using Laydown.Shop.Check;
+using Laydown.Shop.Colour;
 using Laydown.Shop.Orders;
 using Laydown.Shop.Run;
 using Laydown.Store;
@@ -42,6 +45,9 @@ public static class Wiring
     /// <param name="scratchFolder">Folder for temporary files.</param>
     public static IArtworkReader ArtworkReader(string scratchFolder) => new ArtworkReader(new IntakeLimits(scratchFolder));
 
+    /// <summary>Reads files of colour without a shop.</summary>
+    public static IColourFiles ColourFiles() => new ColourFiles();
+
     private static ShopServices Together(ShopFolder place, Catalogue catalogue, IShopStore store, TimeProvider clock)
     {
         ProgressBoard board = new();
@@ -62,6 +68,7 @@ public static class Wiring
             new PlanRuns(catalogue, store, new InkMeasure(renderer)),
             new MakeRun(place, catalogue, store, files, board),
             new QuoteOrder(place, catalogue, store, documents, clock),
-            board);
+            board,
+            ColourServices.Of(place, store, renderer, new ScreenPictures(), new ColourFiles(), clock));
     }
 }

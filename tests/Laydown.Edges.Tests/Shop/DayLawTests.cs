@@ -1,9 +1,12 @@
+using Laydown.Intake.Colour;
 using Laydown.Measures;
+using Laydown.Output.Colour;
 using Laydown.Plan.Orders;
-using Laydown.Shop;
 using Laydown.Shop.Check;
+using Laydown.Shop.Colour;
 using Laydown.Shop.Orders;
 using Laydown.Shop.Run;
+using Laydown.Shop;
 
 namespace Laydown.Edges.Tests.UseCases;
 
@@ -250,7 +253,8 @@ public sealed class DayLawTests : IDisposable
             bench.Folder.Root, bench.Catalogue, bench.Store, renderer, documents, bench.TakeOrders(),
             new CheckItems(bench.Folder, bench.Catalogue, bench.Store, reader ?? new(), renderer),
             new PlanRuns(bench.Catalogue, bench.Store, measure ?? new()), make,
-            new QuoteOrder(bench.Folder, bench.Catalogue, bench.Store, documents, bench.Clock), bench.Board);
+            new QuoteOrder(bench.Folder, bench.Catalogue, bench.Store, documents, bench.Clock), bench.Board,
+            ColourServices.Of(bench.Folder, bench.Store, renderer, new ScreenPictures(), new ColourFiles(), bench.Clock));
         return await new WorkDay(services, bench.Clock).WorkAsync(ShopBench.Today, null, cancellation);
     }
 

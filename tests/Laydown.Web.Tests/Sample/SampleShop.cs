@@ -1,8 +1,11 @@
 using Laydown.Demo.Descriptions;
+using Laydown.Intake.Colour;
 using Laydown.Intake.Orders;
+using Laydown.Output.Colour;
 using Laydown.Plan.Orders;
 using Laydown.Shop;
 using Laydown.Shop.Check;
+using Laydown.Shop.Colour;
 using Laydown.Shop.Orders;
 using Laydown.Shop.Run;
 
@@ -48,7 +51,8 @@ internal sealed class SampleShop : IDisposable
             new CheckItems(folder, catalogue, store, readers, pages),
             new PlanRuns(catalogue, store, new EvenInk()),
             new MakeRun(folder, catalogue, store, files, board),
-            new QuoteOrder(folder, catalogue, store, papers, clock), board);
+            new QuoteOrder(folder, catalogue, store, papers, clock), board,
+            ColourServices.Of(folder, store, pages, new ScreenPictures(), new ColourFiles(), clock));
         SampleShop shop = new(folder.Root, services, store, files);
         await shop.FillAsync();
         return shop;

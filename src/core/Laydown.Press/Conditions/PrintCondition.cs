@@ -14,6 +14,9 @@ namespace Laydown.Press.Conditions;
 /// <param name="LightInkTakeOverPercent">Tone of the dark ink at which the light ink has reached its most and the dark ink starts, percent.</param>
 /// <param name="WhiteLayerPercent">Strength of one white layer, percent of full laydown.</param>
 /// <param name="RoomLux">Room light its proofs are drawn for, lux.</param>
+/// <param name="Characterisation">Readings and model behind it, or null while it rests on none.</param>
+/// <param name="InkProfile">File name of an ICC profile of all its colour inks, without folder; null while there is none.</param>
+/// <param name="InkLink">File name of a device link from CMYK to all its colour inks, without folder; null while there is none.</param>
 public sealed record PrintCondition(
     string Id,
     string Name,
@@ -27,4 +30,7 @@ public sealed record PrintCondition(
     IReadOnlyList<InkLimit> Inks,
     double LightInkTakeOverPercent,
     double WhiteLayerPercent,
-    double RoomLux);
+    double RoomLux,
+    Characterisation? Characterisation = null,
+    string? InkProfile = null,
+    string? InkLink = null);

@@ -22,6 +22,7 @@ internal static class JsonKinds
         ["ink-set"] = typeof(InkSet),
         ["stock"] = typeof(Stock),
         ["print-condition"] = typeof(PrintCondition),
+        ["named-colours"] = typeof(ColourLibrary),
         ["order"] = typeof(Order),
         ["artwork"] = typeof(ArtworkFile),
         ["stack"] = typeof(LayerStack),

@@ -51,6 +51,10 @@ internal sealed class ConditionFaults(
         // The schema lets no folder into the name; the file has to be there.
         if (!File.Exists(Path.Combine(profilesFolder, condition.Profile)))
             yield return new(file, null, "/profile", condition.Profile, "an ICC profile that lies in the folder profiles");
+        if (condition.InkProfile is { } all && !File.Exists(Path.Combine(profilesFolder, all)))
+            yield return new(file, null, "/inkProfile", all, "an ICC profile that lies in the folder profiles");
+        if (condition.InkLink is { } link && !File.Exists(Path.Combine(profilesFolder, link)))
+            yield return new(file, null, "/inkLink", link, "a device link that lies in the folder profiles");
     }
 
     private static IEnumerable<InputFault> Curves(string file, PrintCondition condition)
