@@ -22,11 +22,30 @@ public sealed record BlackPolicy(double StartLightness, double WidthLightness, d
     /// <summary>What is taken where nothing else is said.</summary>
     public static BlackPolicy Usual => Medium;
 
-    /// <summary>Black wanted for a colour, 0 to <see cref="Most"/>; continuous with its first derivative.</summary>
+    /// <summary>The same policy with its rise ending where the print is darkest, so that no other ink has to give way to black at the end.</summary>
+    /// <param name="darkestL">L* of the darkest neutral of the print.</param>
+    public BlackPolicy EndingAt(double darkestL) => this with { WidthLightness = Math.Clamp(StartLightness - darkestL, 1, WidthLightness) };
+
+    /// <summary>Black along the neutral axis at even steps of L* from 0 to 100, in place of the plain rise; or null.</summary>
+    public IReadOnlyList<double>? Ramp { get; init; }
+
+    /// <summary>Black wanted for a colour, 0 to <see cref="Most"/>; continuous with its first derivative where there is no ramp.</summary>
     public double Wanted(Lab colour)
     {
-        double depth = Math.Clamp((StartLightness - colour.L) / WidthLightness, 0, 1);
         double strength = colour.Chroma / HalfChroma;
-        return Most * depth * Math.Sqrt(depth) / (1 + (strength * strength));
+        return Neutral(colour.L) / (1 + (strength * strength));
+    }
+
+    private double Neutral(double lightness)
+    {
+        if (Ramp is { } ramp)
+        {
+            double place = Math.Clamp(lightness / 100, 0, 1) * (ramp.Count - 1);
+            int step = Math.Min((int)place, ramp.Count - 2);
+            return ramp[step] + ((ramp[step + 1] - ramp[step]) * (place - step));
+        }
+
+        double depth = Math.Clamp((StartLightness - lightness) / WidthLightness, 0, 1);
+        return Most * depth * Math.Sqrt(depth);
     }
 }

@@ -12,8 +12,8 @@ public sealed record InkWishes
     public const double LightFill = 0.6;
 
     private const double Plain = 0.03;
-    private const double BlackPrice = 0.2;
-    private const double DarkFirstDrop = 0.5;
+    private const double BlackPrice = 1;
+    private const double DarkFirstDrop = 0.05;
     private const double LightStrength = 0.3;
 
     private InkWishes(int? black, double[] price, double[] target, IReadOnlyList<(int Dark, int Light)> pairs) =>
@@ -52,7 +52,7 @@ public sealed record InkWishes
         foreach ((int dark, int light) in pairs)
         {
             price[light] = Math.Sqrt(DarkFirstDrop * LightStrength / LightFill);
-            price[dark] = 0.1;
+            price[dark] = Plain;
             target[dark] = -DarkFirstDrop / (price[dark] * price[dark]);
         }
 

@@ -29,7 +29,7 @@ public static class ProfileTableMaker
         IProgress<double>? progress, CancellationToken cancellation)
     {
         Bounds.Within(forwardSteps, 2, 33);
-        InkInverse inverse = new(model, limits, policy, wishes);
+        InkInverse inverse = InverseFor(model, limits, policy, wishes);
         Gamut gamut = Gamut.Of(model, limits.PerInk, limits.Total);
         InverseAxes axes = InverseAxes.For(gamut, inverseSteps);
         PerceptualFit fit = new(Gamut.OfSrgb(), gamut, DarkestNeutral(inverse).L);
@@ -43,6 +43,13 @@ public static class ProfileTableMaker
         InverseTable perceptual = InverseTable.Fill(inverse, axes, fit.Map, colorimetric, cancellation);
         progress?.Report(1);
         return new(model.White, model.Inks, forwardSteps, forward, axes, colorimetric.Inks, perceptual.Inks, colorimetric.Distance);
+    }
+
+    /// <summary>The inverse that tables are made with: its black is full where the print is darkest, and no ink turns back on the way.</summary>
+    public static InkInverse InverseFor(IInkModel model, InkLimits limits, BlackPolicy policy, InkWishes wishes)
+    {
+        double darkest = DarkestNeutral(new(model, limits, policy, wishes)).L;
+        return new(model, limits, NeutralRamp.Steady(model, limits, policy.EndingAt(darkest), wishes), wishes);
     }
 
     /// <summary>The darkest neutral that the limits allow, media-relative.</summary>

@@ -29,6 +29,7 @@ public static class DemoProfiles
     public static byte[] Make(DemoPrint print, CancellationToken cancellation)
     {
         ProfileTables tables = ProfileTableMaker.Make(print.Model(), print.Limits, BlackPolicy.Usual, ForwardSteps, InverseSteps, cancellation);
-        return OutputProfile.Write(tables, print.Description, "No copyright; invented for the demo of Laydown");
+        return OutputProfile.Write(
+            tables, print.Description, "No copyright; invented for the demo of Laydown", OutputProfileOptions.Usual with { Limits = print.Limits });
     }
 }
