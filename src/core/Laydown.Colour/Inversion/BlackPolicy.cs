@@ -10,8 +10,9 @@ namespace Laydown.Colour.Inversion;
 /// <remarks>A wish, not a law: where the colour cannot be met with it, the colour wins. Common practice, no source.</remarks>
 public sealed record BlackPolicy(double StartLightness, double WidthLightness, double Most, double HalfChroma)
 {
-    /// <summary>Black late and only where darkness asks for it: smooth skin and skies, most colour ink.</summary>
-    public static BlackPolicy Least { get; } = new(35, 35, 1, 25);
+    /// <summary>Black late and only where darkness asks for it: smooth skin and skies, most colour ink, which gives
+    /// way to black again in the darkest tones.</summary>
+    public static BlackPolicy Least { get; } = new(35, 35, 1, 25) { Steady = false };
 
     /// <summary>Black from L* 55 downward, all of it in the darkest neutrals.</summary>
     public static BlackPolicy Medium { get; } = new(55, 55, 1, 45);
@@ -25,6 +26,9 @@ public sealed record BlackPolicy(double StartLightness, double WidthLightness, d
     /// <summary>The same policy with its rise ending where the print is darkest, so that no other ink has to give way to black at the end.</summary>
     /// <param name="darkestL">L* of the darkest neutral of the print.</param>
     public BlackPolicy EndingAt(double darkestL) => this with { WidthLightness = Math.Clamp(StartLightness - darkestL, 1, WidthLightness) };
+
+    /// <summary>Whether black is raised along the greys so far that no other ink turns back on the way to the darkest.</summary>
+    public bool Steady { get; init; } = true;
 
     /// <summary>Black along the neutral axis at even steps of L* from 0 to 100, in place of the plain rise; or null.</summary>
     public IReadOnlyList<double>? Ramp { get; init; }

@@ -15,8 +15,8 @@ public sealed class InkInverse
     private const int MostSteps = 60;
     private const double Met = 0.1;
 
-    // So much less black is aimed at that saving other ink alone does not bring any into the lights.
-    private const double FirstBlack = 0.015;
+    private const double LastDamping = 1e-8;
+    private const double FirstBlack = 0.025;
     private readonly IInkModel model;
     private readonly InkLimits limits;
     private readonly BlackPolicy policy;
@@ -76,8 +76,9 @@ public sealed class InkInverse
         Span<double> target = stackalloc double[inks], trial = stackalloc double[inks];
         Span<double> gradient = stackalloc double[inks], normal = stackalloc double[inks * inks];
         Span<double> nextGradient = stackalloc double[inks], nextNormal = stackalloc double[inks * inks];
-        for (int ink = 0; ink < inks; ink++)
-            target[ink] = ink == Wishes.Black ? Math.Min(blackWanted, limits.PerInk[ink]) - FirstBlack : Wishes.Target[ink];
+        Wishes.Targets(wanted.L, target);
+        if (Wishes.Black is { } black)
+            target[black] = BlackTarget(Math.Min(blackWanted, limits.PerInk[black]));
 
         double cost = Weigh(coverages, metric, target, gradient, normal, out double distance);
         double damping = 1e-2;
@@ -100,8 +101,10 @@ public sealed class InkInverse
                 damping = Math.Max(damping, 1e-4) * 8;
             }
 
-            if (settled)
+            // Prices are faint beside colour, so the last steps toward them need hardly any damping.
+            if (settled && damping < LastDamping)
                 break;
+            damping = settled ? Math.Min(damping, 1e-4) * 0.01 : damping;
         }
 
         return new(distance, cost);
@@ -153,6 +156,9 @@ public sealed class InkInverse
             metric.WeighStep(116 * y, 500 * (x - y), 200 * (y - z), rows.Slice(3 * ink, 3));
         }
     }
+
+    // So much less black is aimed at in the lights that saving other ink alone does not bring any in; full black stays full.
+    private static double BlackTarget(double wanted) => wanted - (FirstBlack * (1 - wanted));
 
     // A start beside the best point found would only lead back to it.
     private static bool Near(ReadOnlySpan<double> one, ReadOnlySpan<double> other)

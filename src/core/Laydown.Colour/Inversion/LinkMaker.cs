@@ -58,7 +58,7 @@ public sealed class LinkMaker
     {
         Lab colour = ColourOf(channels);
         if (inks[0] < 0)
-            Start(channels, inks);
+            Start(channels, colour, inks);
         Separated found = cmyk is null
             ? inverse.Solve(colour, inks, [.. inverse.EverywhereStarts])
             : inverse.SolveKeeping(colour, channels[3], inks);
@@ -129,7 +129,7 @@ public sealed class LinkMaker
         ? Lab.From(cmyk.ToXyz(channels), cmyk.White)
         : fit!.Map(Srgb.ToLab(channels[0], channels[1], channels[2]));
 
-    private void Start(ReadOnlySpan<double> channels, Span<double> inks)
+    private void Start(ReadOnlySpan<double> channels, Lab colour, Span<double> inks)
     {
         inks.Fill(cmyk is null ? 0.2 : 0);
         for (int channel = 0; channel < Channels4 && cmyk is not null; channel++)
@@ -137,5 +137,8 @@ public sealed class LinkMaker
             if (sameInk[channel] >= 0)
                 inks[sameInk[channel]] = channels[channel];
         }
+
+        if (cmyk is not null)
+            inverse.Wishes.ShareDemand(colour.L, inks);
     }
 }

@@ -5,7 +5,8 @@ namespace Laydown.Colour.Inversion;
 /// <summary>Black along the neutral axis such that no ink turns back on the way from white to the darkest grey.</summary>
 /// <remarks>
 /// In the darks the total limit makes colour ink give way to black. So from the darkest grey upward each grey gets at least as much black
-/// as keeps every other ink at or under what the darker grey has; light inks apart, which fall by their nature. Then the ramp is smoothed.
+/// as keeps every other ink at or under what the darker grey has; light inks apart, which fall by their nature. Where a print has room
+/// for little colour ink beside full black, black so starts above the start that was wished for. Then the ramp is smoothed.
 /// </remarks>
 internal static class NeutralRamp
 {
@@ -16,7 +17,7 @@ internal static class NeutralRamp
     /// <summary>The policy with such a ramp.</summary>
     internal static BlackPolicy Steady(IInkModel model, InkLimits limits, BlackPolicy policy, InkWishes wishes)
     {
-        if (wishes.Black is not { } black)
+        if (wishes.Black is not { } black || !policy.Steady)
             return policy;
         InkInverse inverse = new(model, limits, policy, wishes);
         double[] ramp = new double[Steps + 1], darker = [.. Enumerable.Range(0, model.Inks).Select(i => i == black ? 1 : 0.5)];
@@ -28,7 +29,7 @@ internal static class NeutralRamp
             ramp[step] = plain;
             if (lightness < darkest)
                 ramp[step] = Math.Max(plain, darker[black]);
-            else if (plain > 0)
+            else
                 ramp[step] = Enough(inverse, lightness, plain, darker, black);
         }
 
@@ -70,11 +71,14 @@ internal static class NeutralRamp
     private static bool Turns(InkInverse inverse, double[] inks, double[] darker, int black) => Enumerable.Range(0, inks.Length)
         .Any(i => i != black && inverse.Wishes.LightPairs.All(p => p.Light != i) && inks[i] > darker[i] + Slack);
 
+    // Means over some steps; toward the start of black over fewer, so that none comes before it.
     private static double[] Smooth(double[] ramp)
     {
-        double[] smooth = [.. ramp];
-        for (int step = Smoothing; step <= Steps - Smoothing; step++)
-            smooth[step] = ramp.AsSpan(step - Smoothing, (2 * Smoothing) + 1).ToArray().Average();
-        return smooth;
+        int start = Array.FindLastIndex(ramp, r => r > 0);
+        return [.. ramp.Select((r, step) =>
+        {
+            int reach = Math.Min(Smoothing, Math.Min(step, Math.Abs(start + 1 - step)));
+            return step > start ? 0 : ramp.AsSpan(step - reach, (2 * reach) + 1).ToArray().Average();
+        })];
     }
 }
