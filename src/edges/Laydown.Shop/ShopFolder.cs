@@ -31,6 +31,9 @@ public sealed record ShopFolder(string Root)
     /// <summary>Readings of charts as they came in.</summary>
     public string Readings => Path.Combine(Catalogue, "readings");
 
+    /// <summary>One folder for each chart that was made.</summary>
+    public string Charts => Path.Combine(Root, "charts");
+
     /// <summary>The library of named colours.</summary>
     public string NamedColours => Path.Combine(Catalogue, "named-colours.json");
 

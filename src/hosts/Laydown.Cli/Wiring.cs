@@ -2,6 +2,7 @@ using Laydown.Intake.Artwork;
 using Laydown.Intake.Colour;
 using Laydown.Intake.Orders;
 using Laydown.Measures;
+using Laydown.Output.Charts;
 using Laydown.Output.Colour;
 using Laydown.Output.Documents;
 using Laydown.Output.PressFiles;
@@ -69,6 +70,6 @@ public static class Wiring
             new MakeRun(place, catalogue, store, files, board),
             new QuoteOrder(place, catalogue, store, documents, clock),
             board,
-            ColourServices.Of(place, store, renderer, new ScreenPictures(), new ColourFiles(), clock));
+            ColourServices.Of(place, catalogue, store, renderer, new ScreenPictures(), new ColourFiles(), new ChartFiles(scratch), clock));
     }
 }

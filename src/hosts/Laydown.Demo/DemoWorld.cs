@@ -26,9 +26,11 @@ public static class DemoWorld
         // Profiles take by far the longest; those that stand are the same bytes and are kept.
         string profiles = Path.Combine(shopFolder, "catalogue", "profiles");
         ParallelOptions options = new() { CancellationToken = cancellation };
+        DemoCatalogue.Write(Path.Combine(shopFolder, "catalogue"), cancellation);
         Parallel.Invoke(
             options,
-            () => WithoutProfiles(shopFolder, day, cancellation),
+            () => Orders(shopFolder, day, cancellation),
+            () => DemoCharacterisation.Write(shopFolder, cancellation),
             () =>
             {
                 if (!DemoCatalogue.Profiles.All(name => File.Exists(Path.Combine(profiles, name))))
@@ -40,6 +42,11 @@ public static class DemoWorld
     internal static void WithoutProfiles(string shopFolder, DateOnly day, CancellationToken cancellation)
     {
         DemoCatalogue.Write(Path.Combine(shopFolder, "catalogue"), cancellation);
+        Orders(shopFolder, day, cancellation);
+    }
+
+    private static void Orders(string shopFolder, DateOnly day, CancellationToken cancellation)
+    {
         Parallel.ForEach(DemoOrders.All(day), new ParallelOptions { CancellationToken = cancellation }, drawn =>
         {
             // The order's own file comes last: an order stands when all its artwork does.

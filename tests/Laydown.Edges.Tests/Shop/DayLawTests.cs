@@ -1,5 +1,6 @@
 using Laydown.Intake.Colour;
 using Laydown.Measures;
+using Laydown.Output.Charts;
 using Laydown.Output.Colour;
 using Laydown.Plan.Orders;
 using Laydown.Shop.Check;
@@ -254,7 +255,8 @@ public sealed class DayLawTests : IDisposable
             new CheckItems(bench.Folder, bench.Catalogue, bench.Store, reader ?? new(), renderer),
             new PlanRuns(bench.Catalogue, bench.Store, measure ?? new()), make,
             new QuoteOrder(bench.Folder, bench.Catalogue, bench.Store, documents, bench.Clock), bench.Board,
-            ColourServices.Of(bench.Folder, bench.Store, renderer, new ScreenPictures(), new ColourFiles(), bench.Clock));
+            ColourServices.Of(
+                bench.Folder, bench.Catalogue, bench.Store, renderer, new ScreenPictures(), new ColourFiles(), new ChartFiles(Path.Combine(bench.Folder.Root, "scratch")), bench.Clock));
         return await new WorkDay(services, bench.Clock).WorkAsync(ShopBench.Today, null, cancellation);
     }
 

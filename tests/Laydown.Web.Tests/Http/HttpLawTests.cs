@@ -15,6 +15,13 @@ public sealed class HttpLawTests
     [InlineData("/api/items/TW-1041-1", "laydown/item")]
     [InlineData("/api/runs", "laydown/runs")]
     [InlineData("/api/runs/R-20261126-01", "laydown/run")]
+    [InlineData("/api/conditions", "laydown/conditions")]
+    [InlineData("/api/conditions/long-belt-boards", "laydown/condition")]
+    [InlineData("/api/conditions/long-belt-boards/figures", "laydown/condition-figures")]
+    [InlineData("/api/named-colours", "laydown/named-colours")]
+    [InlineData("/api/named-colours/on/long-belt-boards", "laydown/solved-colours")]
+    [InlineData("/api/readings", "laydown/readings-list")]
+    [InlineData("/api/items/TW-1041-1/shift", "laydown/item-shift")]
     public async Task Every_result_carries_schema_and_version(string path, string schema)
     {
         await using ServedShop served = await ServedShop.OpenAsync();
@@ -27,7 +34,7 @@ public sealed class HttpLawTests
     public async Task No_result_tells_where_files_lie_on_this_machine()
     {
         await using ServedShop served = await ServedShop.OpenAsync();
-        foreach (string path in (string[])["/api/orders", "/api/items/TW-1041-1", "/api/runs", "/items/TW-1041-1", "/items/TW-1045-1"])
+        foreach (string path in (string[])["/api/orders", "/api/items/TW-1041-1", "/api/runs", "/items/TW-1041-1", "/items/TW-1045-1", "/api/items/TW-1041-1/shift", "/api/conditions/long-belt-boards"])
             Assert.DoesNotContain(served.Shop.Folder, await served.Client.GetStringAsync(path), StringComparison.Ordinal);
     }
 

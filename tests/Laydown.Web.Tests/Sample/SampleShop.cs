@@ -1,6 +1,7 @@
 using Laydown.Demo.Descriptions;
 using Laydown.Intake.Colour;
 using Laydown.Intake.Orders;
+using Laydown.Output.Charts;
 using Laydown.Output.Colour;
 using Laydown.Plan.Orders;
 using Laydown.Shop;
@@ -52,7 +53,8 @@ internal sealed class SampleShop : IDisposable
             new PlanRuns(catalogue, store, new EvenInk()),
             new MakeRun(folder, catalogue, store, files, board),
             new QuoteOrder(folder, catalogue, store, papers, clock), board,
-            ColourServices.Of(folder, store, pages, new ScreenPictures(), new ColourFiles(), clock));
+            ColourServices.Of(
+                folder, catalogue, store, pages, new ScreenPictures(), new ColourFiles(), new ChartFiles(Path.Combine(folder.Root, "scratch")), clock));
         SampleShop shop = new(folder.Root, services, store, files);
         await shop.FillAsync();
         return shop;
@@ -71,6 +73,7 @@ internal sealed class SampleShop : IDisposable
         Directory.CreateDirectory(profiles);
         foreach (string profile in DemoCatalogue.Profiles)
             File.WriteAllBytes(Path.Combine(profiles, profile), [0]);
+        SampleColour.Write(folder.Root);
         return new CatalogueReader().Read(folder.Catalogue).Value;
     }
 

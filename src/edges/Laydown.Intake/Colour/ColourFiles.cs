@@ -56,10 +56,12 @@ public sealed class ColourFiles : IColourFiles
     public byte[] LibraryText(ColourLibrary library) => LaydownJson.ToBytes(library);
 
     /// <inheritdoc/>
-    public byte[] Profile(ProfileTables tables, IReadOnlyList<string> inkNames, string description) => OutputProfile.Write(tables, description, Rights);
+    public byte[] Profile(ProfileTables tables, IReadOnlyList<string> inkNames, InkLimits limits, string description) => OutputProfile.Write(
+        tables, description, Rights, new OutputProfileOptions { Edition = IccEdition.V4, InkNames = inkNames, Limits = limits });
 
     /// <inheritdoc/>
-    public byte[] Link(LinkTables tables, string description) => throw new NotSupportedException();
+    public byte[] Link(LinkTables tables, string description) =>
+        DeviceLinkProfile.Write(tables, description, Rights, "CMYK of the same print", description);
 
     private static Reading<byte[]> Bytes(string path)
     {

@@ -1,3 +1,6 @@
+using Laydown.Shop.Artwork;
+using Laydown.Shop.Orders;
+
 namespace Laydown.Shop.Colour;
 
 /// <summary>What the shop can do with colour.</summary>
@@ -6,6 +9,7 @@ namespace Laydown.Shop.Colour;
 /// <param name="MakeCondition">Makes its profile.</param>
 /// <param name="ListConditions">Lists print conditions.</param>
 /// <param name="ShowCondition">Shows one.</param>
+/// <param name="FigureCondition">What one can do: gamut, neutral ramp.</param>
 /// <param name="Predict">Inks → colours.</param>
 /// <param name="Separate">Colours → inks.</param>
 /// <param name="Score">Measured against predicted.</param>
@@ -16,6 +20,8 @@ namespace Laydown.Shop.Colour;
 /// <param name="NamedColours">Lists named colours.</param>
 /// <param name="AddNamedColour">Adds one.</param>
 /// <param name="SolveNamedColours">Inks for them.</param>
+/// <param name="MakeChart">Makes charts.</param>
+/// <param name="MakeSwatches">Makes the sheet of named colours.</param>
 /// <param name="MapShift">How far an item's colours move.</param>
 public sealed record ColourServices(
     FitReadings FitReadings,
@@ -23,6 +29,7 @@ public sealed record ColourServices(
     MakeCondition MakeCondition,
     ListConditions ListConditions,
     ShowCondition ShowCondition,
+    FigureCondition FigureCondition,
     PredictColours Predict,
     SeparateColours Separate,
     ScoreReadings Score,
@@ -33,18 +40,27 @@ public sealed record ColourServices(
     ListNamedColours NamedColours,
     AddNamedColour AddNamedColour,
     SolveNamedColours SolveNamedColours,
+    MakeChart MakeChart,
+    MakeSwatches MakeSwatches,
     MapShift MapShift)
 {
     /// <summary>All of it for one shop.</summary>
     /// <param name="folder">The shop's folder.</param>
+    /// <param name="catalogue">What it has.</param>
     /// <param name="store">Its items.</param>
     /// <param name="renderer">Makes pictures of pages.</param>
     /// <param name="pictures">Reads and writes pictures.</param>
     /// <param name="files">Reads and writes files of colour.</param>
+    /// <param name="charts">Writes charts.</param>
     /// <param name="clock">Tells the time.</param>
     public static ColourServices Of(
-        ShopFolder folder, Orders.IShopStore store, Artwork.IPageRenderer renderer, IScreenPictures pictures, IColourFiles files, TimeProvider clock) => new(
-        new(files), new(folder, files, clock), new(folder, files), new(folder, files), new(folder, files), new(files), new(files), new(files), new(files),
-        new(folder, files, clock), new(folder, files), new(folder), new(folder, files), new(folder, files), new(folder, files),
-        new(folder, store, renderer, pictures, files));
+        ShopFolder folder, Catalogue catalogue, IShopStore store, IPageRenderer renderer, IScreenPictures pictures, IColourFiles files, IChartFiles charts, TimeProvider clock)
+    {
+        SolveNamedColours solve = new(folder, files);
+        MakeChart make = new(folder, catalogue, files, charts, clock);
+        return new(
+            new(files), new(folder, files, clock), new(folder, files), new(folder, files), new(folder, files), new(folder, files), new(files), new(files),
+            new(files), new(files), new(folder, files, clock), new(folder, files), new(folder), new(folder, files), new(folder, files), solve, make,
+            new(folder, files, solve, make), new(folder, store, renderer, pictures, files));
+    }
 }

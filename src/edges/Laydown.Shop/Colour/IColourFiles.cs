@@ -39,9 +39,10 @@ public interface IColourFiles
 
     /// <summary>Bytes of an ICC output profile.</summary>
     /// <param name="tables">Its tables.</param>
-    /// <param name="inkNames">Names of its inks.</param>
+    /// <param name="inkNames">Names of its inks; empty for cyan, magenta, yellow and black.</param>
+    /// <param name="limits">Limits that every ink keeps in the profile too.</param>
     /// <param name="description">Name for people, ASCII.</param>
-    byte[] Profile(ProfileTables tables, IReadOnlyList<string> inkNames, string description);
+    byte[] Profile(ProfileTables tables, IReadOnlyList<string> inkNames, InkLimits limits, string description);
 
     /// <summary>Bytes of an ICC device link.</summary>
     /// <param name="tables">Its tables.</param>

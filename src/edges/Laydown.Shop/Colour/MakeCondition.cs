@@ -1,3 +1,4 @@
+using Laydown.Colour.Inks;
 using Laydown.Colour.Inversion;
 using Laydown.Measures;
 using Laydown.Press.Conditions;
@@ -34,9 +35,9 @@ public sealed class MakeCondition(ShopFolder folder, IColourFiles files)
         if (GamutFault(print, limits.Value) is { } none)
             return Reading.Refused<ConditionView>(none);
 
-        List<(string Name, byte[] Bytes)> made = await Task.Run(
+        Made made = await Task.Run(
             () => Make(condition, print, limits.Value, wish, progress, cancellation), cancellation);
-        await shelf.SaveProfilesAsync(path, Changed(condition, print, limits.Value, made), made, cancellation);
+        await shelf.SaveProfilesAsync(path, Changed(condition, print, limits.Value, made), made.All, cancellation);
         return shelf.View(conditionId);
     }
 
@@ -48,34 +49,73 @@ public sealed class MakeCondition(ShopFolder folder, IColourFiles files)
             : new("separation", null, "limits", Invariant($"a gamut of {volume:0} cubic Lab units"), "limits that leave colours to print: at least 1000");
     }
 
-    private List<(string Name, byte[] Bytes)> Make(
-        PrintCondition condition, PrintModel print, InkLimits limits, MakeWish wish, IProgress<double>? progress, CancellationToken cancellation)
+    // Pictures arrive as cyan, magenta, yellow and black of this print; the link carries them on to all its inks.
+    private Made Make(PrintCondition condition, PrintModel print, InkLimits limits, MakeWish wish, IProgress<double>? progress, CancellationToken cancellation)
     {
+        BlackPolicy policy = wish.Separation.Policy();
+        int[] process = [.. Process.Select(n => print.InkNames.ToList().FindIndex(i => string.Equals(i, n, StringComparison.OrdinalIgnoreCase)))];
+        bool all = process.Contains(-1), only = !all && print.InkNames.Count == Process.Length;
         int forward = print.InkNames.Count switch { <= 4 => 17, 5 => 9, 6 => 7, _ => 5 };
         ProfileTables tables = ProfileTableMaker.Make(
-            print.Model, limits, wish.Separation.Policy(), InkWishes.For(print.InkNames), forward, wish.Nodes, progress, cancellation);
-        byte[] profile = files.Profile(tables, print.InkNames, Ascii(condition));
-        return [(Invariant($"{condition.Id}-{ConditionShelf.Mark(profile)}.icc"), profile)];
+            print.Model, limits, policy, InkWishes.For(print.InkNames), forward, wish.Nodes, Part(progress, 0, only || all ? 1 : 0.4), cancellation);
+        Made made = new() { Inks = Named(condition, "icc", files.Profile(tables, print.InkNames, limits, Ascii(condition))) };
+        if (only || all)
+            return made with { Pictures = only ? made.Inks : null };
+
+        FixedInks four = new(print.Model, process);
+        InkLimits some = new([.. process.Select(i => limits.PerInk[i])], Math.Max(limits.Total, process.Max(i => limits.PerInk[i])));
+        ProfileTables pictures = ProfileTableMaker.Make(four, some, policy, InkWishes.FourInks, 17, wish.Nodes, Part(progress, 0.4, 0.7), cancellation);
+        InkInverse inverse = new(print.Model, limits, policy, InkWishes.For(print.InkNames));
+        LinkTables link = LinkChoice.Smallest(LinkMaker.FromCmyk(inverse, print.InkNames, four), Part(progress, 0.7, 1), cancellation).Table;
+        return made with
+        {
+            Pictures = Named(condition, "cmyk.icc", files.Profile(pictures, [], some, Ascii(condition) + ", CMYK")),
+            Link = Named(condition, "link.icc", files.Link(link, Ascii(condition))),
+        };
     }
 
-    private static PrintCondition Changed(
-        PrintCondition condition, PrintModel print, InkLimits limits, List<(string Name, byte[] Bytes)> made)
+    private static PrintCondition Changed(PrintCondition condition, PrintModel print, InkLimits limits, Made made)
     {
-        bool process = print.InkNames.SequenceEqual(Process, StringComparer.OrdinalIgnoreCase);
         Dictionary<Laydown.Press.Inks.InkRole, double> most = print.InkNames.Index()
             .ToDictionary(n => FitCondition.RoleOf(n.Item)!.Value, n => Math.Round(limits.PerInk[n.Index] * 100, 4));
         return condition with
         {
-            Profile = process ? made[0].Name : condition.Profile,
-            InkProfile = made[0].Name,
+            Profile = made.Pictures?.Name ?? condition.Profile,
+            InkProfile = made.Inks.Name,
+            InkLink = made.Link?.Name,
             TotalLimitPercent = Math.Round(limits.Total * 100, 4),
             Inks = [.. condition.Inks.Select(i => most.TryGetValue(i.Role, out double limit) ? i with { LimitPercent = limit } : i)],
         };
     }
 
+    private static ProfileFile Named(PrintCondition condition, string ending, byte[] bytes) =>
+        new(Invariant($"{condition.Id}-{ConditionShelf.Mark(bytes)}.{ending}"), bytes);
+
+    private static IProgress<double>? Part(IProgress<double>? progress, double from, double to) =>
+        progress is null ? null : new Span(progress, from, to);
+
     private static string Ascii(PrintCondition condition)
     {
         string name = new([.. condition.Name.Select(c => char.IsAscii(c) && !char.IsControl(c) ? c : '?')]);
         return condition.Invented && !name.Contains("invented", StringComparison.OrdinalIgnoreCase) ? name + " (invented)" : name;
+    }
+
+    private sealed record ProfileFile(string Name, byte[] Bytes);
+
+    private sealed record Made
+    {
+        internal required ProfileFile Inks { get; init; }
+
+        internal ProfileFile? Pictures { get; init; }
+
+        internal ProfileFile? Link { get; init; }
+
+        internal IReadOnlyList<(string Name, byte[] Bytes)> All =>
+            [.. new[] { Inks, Pictures, Link }.OfType<ProfileFile>().DistinctBy(f => f.Name).Select(f => (f.Name, f.Bytes))];
+    }
+
+    private sealed class Span(IProgress<double> whole, double from, double to) : IProgress<double>
+    {
+        public void Report(double value) => whole.Report(from + ((to - from) * value));
     }
 }

@@ -1,4 +1,3 @@
-using Laydown.Colour.Spaces;
 using Laydown.Measures;
 
 namespace Laydown.Shop.Colour;
@@ -10,23 +9,34 @@ public sealed class PredictColours(IColourFiles files)
     /// <summary>Colours of mixtures in a CSV file.</summary>
     /// <param name="print">The model.</param>
     /// <param name="path">CSV with a column for each ink, percent of one full ink; names may leave out blanks or be the ink's letter.</param>
-    public Reading<IReadOnlyList<PredictedColour>> Predict(PrintModel print, string path) =>
-        files.Numbers(path, [.. print.InkNames]).Then(table =>
-        {
-            List<PredictedColour> all = [];
-            foreach (NumberRow row in table.Rows)
-            {
-                if (row.Values.Index().FirstOrDefault(v => v.Item is < 0 or > 100, (-1, 0)) is { Item1: >= 0 } wrong)
-                {
-                    return Reading.Refused<IReadOnlyList<PredictedColour>>(new InputFault(
-                        table.File, null, Invariant($"line {row.Line}, {print.InkNames[wrong.Item1]}"), Invariant($"{row.Values[wrong.Item1]}"), "0 to 100 percent"));
-                }
+    public Reading<IReadOnlyList<PredictedColour>> Predict(PrintModel print, string path) => files.Numbers(path, [.. print.InkNames])
+        .Then(table => Predict(print, table.File, [.. table.Rows.Select(r => r with { Values = [.. r.Values.Select(v => v / 100)] })]));
 
-                double[] inks = [.. row.Values.Select(v => v / 100)];
-                Lab lab = print.Model.ToLab(inks);
-                all.Add(new(row.Name, inks, lab));
+    /// <summary>Colours of mixtures at hand.</summary>
+    /// <param name="print">The model.</param>
+    /// <param name="rows">Inks in the model's order, parts of one full ink.</param>
+    public static Reading<IReadOnlyList<PredictedColour>> Predict(PrintModel print, IReadOnlyList<IReadOnlyList<double>> rows) =>
+        Predict(print, "list", [.. rows.Select((r, i) => new NumberRow(i + 1, "", r ?? []))]);
+
+    private static Reading<IReadOnlyList<PredictedColour>> Predict(PrintModel print, string file, IReadOnlyList<NumberRow> rows)
+    {
+        List<PredictedColour> all = [];
+        foreach (NumberRow row in rows)
+        {
+            if (row.Values.Count != print.InkNames.Count)
+                return Refused(file, Invariant($"line {row.Line}"), Invariant($"{row.Values.Count} values"), "one for each of " + string.Join(", ", print.InkNames));
+            for (int ink = 0; ink < row.Values.Count; ink++)
+            {
+                if (!(row.Values[ink] is >= 0 and <= 1))
+                    return Refused(file, Invariant($"line {row.Line}, {print.InkNames[ink]}"), Invariant($"{row.Values[ink] * 100} %"), "0 % to 100 %");
             }
 
-            return Reading.Of<IReadOnlyList<PredictedColour>>(all);
-        });
+            all.Add(new(row.Name, row.Values, print.Model.ToLab([.. row.Values])));
+        }
+
+        return Reading.Of<IReadOnlyList<PredictedColour>>(all);
+    }
+
+    private static Reading<IReadOnlyList<PredictedColour>> Refused(string file, string field, string found, string wanted) =>
+        Reading.Refused<IReadOnlyList<PredictedColour>>(new InputFault(file, null, field, found, wanted));
 }

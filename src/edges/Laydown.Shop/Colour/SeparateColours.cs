@@ -19,25 +19,48 @@ public sealed class SeparateColours(IColourFiles files)
     /// <param name="cancellation">Stops between colours.</param>
     public Task<Reading<IReadOnlyList<SeparatedColour>>> SeparateAsync(
         PrintModel print, string path, SeparationWish wish, bool relative, IProgress<double>? progress, CancellationToken cancellation) =>
-        Task.Run(() => wish.Limits(print.InkNames).Then(limits => files.Numbers(path, ["L", "a", "b"]).Then(table =>
-        {
-            if (table.Rows.FirstOrDefault(r => r.Values[0] is < 0 or > 150 || Math.Abs(r.Values[1]) > 200 || Math.Abs(r.Values[2]) > 200) is { } wrong)
-            {
-                return Reading.Refused<IReadOnlyList<SeparatedColour>>(new InputFault(
-                    table.File, null, Invariant($"line {wrong.Line}"), string.Join(", ", wrong.Values.Select(v => Invariant($"{v}"))), "L* 0 to 150, a* and b* −200 to 200"));
-            }
+        Task.Run(
+            () => files.Numbers(path, ["L", "a", "b"]).Then(table => Separate(
+                print, table.File, relative ? [.. table.Rows.Select(r => Absolute(print, r))] : table.Rows, wish, progress, cancellation)),
+            cancellation);
 
+    /// <summary>Inks for colours at hand.</summary>
+    /// <param name="print">The model.</param>
+    /// <param name="rows">L*, a*, b* against the perfect diffuser.</param>
+    /// <param name="wish">Limits and black.</param>
+    /// <param name="cancellation">Stops between colours.</param>
+    public static Reading<IReadOnlyList<SeparatedColour>> Separate(
+        PrintModel print, IReadOnlyList<IReadOnlyList<double>> rows, SeparationWish wish, CancellationToken cancellation) =>
+        Separate(print, "list", [.. rows.Select((r, i) => new NumberRow(i + 1, "", r ?? []))], wish, null, cancellation);
+
+    private static Reading<IReadOnlyList<SeparatedColour>> Separate(
+        PrintModel print, string file, IReadOnlyList<NumberRow> rows, SeparationWish wish, IProgress<double>? progress, CancellationToken cancellation)
+    {
+        if (rows.FirstOrDefault(r => r.Values.Count != 3 || !(r.Values[0] is >= 0 and <= 150) || !(Math.Abs(r.Values[1]) <= 200) || !(Math.Abs(r.Values[2]) <= 200)) is { } wrong)
+        {
+            return Reading.Refused<IReadOnlyList<SeparatedColour>>(new InputFault(
+                file, null, Invariant($"line {wrong.Line}"), string.Join(", ", wrong.Values.Select(v => Invariant($"{v}"))), "L* 0 to 150, a* and b* −200 to 200"));
+        }
+
+        return wish.Limits(print.InkNames).Then(limits =>
+        {
             InkInverse inverse = new(print.Model, limits, wish.Policy(), InkWishes.For(print.InkNames));
-            SeparatedColour[] all = new SeparatedColour[table.Rows.Count];
+            SeparatedColour[] all = new SeparatedColour[rows.Count];
             int done = 0;
             Parallel.For(0, all.Length, new ParallelOptions { CancellationToken = cancellation }, i =>
             {
-                Lab wanted = new(table.Rows[i].Values[0], table.Rows[i].Values[1], table.Rows[i].Values[2]);
-                all[i] = Separate(print, inverse, table.Rows[i].Name, relative ? print.Absolute(wanted) : wanted);
+                all[i] = Separate(print, inverse, rows[i].Name, new(rows[i].Values[0], rows[i].Values[1], rows[i].Values[2]));
                 progress?.Report(Interlocked.Increment(ref done) / (double)all.Length);
             });
             return Reading.Of<IReadOnlyList<SeparatedColour>>(all);
-        })), cancellation);
+        });
+    }
+
+    private static NumberRow Absolute(PrintModel print, NumberRow row)
+    {
+        Lab lab = print.Absolute(new(row.Values[0], row.Values[1], row.Values[2]));
+        return row with { Values = [lab.L, lab.A, lab.B] };
+    }
 
     /// <summary>Inks for one colour against the perfect diffuser.</summary>
     internal static SeparatedColour Separate(PrintModel print, InkInverse inverse, string name, Lab wanted)

@@ -1,4 +1,5 @@
 using Laydown.Colour.Inversion;
+using Laydown.Colour.Named;
 using Laydown.Measures;
 using Laydown.Press.Conditions;
 
@@ -11,24 +12,25 @@ public sealed class SolveNamedColours(ShopFolder folder, IColourFiles files)
 {
     /// <summary>All colours of the library, in its order; a colour out of reach gets the nearest that can be printed.</summary>
     /// <param name="conditionId">The print condition; it must have been fitted.</param>
-    /// <param name="wish">Limits and black; limits left out are those of the condition.</param>
+    /// <param name="wish">Limits; those left out are the condition's. Black is what needs least ink.</param>
     /// <param name="cancellation">Stops between colours.</param>
     public Reading<IReadOnlyList<SolvedColour>> Solve(string conditionId, SeparationWish wish, CancellationToken cancellation)
     {
         return new ConditionShelf(folder, files).Fitted(conditionId).Then(found =>
             SeparationWish.OfCondition(wish, found.Condition, found.Print).Limits(found.Print.InkNames).Then(limits =>
-                files.Library(folder.NamedColours).Then(library => Reading.Of(Solve(found.Print, limits, wish, library, cancellation)))));
+                files.Library(folder.NamedColours).Then(library => Reading.Of(Solve(found.Print, limits, library, cancellation)))));
     }
 
     private static IReadOnlyList<SolvedColour> Solve(
-        PrintModel print, InkLimits limits, SeparationWish wish, ColourLibrary library, CancellationToken cancellation)
+        PrintModel print, InkLimits limits, ColourLibrary library, CancellationToken cancellation)
     {
-        InkInverse inverse = new(print.Model, limits, wish.Policy(), InkWishes.For(print.InkNames));
+        NamedColourSolver solver = new(print.Model, limits, InkWishes.For(print.InkNames));
         List<SolvedColour> all = [];
         foreach (LibraryColour colour in library.Colours)
         {
             cancellation.ThrowIfCancellationRequested();
-            all.Add(new(colour, print.InkNames, SeparateColours.Separate(print, inverse, colour.Name, colour.Colour.ToLab())));
+            NamedSolution found = solver.Solve(colour.Colour.ToLab());
+            all.Add(new(colour, print.InkNames, new(colour.Name, found.Wanted, found.Inks, found.Predicted, found.DeltaE00, found.Reachable)));
         }
 
         return all;

@@ -47,5 +47,5 @@ public sealed record DemoPrint(
     }
 
     // White plastics fall off toward the violet; the shape is invented: half the fall is over by 410 nm.
-    private double Bare(int band) => StockReflectance * (1 - (StockTint * Math.Exp(-(Bands.Nm(band) - Bands.FirstNm) / 43.0)));
+    internal double Bare(int band) => StockReflectance * (1 - (StockTint * Math.Exp(-(Bands.Nm(band) - Bands.FirstNm) / 43.0)));
 }

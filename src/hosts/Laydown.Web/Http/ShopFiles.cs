@@ -1,5 +1,6 @@
 using Laydown.Measures;
 using Laydown.Shop;
+using Laydown.Shop.Colour;
 using Laydown.Shop.Orders;
 using Laydown.Shop.Run;
 using Microsoft.Net.Http.Headers;
@@ -17,6 +18,8 @@ public static class ShopFiles
         routes.MapGet("/items/{id}/pages/{page:int}.png", PagePictureAsync);
         routes.MapGet("/runs/{id}/files/{name}", RunFileAsync);
         routes.MapGet("/quotes/{id}", QuoteAsync);
+        routes.MapGet("/items/{id}/shift/{what}.png", ShiftPictureAsync);
+        routes.MapGet("/charts/{id}/{name}", ChartFile);
     }
 
     private static async Task<IResult> PagePictureAsync(string id, int page, ShopServices shop, CancellationToken cancellation)
@@ -62,6 +65,27 @@ public static class ShopFiles
             return Results.NotFound();
         string path = Path.Combine(new ShopFolder(shop.Folder).Quotes, Invariant($"{QuoteOrder.FileNameOf(id)}.pdf"));
         return Results.File(await File.ReadAllBytesAsync(path, cancellation), "application/pdf");
+    }
+
+    private static async Task<IResult> ShiftPictureAsync(string id, string what, ShopServices shop, CancellationToken cancellation)
+    {
+        Reading<ItemShift> shift = await shop.Colour.MapShift.MapAsync(id, 1, null, cancellation);
+        string? path = !shift.IsTaken ? null : what switch
+        {
+            "page" => shift.Value.PicturePath,
+            "proof" => shift.Value.ProofPath,
+            "map" => shift.Value.MapPath,
+            _ => null,
+        };
+        return path is null || !File.Exists(path) ? Results.NotFound() : Results.File(path, "image/png", lastModified: File.GetLastWriteTimeUtc(path));
+    }
+
+    private static IResult ChartFile(string id, string name, ShopServices shop)
+    {
+        if (!IsPlain(id) || !IsPlain(name))
+            return Results.NotFound();
+        string path = Path.Combine(new ShopFolder(shop.Folder).Charts, id, name);
+        return File.Exists(path) ? Results.File(path, TypeOf(name), name) : Results.NotFound();
     }
 
     private static bool IsPlain(string name) =>

@@ -25,6 +25,7 @@ public static class ShopInterface
         api.MapGet("/progress", (string? run, ShopServices shop, MakingDesk desk, CancellationToken cancellation) =>
             TypedResults.ServerSentEvents(MakingNews.FeedAsync(shop, desk, run, cancellation)));
         api.MapPut("/orders/{order}/{name}", OrderUpload.TakeAsync);
+        ColourInterface.Map(api);
     }
 
     private static async Task<IResult> OrdersAsync(ShopServices shop, CancellationToken cancellation)

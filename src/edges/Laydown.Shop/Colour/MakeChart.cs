@@ -1,0 +1,55 @@
+using Laydown.Colour.Charts;
+using Laydown.Measures;
+using Laydown.Press.Conditions;
+using Laydown.Press.Inks;
+using Laydown.Press.Stocks;
+using Laydown.Shop.Orders;
+
+namespace Laydown.Shop.Colour;
+
+/// <summary>Makes a chart for a print condition, laid on its stock: whole or not at all.</summary>
+/// <param name="folder">The shop's folder.</param>
+/// <param name="catalogue">Its stocks.</param>
+/// <param name="files">Reads conditions.</param>
+/// <param name="charts">Writes charts.</param>
+/// <param name="clock">Tells the time.</param>
+public sealed class MakeChart(ShopFolder folder, Catalogue catalogue, IColourFiles files, IChartFiles charts, TimeProvider clock)
+{
+    private const double RollLengthMm = 1000;
+
+    /// <summary>Makes the chart.</summary>
+    /// <param name="wish">What is wanted.</param>
+    /// <param name="cancellation">Stops; nothing stays then.</param>
+    public Reading<MadeChart> Make(ChartWish wish, CancellationToken cancellation) => new ConditionShelf(folder, files).Find(wish.ConditionId).Then(found =>
+    {
+        PrintCondition condition = found.Condition;
+        ChartInk[] inks = [.. condition.Inks.Where(i => i.Role is not (InkRole.White or InkRole.Clear)).Select(i => new ChartInk(FitCondition.NameOf(i.Role)))];
+        double total = Math.Min(condition.TotalLimitPercent, 100.0 * inks.Length);
+        string id = Invariant($"{condition.Id}-{ChartDesign.NameOf(wish.Kind).Replace(' ', '-')}-{wish.Seed}");
+        return StockOf(condition, wish.StockId).Then(stock => ChartDesign.Make(wish.Kind, inks, total, wish.Seed)
+            .Then(chart => Laid(chart, ChartSheetForm.For(SheetOf(stock), wish.Way, wish.Seed), stock, id, cancellation)));
+    });
+
+    /// <summary>Makes the swatch sheet of solved named colours.</summary>
+    internal Reading<MadeChart> Swatches(PrintCondition condition, IReadOnlyList<SolvedColour> colours, CancellationToken cancellation)
+    {
+        Chart chart = new(
+            "named colours", ChartKind.Verify, colours[0].InkNames, condition.TotalLimitPercent,
+            [.. colours.Select(c => new ChartPatch(c.Colour.Name, "named colour", [.. c.Found.Inks.Select(i => Math.Floor(i * 255) / 255)]))]);
+        return StockOf(condition, null).Then(stock => Laid(
+            chart, new(SheetOf(stock), 15, new(40, 30), 6, ReadingWay.Hand, 1), stock, condition.Id + "-named-colours", cancellation));
+    }
+
+    private Reading<MadeChart> Laid(Chart chart, ChartSheetForm form, Stock stock, string id, CancellationToken cancellation) =>
+        ChartLayout.Make(chart, form).Then(sheets => charts.Write(chart, sheets, folder.Charts, id, clock.GetLocalNow(), cancellation)
+            .Then(paths => Reading.Of(new MadeChart(
+                id, chart.InkNames, chart.Patches.Count, sheets.Count, stock.Name, [.. paths.Select(p => Path.GetFileName(p))]))));
+
+    private Reading<Stock> StockOf(PrintCondition condition, string? stockId) =>
+        catalogue.Stocks.FirstOrDefault(s => s.Id == (stockId ?? condition.StockIds[0])) is { } stock && condition.StockIds.Contains(stock.Id)
+            ? Reading.Of(stock)
+            : Reading.Refused<Stock>(new InputFault("chart", null, "stock", Invariant($"'{stockId ?? condition.StockIds[0]}'"), "one of " + string.Join(", ", condition.StockIds)));
+
+    private static SizeMm SheetOf(Stock stock) =>
+        stock.Kind == StockKind.Roll ? new(stock.WidthMm, RollLengthMm) : stock.Size;
+}
