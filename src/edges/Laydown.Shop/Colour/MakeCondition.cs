@@ -11,6 +11,7 @@ namespace Laydown.Shop.Colour;
 /// <param name="files">Reads and writes.</param>
 public sealed class MakeCondition(ShopFolder folder, IColourFiles files)
 {
+    private const double LightestDark = 80;
     private static readonly string[] Process = ["Cyan", "Magenta", "Yellow", "Black"];
 
     /// <summary>Makes and saves; on any refusal or cancellation nothing is changed.</summary>
@@ -43,10 +44,11 @@ public sealed class MakeCondition(ShopFolder folder, IColourFiles files)
 
     private static InputFault? GamutFault(PrintModel print, InkLimits limits)
     {
-        double volume = Laydown.Colour.Gamuts.Gamut.Of(print.Model, limits.PerInk, limits.Total).Volume;
-        return volume >= 1000
+        InkInverse inverse = new(print.Model, limits, BlackPolicy.Usual, InkWishes.For(print.InkNames));
+        double darkest = ProfileTableMaker.DarkestNeutral(inverse).L;
+        return darkest <= LightestDark
             ? null
-            : new("separation", null, "limits", Invariant($"a gamut of {volume:0} cubic Lab units"), "limits that leave colours to print: at least 1000");
+            : new("separation", null, "limits", Invariant($"a darkest neutral of L* {darkest:0.0}"), Invariant($"limits that let neutrals get as dark as L* {LightestDark}"));
     }
 
     // Pictures arrive as cyan, magenta, yellow and black of this print; the link carries them on to all its inks.
