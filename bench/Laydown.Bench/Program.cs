@@ -2,7 +2,7 @@ using Laydown.Bench;
 
 if (BenchArguments.Parse(args) is not { } arguments)
 {
-    Console.Error.WriteLine("bench: wanted NAME [--instances DIR] [--seconds S] [--out FILE] [--json]; NAME is spine.");
+    Console.Error.WriteLine("bench: wanted NAME [--instances DIR] [--seconds S] [--out FILE] [--json]; NAME is spine or colour.");
     return 2;
 }
 
@@ -15,8 +15,10 @@ Console.CancelKeyPress += (_, pressed) =>
 
 try
 {
-    SpineResult result = await Spine.RunAsync(arguments, stop.Token);
-    await ResultFile.KeepAsync(result, arguments, Console.Out, stop.Token);
+    if (arguments.Name == "colour")
+        await ResultFile.KeepAsync(Laydown.Bench.Colour.Run(arguments, stop.Token), arguments, Console.Out, stop.Token);
+    else
+        await ResultFile.KeepAsync(await Spine.RunAsync(arguments, stop.Token), arguments, Console.Out, stop.Token);
     return 0;
 }
 catch (OperationCanceledException)

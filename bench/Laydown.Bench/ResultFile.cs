@@ -9,24 +9,50 @@ internal static class ResultFile
 {
     private const string Schema = "laydown/bench";
 
-    /// <summary>Prints, writes to the file asked for, and keeps the result for the next time.</summary>
-    public static async Task KeepAsync(SpineResult result, BenchArguments arguments, TextWriter output, CancellationToken cancellation)
+    /// <summary>Prints the demo day, writes to the file asked for, and keeps the result for the next time.</summary>
+    public static Task KeepAsync(SpineResult result, BenchArguments arguments, TextWriter output, CancellationToken cancellation) =>
+        KeepAsync(result.Bench, result, "dayCpuSeconds", before => Say(result, before, output), arguments, output, cancellation);
+
+    /// <summary>The same for the colour rooms.</summary>
+    public static Task KeepAsync(ColourResult result, BenchArguments arguments, TextWriter output, CancellationToken cancellation) =>
+        KeepAsync(result.Bench, result, "cpuSeconds", before => Say(result, before, output), arguments, output, cancellation);
+
+    private static async Task KeepAsync<T>(
+        string name, T result, string cpuField, Action<double?> say, BenchArguments arguments, TextWriter output,
+        CancellationToken cancellation)
+        where T : notnull
     {
         string folder = Environment.GetEnvironmentVariable("LAYDOWN_BENCH_RESULTS") ?? Path.Combine("bench", "results");
-        string kept = Path.Combine(folder, Invariant($"{result.Bench}.local.json"));
-        double? before = await CpuOfAsync(kept, cancellation);
+        string kept = Path.Combine(folder, Invariant($"{name}.local.json"));
+        double? before = await CpuOfAsync(kept, cpuField, cancellation);
         using MemoryStream stream = new();
         LaydownJson.WriteResult(stream, Schema, 1, result);
         byte[] json = stream.ToArray();
         if (arguments.Json)
             await output.WriteAsync(System.Text.Encoding.UTF8.GetString(json));
         else
-            Say(result, before, output);
+            say(before);
 
         Directory.CreateDirectory(folder);
         foreach (string? path in (string?[])[kept, arguments.Out])
             if (path is not null)
                 await File.WriteAllBytesAsync(path, json, cancellation);
+    }
+
+    private static void Say(ColourResult result, double? before, TextWriter output)
+    {
+        output.WriteLine("set                   n     mean      p95      max   wall s    cpu s  what");
+        foreach (ColourRow row in result.Rows)
+        {
+            output.WriteLine(string.Create(
+                CultureInfo.InvariantCulture,
+                $"{row.Set,-18}{row.Count,5}{row.Mean,9:0.000}{row.P95,9:0.000}{row.Max,9:0.00}{row.Seconds,9:0.0}{row.CpuSeconds,9:0.0}  {row.What}"));
+        }
+
+        output.WriteLine(Invariant($"peak {result.PeakMb:0} MiB, checksum {result.Checksum}"));
+        output.WriteLine(before is > 0
+            ? Invariant($"ratio to the last kept result of this machine, processor time: {result.CpuSeconds / before:0.00}")
+            : "no kept result of this machine yet");
     }
 
     private static void Say(SpineResult result, double? before, TextWriter output)
@@ -45,11 +71,11 @@ internal static class ResultFile
     private static string Line(string name, double wall, double cpu, double peak) => string.Create(
         CultureInfo.InvariantCulture, $"{name,-8}{wall,9:0.00}{cpu,9:0.00}{peak,11:0}");
 
-    private static async Task<double?> CpuOfAsync(string path, CancellationToken cancellation)
+    private static async Task<double?> CpuOfAsync(string path, string field, CancellationToken cancellation)
     {
         if (!File.Exists(path))
             return null;
         using var document = JsonDocument.Parse(await File.ReadAllBytesAsync(path, cancellation));
-        return document.RootElement.TryGetProperty("dayCpuSeconds", out JsonElement seconds) ? seconds.GetDouble() : null;
+        return document.RootElement.TryGetProperty(field, out JsonElement seconds) ? seconds.GetDouble() : null;
     }
 }

@@ -1,4 +1,5 @@
 using Laydown.Artwork.Pages;
+using Laydown.Colour.Inversion;
 using Laydown.Measures;
 using Laydown.Press.Conditions;
 using Laydown.Press.Inks;
@@ -34,6 +35,10 @@ internal sealed class ItemLayers(IPageRenderer renderer, PrintCondition conditio
     {
         if (item.Artwork is null)
             return Reading.Refused<int>(new InputFault(item.Item.Artwork, null, "artwork", "a file that could not be read", "an artwork that was taken"));
+        Reading<IReadOnlyList<LinkTables>> link = InkLinks.Of(condition, profilePath);
+        if (!link.IsTaken)
+            return Reading.Refused<int>(link.Faults);
+        LayerRecipes recipes = new(condition, inkSet, link.Value.Count > 0 ? link.Value[0] : null);
         int made = 0;
         foreach (int page in stack.Layers.Select(l => l.ArtworkPage).Distinct().Order())
         {
@@ -43,7 +48,7 @@ internal sealed class ItemLayers(IPageRenderer renderer, PrintCondition conditio
                 return Reading.Refused<int>(rendered.Faults);
             using RenderedPage plates = rendered.Value;
             done((made + 0.5) / stack.Layers.Count);
-            Reading<int> layers = RunPage(item, stack, page, plates, ppi, sinkOf, cancellation);
+            Reading<int> layers = RunPage(item, stack, recipes, page, plates, ppi, sinkOf, cancellation);
             if (!layers.IsTaken)
                 return layers;
             made += layers.Value;
@@ -53,15 +58,15 @@ internal sealed class ItemLayers(IPageRenderer renderer, PrintCondition conditio
         return Reading.Of(made);
     }
 
-    private Reading<int> RunPage(
-        ItemRecord item, LayerStack stack, int page, RenderedPage plates, double ppi, SinkOf sinkOf, CancellationToken cancellation)
+    private static Reading<int> RunPage(
+        ItemRecord item, LayerStack stack, LayerRecipes recipes, int page, RenderedPage plates, double ppi, SinkOf sinkOf,
+        CancellationToken cancellation)
     {
         using PlatePicture picture = new(plates);
         IReadOnlyList<NamedSeparation> separations = item.Artwork?.Pages.FirstOrDefault(p => p.Number == page)?.Separations ?? [];
         IReadOnlyList<InputFault> lost = LostPlates.Of(item.Item.Artwork, page, picture, plates.Plates, separations, stack);
         if (lost.Count > 0)
             return Reading.Refused<int>(lost);
-        LayerRecipes recipes = new(condition, inkSet);
         int made = 0;
         for (int layer = 0; layer < stack.Layers.Count; layer++)
         {

@@ -1,4 +1,5 @@
 using Laydown.Artwork.Pages;
+using Laydown.Colour.Inversion;
 using Laydown.Measures;
 using Laydown.Press.Conditions;
 using Laydown.Press.Inks;
@@ -12,7 +13,8 @@ namespace Laydown.Output.PressFiles;
 /// <summary>Writes the recipe of each layer: the one way by which press files and ink figures are made.</summary>
 /// <param name="condition">Limits and linearisation.</param>
 /// <param name="inkSet">The inks.</param>
-internal sealed class LayerRecipes(PrintCondition condition, InkSet inkSet)
+/// <param name="link">Link from CMYK to the colour inks, or null where light inks are split off by curves.</param>
+internal sealed class LayerRecipes(PrintCondition condition, InkSet inkSet, LinkTables? link)
 {
     /// <summary>Ink that counts as none under an image: two of 255 codes, so that the haze of a JPEG file stays bare.</summary>
     private const double BarePercent = 0.8;
@@ -37,6 +39,9 @@ internal sealed class LayerRecipes(PrintCondition condition, InkSet inkSet)
         if (layer.StrengthPercent is not (> 0 and <= 100))
             return Refused(file, layer, "StrengthPercent", Invariant($"{layer.StrengthPercent} %"), "over 0 % to 100 % for colour");
 
+        if (condition.Characterisation is not null && condition.InkProfile is not null)
+            return CharacterisedColour(layer);
+
         // Plates become laydown of the four inks, then light inks take their share, then the limits of this print condition hold.
         List<(int DarkInk, LightInkSplit Split, InkRole Light)> pairs = LightPairs();
         List<ITileStage> stages = [new PickInks([0, 1, 2, 3])];
@@ -48,6 +53,21 @@ internal sealed class LayerRecipes(PrintCondition condition, InkSet inkSet)
             stages.Add(new LightInks([.. pairs.Select(p => (p.DarkInk, p.Split))]));
         stages.Add(new PerInkLimit([.. roles.Select(LimitOf)]));
         stages.Add(new TotalInkLimit(condition.TotalLimitPercent, Array.IndexOf(Process, InkRole.Black)));
+        return Reading.Of(new LayerRecipe(new(stages), [.. roles.Select(r => new InkPlane(r, NameOf(r)))], condition.TotalLimitPercent));
+    }
+
+    // Profile and link were made from patches sent as they stood: how inks spread is in them, so no curve follows.
+    private Reading<LayerRecipe> CharacterisedColour(Layer layer)
+    {
+        IReadOnlyList<InkRole> roles = link is null ? Process : InkLinks.RolesOf(link);
+        List<ITileStage> stages = [new PickInks([0, 1, 2, 3])];
+        if (layer.StrengthPercent < 100)
+            stages.Add(new InkCurves([.. Process.Select(_ => InkCurve.Straight(layer.StrengthPercent))]));
+        if (link is not null)
+            stages.Add(new InkLink(link));
+        int black = roles.ToList().IndexOf(InkRole.Black);
+        stages.Add(new PerInkLimit([.. roles.Select(LimitOf)]));
+        stages.Add(new TotalInkLimit(condition.TotalLimitPercent, black < 0 ? null : black));
         return Reading.Of(new LayerRecipe(new(stages), [.. roles.Select(r => new InkPlane(r, NameOf(r)))], condition.TotalLimitPercent));
     }
 
