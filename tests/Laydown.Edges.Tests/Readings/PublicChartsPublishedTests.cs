@@ -7,7 +7,7 @@ using Laydown.Edges.Tests.Icc;
 using Laydown.Formats.Icc;
 using Laydown.Formats.Readings;
 
-namespace Laydown.Edges.Tests.Colour;
+namespace Laydown.Edges.Tests.Readings;
 
 /// <summary>
 /// A print condition made from published readings [FOGRA39] [CGATS21]: residuals, round trip through the profile, greys and links, held
