@@ -7,7 +7,7 @@ namespace Laydown.Colour.Gamuts;
 /// <summary>The body of all colours a device can make, in CIELAB: how far it reaches from its middle in every direction.</summary>
 /// <remarks>
 /// Segment maxima: directions from (50, 0, 0) in cells of 5° by 5°, each keeping its farthest colour; empty cells take the mean of their
-/// neighbours. So small hollows are filled; good to about one ΔE for drawings, volume and gamut mapping. Whether one colour can be
+/// neighbours, and pits of a single cell are raised to them. So small hollows are filled; good to about one ΔE for drawings, volume and gamut mapping. Whether one colour can be
 /// printed is told by solving for it.
 /// </remarks>
 public sealed class Gamut
@@ -18,6 +18,7 @@ public sealed class Gamut
     private const int Hues = 72;
     private const int Heights = 37;
     private const double CellDegrees = 5;
+    private const double PitShare = 0.97;
     private readonly double[] reach = new double[Hues * Heights];
 
     private Gamut()
@@ -83,6 +84,7 @@ public sealed class Gamut
         gamut.Extent = (la, ma, lb, mb);
         gamut.LevelPoles(seen);
         gamut.Fill(seen);
+        gamut.RaisePits();
         gamut.Volume = gamut.Integral();
         return gamut;
     }
@@ -170,6 +172,24 @@ public sealed class Gamut
 
             foreach ((int cell, double value) in filled)
                 (reach[cell], seen[cell]) = (value, true);
+        }
+    }
+
+    // A cell that only met colours from inside the body is a pit: lower than the mean of its neighbours both along hue and along height.
+    private void RaisePits()
+    {
+        for (int pass = 0; pass < 3; pass++)
+        {
+            double[] before = [.. reach];
+            for (int hue = 0; hue < Hues; hue++)
+            {
+                for (int height = 1; height < Heights - 1; height++)
+                {
+                    double across = (before[Cell(hue - 1, height)] + before[Cell(hue + 1, height)]) / 2;
+                    double along = (before[Cell(hue, height - 1)] + before[Cell(hue, height + 1)]) / 2;
+                    reach[Cell(hue, height)] = Math.Max(before[Cell(hue, height)], PitShare * Math.Min(across, along));
+                }
+            }
         }
     }
 

@@ -25,7 +25,7 @@ public sealed class FigureCondition(ShopFolder folder, IColourFiles files)
     private static ConditionFigures Figure(PrintModel print, InkLimits limits, BlackPolicy policy, CancellationToken cancellation)
     {
         Gamut gamut = Gamut.Of(print.Model, limits.PerInk, limits.Total), srgb = Gamut.OfSrgb();
-        InkInverse inverse = new(print.Model, limits, policy, InkWishes.For(print.InkNames));
+        InkInverse inverse = ProfileTableMaker.InverseFor(print.Model, limits, policy, InkWishes.For(print.InkNames));
         double darkest = ProfileTableMaker.DarkestNeutral(inverse).L;
         List<SeparatedColour> neutrals = [];
         double[] inks = new double[print.InkNames.Count];

@@ -67,7 +67,7 @@ public sealed class MakeCondition(ShopFolder folder, IColourFiles files)
         FixedInks four = new(print.Model, process);
         InkLimits some = new([.. process.Select(i => limits.PerInk[i])], Math.Max(limits.Total, process.Max(i => limits.PerInk[i])));
         ProfileTables pictures = ProfileTableMaker.Make(four, some, policy, InkWishes.FourInks, 17, wish.Nodes, Part(progress, 0.4, 0.7), cancellation);
-        InkInverse inverse = new(print.Model, limits, policy, InkWishes.For(print.InkNames));
+        InkInverse inverse = ProfileTableMaker.InverseFor(print.Model, limits, policy, InkWishes.For(print.InkNames));
         LinkTables link = LinkChoice.Smallest(LinkMaker.FromCmyk(inverse, print.InkNames, four), Part(progress, 0.7, 1), cancellation).Table;
         return made with
         {

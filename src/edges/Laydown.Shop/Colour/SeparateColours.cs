@@ -44,7 +44,7 @@ public sealed class SeparateColours(IColourFiles files)
 
         return wish.Limits(print.InkNames).Then(limits =>
         {
-            InkInverse inverse = new(print.Model, limits, wish.Policy(), InkWishes.For(print.InkNames));
+            InkInverse inverse = ProfileTableMaker.InverseFor(print.Model, limits, wish.Policy(), InkWishes.For(print.InkNames));
             SeparatedColour[] all = new SeparatedColour[rows.Count];
             int done = 0;
             Parallel.For(0, all.Length, new ParallelOptions { CancellationToken = cancellation }, i =>
