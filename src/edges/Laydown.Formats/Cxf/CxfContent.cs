@@ -24,8 +24,12 @@ internal sealed class CxfContent
     {
         XmlReaderSettings settings = new()
         {
-            DtdProcessing = DtdProcessing.Prohibit, XmlResolver = null, MaxCharactersInDocument = 2L * PatchLimits.Bytes,
-            IgnoreComments = true, IgnoreProcessingInstructions = true, IgnoreWhitespace = true,
+            DtdProcessing = DtdProcessing.Prohibit,
+            XmlResolver = null,
+            MaxCharactersInDocument = 2L * PatchLimits.Bytes,
+            IgnoreComments = true,
+            IgnoreProcessingInstructions = true,
+            IgnoreWhitespace = true,
         };
         try
         {

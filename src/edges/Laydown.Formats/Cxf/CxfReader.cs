@@ -81,7 +81,8 @@ public static partial class CxfReader
                 one.Number, [one.Name, .. names.Select(n => inks[i].Where(k => k.Ink == n).Select(k => k.Value).FirstOrDefault("0")), .. colour.Values[i]]))];
             return new PatchTableReader(new(file, NameOf(file, content), How(content, measured[0]), "", ["SAMPLE_ID", .. names, .. colour.Fields], rows, notes)
             {
-                SureInks = names, RowWord = "object",
+                SureInks = names,
+                RowWord = "object",
             }).Read();
         });
     }

@@ -8,11 +8,32 @@ internal static partial class InkWords
 {
     private static readonly Dictionary<string, string> Words = new(StringComparer.OrdinalIgnoreCase)
     {
-        ["C"] = "Cyan", ["CYAN"] = "Cyan", ["M"] = "Magenta", ["MAGENTA"] = "Magenta", ["Y"] = "Yellow", ["YELLOW"] = "Yellow",
-        ["K"] = "Black", ["BLACK"] = "Black", ["O"] = "Orange", ["ORANGE"] = "Orange", ["G"] = "Green", ["GREEN"] = "Green",
-        ["V"] = "Violet", ["VIOLET"] = "Violet", ["R"] = "Red", ["RED"] = "Red", ["B"] = "Blue", ["BLUE"] = "Blue",
-        ["LC"] = "Light Cyan", ["LIGHTCYAN"] = "Light Cyan", ["LM"] = "Light Magenta", ["LIGHTMAGENTA"] = "Light Magenta",
-        ["LK"] = "Light Black", ["LIGHTBLACK"] = "Light Black", ["W"] = "White", ["WHITE"] = "White",
+        ["C"] = "Cyan",
+        ["CYAN"] = "Cyan",
+        ["M"] = "Magenta",
+        ["MAGENTA"] = "Magenta",
+        ["Y"] = "Yellow",
+        ["YELLOW"] = "Yellow",
+        ["K"] = "Black",
+        ["BLACK"] = "Black",
+        ["O"] = "Orange",
+        ["ORANGE"] = "Orange",
+        ["G"] = "Green",
+        ["GREEN"] = "Green",
+        ["V"] = "Violet",
+        ["VIOLET"] = "Violet",
+        ["R"] = "Red",
+        ["RED"] = "Red",
+        ["B"] = "Blue",
+        ["BLUE"] = "Blue",
+        ["LC"] = "Light Cyan",
+        ["LIGHTCYAN"] = "Light Cyan",
+        ["LM"] = "Light Magenta",
+        ["LIGHTMAGENTA"] = "Light Magenta",
+        ["LK"] = "Light Black",
+        ["LIGHTBLACK"] = "Light Black",
+        ["W"] = "White",
+        ["WHITE"] = "White",
     };
 
     /// <summary>The plain word for a known name or letter, else null.</summary>

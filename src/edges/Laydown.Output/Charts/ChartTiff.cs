@@ -64,8 +64,11 @@ internal static class ChartTiff
         using SKPaint paint = new() { Color = SKColors.White, IsAntialias = true };
         foreach (ChartLabel label in here)
         {
-            using SKFont font = new(ChartWords.Face, (float)(label.SizeMm / 25.4 * band.Ppi)) { Subpixel = true,
-                Hinting = SKFontHinting.None };
+            using SKFont font = new(ChartWords.Face, (float)(label.SizeMm / 25.4 * band.Ppi))
+            {
+                Subpixel = true,
+                Hinting = SKFontHinting.None
+            };
             float y = (float)(((band.SheetMm - label.Start.YMm) / 25.4 * band.Ppi) - band.Top);
             canvas.DrawText(label.Text, (float)(label.Start.XMm / 25.4 * band.Ppi), y, SKTextAlign.Left, font, paint);
         }

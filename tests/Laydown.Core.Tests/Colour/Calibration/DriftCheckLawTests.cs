@@ -30,8 +30,11 @@ public sealed class DriftCheckLawTests
     [Fact]
     public void Another_stock_or_another_full_ink_says_recharacterise()
     {
-        ReadingSet stock = Kept with { Patches = [.. Kept.Patches.Select(p => p.Inks.Sum() > 0 ? p
-            : p with { Lab = p.Lab with { B = p.Lab.B + 4 } })] };
+        ReadingSet stock = Kept with
+        {
+            Patches = [.. Kept.Patches.Select(p => p.Inks.Sum() > 0 ? p
+            : p with { Lab = p.Lab with { B = p.Lab.B + 4 } })]
+        };
         Assert.Equal(DriftVerdict.Recharacterise, Check(stock).Verdict);
         ReadingSet solid = Kept.With("Magenta20", p => p with { Lab = p.Lab with { L = p.Lab.L + 6 } });
         DriftReport report = Check(solid);
