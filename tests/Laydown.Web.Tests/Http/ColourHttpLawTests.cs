@@ -36,6 +36,20 @@ public sealed class ColourHttpLawTests
         Assert.Equal(chart, await File.ReadAllBytesAsync(Path.Combine(served.Shop.Folder, "catalogue", "readings", "strip-7.txt")));
     }
 
+    [Fact]
+    public async Task Readings_at_hand_are_scored_against_the_model_and_calibrated_from()
+    {
+        await using ServedShop served = await ServedShop.OpenAsync();
+        Assert.Equal(HttpStatusCode.OK, await PutAsync(served, "/api/readings/wedges-1.txt", SampleColour.Readings(ChartKind.Linearise)));
+        JsonElement score = await served.Client.GetFromJsonAsync<JsonElement>("/api/readings/wedges-1.txt/score/long-belt-boards");
+        Assert.InRange(score.GetProperty("result").GetProperty("deltaE00").GetProperty("mean").GetDouble(), 0, 2);
+        JsonElement calibration = await served.Client.GetFromJsonAsync<JsonElement>("/api/readings/wedges-1.txt/calibration?most=90");
+        JsonElement[] inks = [.. calibration.GetProperty("result").GetProperty("inks").EnumerateArray()];
+        Assert.NotEmpty(inks);
+        using HttpResponseMessage unknown = await served.Client.GetAsync("/api/readings/none.txt/calibration");
+        Assert.Equal(HttpStatusCode.BadRequest, unknown.StatusCode);
+    }
+
     [Theory]
     [InlineData("C,M,Y,K,L,a,b\n0,0,0,0,95,0,0\n10,0,0,0,NaN,0,0\n")]
     [InlineData("no readings at all")]

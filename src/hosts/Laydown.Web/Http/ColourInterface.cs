@@ -1,3 +1,4 @@
+using Laydown.Colour.Calibration;
 using Laydown.Colour.Charts;
 using Laydown.Colour.Fits;
 using Laydown.Measures;
@@ -35,6 +36,11 @@ public static class ColourInterface
             Told("named-colours", await shop.Colour.AddNamedColour.AddAsync(colour with { Id = id }, cancellation)));
         api.MapGet("/readings", (ShopServices shop) => ShopInterface.Answer("readings-list", new { Files = shop.Colour.ListReadings.List() }));
         api.MapPut("/readings/{name}", TakeAsync);
+        api.MapGet("/readings/{name}/score/{id}", (string name, string id, ShopServices shop) => Told("reading-score", Model(id, shop).Then(view =>
+            shop.Colour.ListReadings.Find(name).Then(path => shop.Colour.Score.Score(view.Print!, path)))));
+        api.MapGet("/readings/{name}/calibration", (string name, LinearisationAim? aim, double? most, string? cleanPatch, ShopServices shop) =>
+            Told("ink-calibration", shop.Colour.ListReadings.Find(name).Then(path =>
+                shop.Colour.Calibrate.Calibrate(path, aim ?? LinearisationAim.ToneValue, most ?? 100, cleanPatch))));
         api.MapGet("/items/{id}/shift", ShiftAsync);
     }
 
