@@ -34,6 +34,10 @@ public sealed record InkKernel(
         ? new(Same(0.6, inks), Same(0.3, inks), Same(1, inks), 0.0016, 0.35, 0.6, 1e-6)
         : new(Same(0.4, inks), Same(1.5, inks), Same(2, inks), 0.003, 0.55, 1, 1e-5);
 
+    /// <summary>For charts of few levels: nearly linear in each ink, bending over its whole range.</summary>
+    /// <remarks>Found by trials on the nodes alone of public four-ink charts.</remarks>
+    public static InkKernel Stiff(int inks) => new(Same(0.287, inks), Same(0.009, inks), Same(1.83, inks), 0.0001, 0.3, 0.216, 2e-9);
+
     /// <summary>The factor of one ink in the first product.</summary>
     internal double LongFactor(int ink, double one, double other) =>
         (1 + (Linear[ink] * one * other) + (Bent[ink] * Matern(Math.Abs(one - other) / Reach[ink]))) / (1 + Linear[ink] + Bent[ink]);

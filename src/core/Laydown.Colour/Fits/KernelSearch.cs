@@ -11,6 +11,7 @@ internal static class KernelSearch
 {
     private const int MostPoints = 1000;
     private const int MostPointsThorough = 1800;
+    private const int FewLevels = 6;
     private const int Sweeps = 2;
     private const int SweepsThorough = 5;
     private static readonly double[] Factors = [2, 2.5, 3];
@@ -18,6 +19,10 @@ internal static class KernelSearch
     /// <summary>The best kernel and scale found.</summary>
     internal static (InkKernel Kernel, RootSpace Space) Best(FitPoints points, bool thorough, CancellationToken cancellation)
     {
+        // Few levels cannot tell how colour bends between them: each node left out asks for the wrong bend, so nothing is searched for.
+        if (Enumerable.Range(0, points.Inks[0].Length).Max(ink => points.Inks.Select(p => p[ink]).Distinct().Count()) <= FewLevels)
+            return (InkKernel.Stiff(points.Inks[0].Length), new(Factors[^1]));
+
         FitPoints some = points.Only(Part(points, thorough ? MostPointsThorough : MostPoints));
         int inks = points.Inks[0].Length;
         double[] best = Numbers(InkKernel.Usual(inks));

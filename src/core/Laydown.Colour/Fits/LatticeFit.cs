@@ -11,6 +11,7 @@ internal static class LatticeFit
 {
     private static readonly double[] Factors = [1, 1.3, 1.6, 2, 2.5, 3, 4, 6, 10, 30];
     private const double Hold = 1e-3;
+    private const double UsualFactor = 2;
 
     /// <summary>The plain model: nodes at paper and solid.</summary>
     internal static FitGrid Plain(IReadOnlyList<string> inkNames, FitPoints points, CancellationToken cancellation) =>
@@ -24,6 +25,10 @@ internal static class LatticeFit
     private static FitGrid Best(
         IReadOnlyList<string> inkNames, FitPoints points, IReadOnlyList<double[]> levels, CancellationToken cancellation)
     {
+        // A chart of nodes alone fits with any factor: then the usual one stands.
+        if (Lattice.OnNodes(points, levels).All(on => on))
+            return At(inkNames, points, levels, new(UsualFactor), cancellation);
+
         FitGrid? best = null;
         double least = double.PositiveInfinity;
         foreach (double factor in Factors)

@@ -76,10 +76,11 @@ public static class PrintFit
         return which.Count == 0 ? null : new(kind, factor, which, predicted, errors);
     }
 
-    // A shuffled split, the same for the same seed. Nodes of a cellular model are always seen: it is made of them.
+    // A shuffled split, the same for the same seed. Nodes of a cellular model are always seen, as it is made of them, unless
+    // there is nothing else.
     private static IEnumerable<(int[] Seen, int[] Held)> Folds(Kinds kinds, FitKind kind, FitPoints points, FitChoices choices)
     {
-        int[] order = [.. Enumerable.Range(0, points.Count).Where(p => kind != FitKind.Cellular || !kinds.OnNodes[p])];
+        int[] order = [.. Enumerable.Range(0, points.Count).Where(p => kind != FitKind.Cellular || !kinds.OnNodes[p] || kinds.OnlyNodes)];
         int[] all = [.. Enumerable.Range(0, points.Count)];
         ulong state = (ulong)choices.Seed;
         for (int i = order.Length - 1; i > 0; i--)
@@ -108,6 +109,8 @@ public static class PrintFit
         private bool[]? onNodes;
 
         internal bool[] OnNodes => onNodes ??= Lattice.OnNodes(points, lattice.Value);
+
+        internal bool OnlyNodes => !OnNodes.Contains(false);
 
         internal FitGrid? Make(FitKind kind, FitPoints seen)
         {
