@@ -19,7 +19,7 @@ public static class ChartLayout
         "If ink comes off on a white cloth, cure again and do not read.",
     ];
 
-    private const double LabelMm = 8, LineMm = 4, FiducialMm = 4, EdgeMm = 4, TypeMm = 2.8;
+    private const double LabelMm = 8, LineMm = 4, FiducialMm = 4, EdgeMm = 4, TypeMm = 2.8, LeastNameGapMm = 5;
 
     /// <summary>The sheets of a chart.</summary>
     /// <param name="chart">The chart.</param>
@@ -32,6 +32,8 @@ public static class ChartLayout
             return Refused("margin", Invariant($"{form.MarginMm} mm"), "0 mm to 500 mm");
         if (!(form.GapMm is >= 0 and <= 100))
             return Refused("gap", Invariant($"{form.GapMm} mm"), "0 mm to 100 mm");
+        if (form.Named && form.GapMm < LeastNameGapMm)
+            return Refused("gap", Invariant($"{form.GapMm} mm"), Invariant($"at least {LeastNameGapMm} mm for names under the patches"));
         if (form.Patch.WidthMm < 3 || form.Patch.HeightMm < 3)
             return Refused("patch", form.Patch.ToString(), "at least 3 × 3 mm");
 
@@ -68,15 +70,18 @@ public static class ChartLayout
         double right = placed.Max(p => p.Place.RightMm), bottom = placed.Min(p => p.Place.YMm);
 
         // Fiducials stand at three corners of the block, so that a picture of the sheet can be turned upright.
+        double above = corner.YMm + Math.Min(form.GapMm, LabelMm - FiducialMm - 2);
         List<RectMm> marks =
         [
-            new(form.MarginMm, corner.YMm + form.GapMm, FiducialMm, FiducialMm),
-            new(right + form.GapMm, corner.YMm + form.GapMm, FiducialMm, FiducialMm),
+            new(form.MarginMm, above, FiducialMm, FiducialMm),
+            new(right + form.GapMm, above, FiducialMm, FiducialMm),
             new(form.MarginMm, bottom - form.GapMm - FiducialMm, FiducialMm, FiducialMm),
         ];
         List<ChartLabel> labels = Head(chart, form, page, pages);
         for (int column = 1; column <= Math.Min(columns, placed.Length); column++)
-            labels.Add(new(Invariant($"{column}"), new(corner.XMm + ((column - 1) * stepX) + 1, corner.YMm + form.GapMm + 1), TypeMm));
+            labels.Add(new(Invariant($"{column}"), new(corner.XMm + ((column - 1) * stepX) + 1, above + 1), TypeMm));
+        if (form.Named)
+            labels.AddRange(placed.Select(p => Under(p, form)));
         for (int row = 1; row <= rows; row++)
         {
             RectMm first = placed[(row - 1) * columns].Place, last = placed[Math.Min(row * columns, placed.Length) - 1].Place;
@@ -89,6 +94,13 @@ public static class ChartLayout
         }
 
         return new(page, form.Sheet, placed, marks, labels);
+    }
+
+    private static ChartLabel Under(PlacedPatch patch, ChartSheetForm form)
+    {
+        int most = Math.Max(3, (int)(form.Patch.WidthMm / (0.6 * TypeMm)));
+        string name = patch.Patch.Part.Length <= most ? patch.Patch.Part : patch.Patch.Part[..(most - 1)] + "…";
+        return new(name, new(patch.Place.XMm, patch.Place.YMm - TypeMm - 1), TypeMm);
     }
 
     private static List<ChartLabel> Head(Chart chart, ChartSheetForm form, int page, int pages) => [.. Words(chart, form, page, pages)

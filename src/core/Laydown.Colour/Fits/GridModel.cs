@@ -1,4 +1,5 @@
 using System.Runtime.Intrinsics;
+using Laydown.Colour.Curves;
 using Laydown.Colour.Inks;
 using Laydown.Colour.Spaces;
 using Laydown.Measures;

@@ -1,3 +1,4 @@
+using Laydown.Colour.Curves;
 using Laydown.Colour.Inks;
 
 namespace Laydown.Colour.Fits;

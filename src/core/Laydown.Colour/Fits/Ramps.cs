@@ -1,3 +1,5 @@
+using Laydown.Colour.Curves;
+
 namespace Laydown.Colour.Fits;
 
 /// <summary>Effective coverage of each ink from the patches that carry it alone.</summary>

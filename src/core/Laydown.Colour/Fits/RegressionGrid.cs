@@ -1,3 +1,5 @@
+using Laydown.Colour.Curves;
+
 namespace Laydown.Colour.Fits;
 
 /// <summary>Turns a regression into a grid that works fast.</summary>

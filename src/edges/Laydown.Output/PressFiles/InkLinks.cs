@@ -9,15 +9,7 @@ namespace Laydown.Output.PressFiles;
 /// <summary>Fetches the device link of a print condition: from the CMYK of plates to all its colour inks.</summary>
 internal static class InkLinks
 {
-    private static readonly Dictionary<string, InkRole> Roles = new(StringComparer.OrdinalIgnoreCase)
-    {
-        ["Cyan"] = InkRole.Cyan,
-        ["Magenta"] = InkRole.Magenta,
-        ["Yellow"] = InkRole.Yellow,
-        ["Black"] = InkRole.Black,
-        ["Light Cyan"] = InkRole.LightCyan,
-        ["Light Magenta"] = InkRole.LightMagenta,
-    };
+    private const long MostBytes = 64 << 20;
 
     /// <summary>The link, no link where the condition names none, or why its file cannot be taken.</summary>
     /// <param name="condition">The print condition.</param>
@@ -29,13 +21,20 @@ internal static class InkLinks
         string path = Path.Combine(Path.GetDirectoryName(profilePath) ?? "", Path.GetFileName(name));
         if (!File.Exists(path))
             return Reading.Refused<IReadOnlyList<LinkTables>>(new InputFault(name, null, "device link", "no such file", "a link beside the profile"));
-        return DeviceLinkProfile.Read(name, File.ReadAllBytes(path)).Then(link => link.Channels == 4 && link.InkNames.All(Roles.ContainsKey)
+        long bytes = new FileInfo(path).Length;
+        if (bytes > MostBytes)
+        {
+            return Reading.Refused<IReadOnlyList<LinkTables>>(
+                new InputFault(name, null, "device link", Invariant($"{bytes} bytes"), Invariant($"at most {MostBytes} bytes")));
+        }
+
+        return DeviceLinkProfile.Read(name, File.ReadAllBytes(path)).Then(link => link.Channels == 4 && link.InkNames.All(n => InkRoleNames.Find(n) is not null)
             ? Reading.Of<IReadOnlyList<LinkTables>>([link])
             : Reading.Refused<IReadOnlyList<LinkTables>>(new InputFault(
                 name, null, "device link", Invariant($"{link.Channels} channels to {string.Join(", ", link.InkNames)}"),
-                Invariant($"CMYK to inks among {string.Join(", ", Roles.Keys)}"))));
+                "CMYK to inks that the product knows")));
     }
 
     /// <summary>What the inks of a link are, in order.</summary>
-    public static IReadOnlyList<InkRole> RolesOf(LinkTables link) => [.. link.InkNames.Select(n => Roles[n])];
+    public static IReadOnlyList<InkRole> RolesOf(LinkTables link) => [.. link.InkNames.Select(n => InkRoleNames.Find(n)!.Value)];
 }

@@ -37,21 +37,9 @@ public sealed class FitCondition(ShopFolder folder, IColourFiles files, TimeProv
 
     private static InputFault? Strange(string file, FittedPrint print, PrintCondition condition)
     {
-        string[] strange = [.. print.InkNames.Where(n => RoleOf(n) is not { } role || condition.Inks.All(i => i.Role != role))];
+        string[] strange = [.. print.InkNames.Where(n => InkRoleNames.Find(n) is not { } role || condition.Inks.All(i => i.Role != role))];
         return strange.Length == 0
             ? null
-            : new(file, null, "inks", string.Join(", ", strange), "inks of the print condition: " + string.Join(", ", condition.Inks.Select(i => NameOf(i.Role))));
+            : new(file, null, "inks", string.Join(", ", strange), "inks of the print condition: " + string.Join(", ", condition.Inks.Select(i => InkRoleNames.Of(i.Role))));
     }
-
-    /// <summary>The role behind a name of an ink, or null.</summary>
-    internal static InkRole? RoleOf(string name) =>
-        Enum.TryParse(name.Replace(" ", "", StringComparison.Ordinal), ignoreCase: true, out InkRole role) && Enum.IsDefined(role) ? role : null;
-
-    /// <summary>Name of an ink in words, such as <c>Light Cyan</c>.</summary>
-    internal static string NameOf(InkRole role) => role switch
-    {
-        InkRole.LightCyan => "Light Cyan",
-        InkRole.LightMagenta => "Light Magenta",
-        _ => role.ToString(),
-    };
 }

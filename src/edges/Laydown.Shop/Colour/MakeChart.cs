@@ -23,7 +23,7 @@ public sealed class MakeChart(ShopFolder folder, Catalogue catalogue, IColourFil
     public Reading<MadeChart> Make(ChartWish wish, CancellationToken cancellation) => new ConditionShelf(folder, files).Find(wish.ConditionId).Then(found =>
     {
         PrintCondition condition = found.Condition;
-        ChartInk[] inks = [.. condition.Inks.Where(i => i.Role is not (InkRole.White or InkRole.Clear)).Select(i => new ChartInk(FitCondition.NameOf(i.Role)))];
+        ChartInk[] inks = [.. condition.Inks.Where(i => i.Role is not (InkRole.White or InkRole.Clear)).Select(i => new ChartInk(InkRoleNames.Of(i.Role)))];
         double total = Math.Min(condition.TotalLimitPercent, 100.0 * inks.Length);
         string id = Invariant($"{condition.Id}-{ChartDesign.NameOf(wish.Kind).Replace(' ', '-')}-{wish.Seed}");
         return StockOf(condition, wish.StockId).Then(stock => ChartDesign.Make(wish.Kind, inks, total, wish.Seed)
@@ -35,9 +35,9 @@ public sealed class MakeChart(ShopFolder folder, Catalogue catalogue, IColourFil
     {
         Chart chart = new(
             "named colours", ChartKind.Verify, colours[0].InkNames, condition.TotalLimitPercent,
-            [.. colours.Select(c => new ChartPatch(c.Colour.Name, "named colour", [.. c.Found.Inks.Select(i => Math.Floor(i * 255) / 255)]))]);
+            [.. colours.Select(c => new ChartPatch(c.Colour.Id, c.Colour.Name, [.. c.Found.Inks.Select(i => Math.Floor(i * 255) / 255)]))]);
         return StockOf(condition, null).Then(stock => Laid(
-            chart, new(SheetOf(stock), 15, new(40, 30), 6, ReadingWay.Hand, 1), stock, condition.Id + "-named-colours", cancellation));
+            chart, new(SheetOf(stock), 15, new(40, 30), 6, ReadingWay.Hand, 1) { Named = true }, stock, condition.Id + "-named-colours", cancellation));
     }
 
     private Reading<MadeChart> Laid(Chart chart, ChartSheetForm form, Stock stock, string id, CancellationToken cancellation) =>

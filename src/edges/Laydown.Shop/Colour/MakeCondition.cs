@@ -2,6 +2,7 @@ using Laydown.Colour.Inks;
 using Laydown.Colour.Inversion;
 using Laydown.Measures;
 using Laydown.Press.Conditions;
+using Laydown.Press.Inks;
 
 namespace Laydown.Shop.Colour;
 
@@ -78,8 +79,8 @@ public sealed class MakeCondition(ShopFolder folder, IColourFiles files)
 
     private static PrintCondition Changed(PrintCondition condition, PrintModel print, InkLimits limits, Made made)
     {
-        Dictionary<Laydown.Press.Inks.InkRole, double> most = print.InkNames.Index()
-            .ToDictionary(n => FitCondition.RoleOf(n.Item)!.Value, n => Math.Round(limits.PerInk[n.Index] * 100, 4));
+        Dictionary<InkRole, double> most = print.InkNames.Index()
+            .ToDictionary(n => InkRoleNames.Find(n.Item)!.Value, n => Math.Round(limits.PerInk[n.Index] * 100, 4));
         return condition with
         {
             Profile = made.Pictures?.Name ?? condition.Profile,

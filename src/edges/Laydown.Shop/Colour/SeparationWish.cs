@@ -1,6 +1,7 @@
 using Laydown.Colour.Inversion;
 using Laydown.Measures;
 using Laydown.Press.Conditions;
+using Laydown.Press.Inks;
 
 namespace Laydown.Shop.Colour;
 
@@ -22,7 +23,7 @@ public sealed record SeparationWish(
     public static SeparationWish OfCondition(SeparationWish wish, PrintCondition condition, PrintModel print) => wish with
     {
         TotalPercent = wish.TotalPercent ?? condition.TotalLimitPercent,
-        LimitsPercent = wish.LimitsPercent ?? [.. print.InkNames.Select(n => condition.Inks.FirstOrDefault(i => i.Role == FitCondition.RoleOf(n))?.LimitPercent ?? 100)],
+        LimitsPercent = wish.LimitsPercent ?? [.. print.InkNames.Select(n => condition.Inks.FirstOrDefault(i => i.Role == InkRoleNames.Find(n))?.LimitPercent ?? 100)],
     };
 
     /// <summary>The policy behind the words.</summary>

@@ -1,4 +1,5 @@
 using Laydown.Colour.Calibration;
+using Laydown.Colour.Curves;
 using Laydown.Colour.Readings;
 using Laydown.Colour.Spaces;
 using Laydown.Raster.Separation;

@@ -14,11 +14,30 @@ public sealed class ChartLayoutLawTests
     };
 
     [Theory, MemberData(nameof(Cases))]
-    public void Patches_and_marks_stay_on_the_stock_and_never_overlap(ChartKind kind, double width, double height, ReadingWay way)
+    public void Patches_and_marks_stay_on_the_stock_and_never_overlap(ChartKind kind, double width, double height, ReadingWay way) =>
+        StandClear(Laid(kind, width, height, way));
+
+    [Fact]
+    public void Names_stand_under_their_patches_clear_of_all_else()
     {
-        foreach (ChartSheet sheet in Laid(kind, width, height, way))
+        ChartSheetForm form = new(new(400, 300), 15, new(40, 30), 6, ReadingWay.Hand, 1) { Named = true };
+        IReadOnlyList<ChartSheet> sheets = ChartLayout.Make(Chart(ChartKind.Verify), form).Value;
+        StandClear(sheets);
+        foreach (PlacedPatch patch in sheets.SelectMany(s => s.Patches))
         {
-            RectMm stock = new RectMm(0, 0, width, height).Grown(-15);
+            ChartLabel name = Assert.Single(sheets[patch.Page - 1].Labels, l =>
+                l.Start.XMm == patch.Place.XMm && l.Start.YMm < patch.Place.YMm && l.Start.YMm > patch.Place.YMm - form.GapMm);
+            Assert.StartsWith(name.Text.TrimEnd('…'), patch.Patch.Part, StringComparison.Ordinal);
+        }
+
+        Assert.Equal("gap", ChartLayout.Make(Chart(ChartKind.Verify), form with { GapMm = 4 }).Faults[0].Field);
+    }
+
+    private static void StandClear(IReadOnlyList<ChartSheet> sheets)
+    {
+        foreach (ChartSheet sheet in sheets)
+        {
+            RectMm stock = new RectMm(0, 0, sheet.Size.WidthMm, sheet.Size.HeightMm).Grown(-15);
             RectMm[] all = [.. sheet.Patches.Select(p => p.Place), .. sheet.Marks];
             Assert.All(all, r => Assert.True(stock.Holds(r)));
             for (int i = 0; i < all.Length; i++)

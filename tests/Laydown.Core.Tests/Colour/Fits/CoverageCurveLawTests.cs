@@ -1,3 +1,4 @@
+using Laydown.Colour.Curves;
 using Laydown.Colour.Fits;
 
 namespace Laydown.Core.Tests.Colour.Fits;

@@ -1,9 +1,9 @@
 using Laydown.Measures;
 
-namespace Laydown.Colour.Calibration;
+namespace Laydown.Colour.Curves;
 
 /// <summary>A smooth curve through points that never falls where they do not: piecewise cubic with harmonic-mean slopes
-/// [FritschCarlson1980].</summary>
+/// [Fritsch1984].</summary>
 public sealed class MonotoneCurve
 {
     private readonly double[] x;
@@ -27,7 +27,7 @@ public sealed class MonotoneCurve
 
         this.x = [.. x];
         this.y = [.. y];
-        slope = Slopes();
+        slope = Slopes(this.x, this.y);
     }
 
     /// <summary>Value at a place; beyond the ends, the value at the end.</summary>
@@ -60,7 +60,8 @@ public sealed class MonotoneCurve
         return high;
     }
 
-    private double[] Slopes()
+    /// <summary>Slopes at points: no piece between two of them overshoots.</summary>
+    internal static double[] Slopes(ReadOnlySpan<double> x, ReadOnlySpan<double> y)
     {
         int last = x.Length - 1;
         double[] h = new double[last], secant = new double[last], slopes = new double[last + 1];

@@ -1,7 +1,7 @@
-namespace Laydown.Colour.Fits;
+namespace Laydown.Colour.Curves;
 
 /// <summary>Ink asked for → effective coverage, both 0 to 1: rises steadily, smooth in its first derivative.</summary>
-/// <remarks>Cubic pieces between even steps with the slopes of [Fritsch1984], so it never overshoots its values.</remarks>
+/// <remarks>A <see cref="MonotoneCurve"/> on even steps, so that its cell is found without a search, and with its slope.</remarks>
 public sealed class CoverageCurve
 {
     private readonly double[] values, slopes;
@@ -15,7 +15,7 @@ public sealed class CoverageCurve
             throw new ArgumentException("Coverage curve: wanted at least two values that rise from 0 to 1.", nameof(values));
 
         this.values = [.. values];
-        slopes = Slopes(this.values);
+        slopes = MonotoneCurve.Slopes([.. Enumerable.Range(0, values.Count).Select(i => (double)i)], this.values);
     }
 
     /// <summary>Values at even steps.</summary>
@@ -54,7 +54,7 @@ public sealed class CoverageCurve
         return coverage <= 0 ? 0 : coverage >= 1 ? 1 : high;
     }
 
-    /// <summary>The curve through ascending points by straight lines, sampled at even steps and made to rise from 0 to 1.</summary>
+    /// <summary>The smooth curve through ascending points, made to rise from 0 to 1 and sampled at even steps.</summary>
     /// <param name="inks">Ink, ascending from 0 to 1.</param>
     /// <param name="coverages">Coverage for each.</param>
     /// <param name="steps">Number of steps.</param>
@@ -65,46 +65,11 @@ public sealed class CoverageCurve
             rising[i] = Math.Clamp(coverages[i], rising[i - 1], 1);
         rising[^1] = 1;
 
-        double[] values = new double[steps + 1], slopes = Slopes(rising, inks);
-        for (int step = 1, piece = 0; step < steps; step++)
-        {
-            double ink = step / (double)steps;
-            while (piece < inks.Count - 2 && inks[piece + 1] < ink)
-                piece++;
-            double width = inks[piece + 1] - inks[piece], t = (ink - inks[piece]) / width, rise = rising[piece + 1] - rising[piece];
-            double from = slopes[piece] * width, to = slopes[piece + 1] * width;
-            double c = (3 * rise) - (2 * from) - to, d = from + to - (2 * rise);
-            values[step] = Math.Clamp(rising[piece] + (t * (from + (t * (c + (d * t))))), values[step - 1], 1);
-        }
-
+        MonotoneCurve curve = new(inks, rising);
+        double[] values = new double[steps + 1];
+        for (int step = 1; step < steps; step++)
+            values[step] = Math.Clamp(curve.At(step / (double)steps), values[step - 1], 1);
         values[steps] = 1;
         return new(values);
-    }
-
-    private static double[] Slopes(double[] values) => Slopes(values, [.. Enumerable.Range(0, values.Length).Select(i => (double)i)]);
-
-    private static double[] Slopes(double[] values, IReadOnlyList<double> places)
-    {
-        int last = values.Length - 1;
-        double[] slopes = new double[values.Length];
-        double Width(int piece) => places[piece + 1] - places[piece];
-        double Steep(int piece) => (values[piece + 1] - values[piece]) / Width(piece);
-        for (int i = 1; i < last; i++)
-        {
-            double before = Steep(i - 1), after = Steep(i);
-            double heavy = (2 * Width(i)) + Width(i - 1), light = Width(i) + (2 * Width(i - 1));
-            slopes[i] = before <= 0 || after <= 0 ? 0 : (heavy + light) / ((heavy / before) + (light / after));
-        }
-
-        slopes[0] = last == 1 ? Steep(0) : End(Width(0), Width(1), Steep(0), Steep(1));
-        slopes[last] = last == 1 ? Steep(0) : End(Width(last - 1), Width(last - 2), Steep(last - 1), Steep(last - 2));
-        return slopes;
-    }
-
-    // Three-point slope at an end, kept from overshooting.
-    private static double End(double near, double far, double steepNear, double steepFar)
-    {
-        double slope = ((((2 * near) + far) * steepNear) - (near * steepFar)) / (near + far);
-        return slope <= 0 ? 0 : Math.Min(slope, 3 * steepNear);
     }
 }
