@@ -39,7 +39,8 @@ public sealed record LookSheet
             throw new ArgumentException(Invariant($"Sheet: reflectance {reflectance} and transmittance {transmittance}; wanted a sum of at most 1."), nameof(transmittance));
 
         // A film with equal faces keeps the sum and the difference of both sides apart: take the surfaces off each.
-        double sum = TakeOff(reflectance + transmittance), difference = TakeOff(reflectance - transmittance);
+        double sum = Saunderson.TakeOff(reflectance + transmittance, Boundary.Ink);
+        double difference = Saunderson.TakeOff(reflectance - transmittance, Boundary.Ink);
         double inside = Math.Clamp((sum + difference) / 2, 0, 1);
         return new(Same(LayerLight.Symmetric(inside, Math.Clamp((sum - difference) / 2, 0, 1 - inside))), isClear: false);
     }
@@ -56,14 +57,6 @@ public sealed record LookSheet
         if (reflectance.Count != Bands.Count || reflectance.Any(r => !(r is >= 0 and <= 1)))
             throw new ArgumentException(Invariant($"Reflectance: wanted {Bands.Count} values from 0 to 1."), nameof(reflectance));
         return new([.. reflectance.Select(r => LayerLight.Symmetric(SolidPrint.Inside(r, Boundary.Ink), 0))], isClear: false);
-    }
-
-    // m = r_e + (1 − r_e)(1 − r_i) P / (1 − r_i P), solved for P.
-    private static double TakeOff(double measured)
-    {
-        Boundary surface = Boundary.Ink;
-        double entered = (measured - surface.DiffuseOutside) / (surface.InDiffuse * surface.OutDiffuse);
-        return entered / (1 + (surface.DiffuseInside * entered));
     }
 
     private static LayerLight[] Same(LayerLight light)
