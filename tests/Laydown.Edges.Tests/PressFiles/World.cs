@@ -35,7 +35,7 @@ internal static class World
 
     public static Stock Board(double width, double height, SheetLight light = SheetLight.Opaque) => new(
         "test-board", "Invented board", true, StockKind.Board, "foam board", width, height, 5, 0.3, 2, 900, 1, 60, 60,
-        GrainDirection.None, light, 88, light == SheetLight.Opaque ? 0 : 60, new Money(1200), 50);
+        GrainDirection.None, light, light == SheetLight.Opaque ? 88 : 35, light == SheetLight.Opaque ? 0 : 60, new Money(1200), 50);
 
     public static PressDescription Press => new(
         "test-press", "Invented press", true, 2600, 4000, 50, 5, [new("A", 0, 2600)], [0], 4, 7, [],

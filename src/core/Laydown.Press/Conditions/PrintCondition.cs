@@ -17,6 +17,7 @@ namespace Laydown.Press.Conditions;
 /// <param name="Characterisation">Readings and model behind it, or null while it rests on none.</param>
 /// <param name="InkProfile">File name of an ICC profile of all its colour inks, without folder; null while there is none.</param>
 /// <param name="InkLink">File name of a device link from CMYK to all its colour inks, without folder; null while there is none.</param>
+/// <param name="OpticsId">Optics of the inks as this condition lays them down, or null where those of the ink set hold.</param>
 public sealed record PrintCondition(
     string Id,
     string Name,
@@ -33,4 +34,5 @@ public sealed record PrintCondition(
     double RoomLux,
     Characterisation? Characterisation = null,
     string? InkProfile = null,
-    string? InkLink = null);
+    string? InkLink = null,
+    string? OpticsId = null);

@@ -20,6 +20,7 @@ internal static class JsonKinds
         ["shop"] = typeof(ShopFile),
         ["press"] = typeof(PressDescription),
         ["ink-set"] = typeof(InkSet),
+        ["ink-optics"] = typeof(InkOptics),
         ["stock"] = typeof(Stock),
         ["print-condition"] = typeof(PrintCondition),
         ["named-colours"] = typeof(ColourLibrary),

@@ -4,6 +4,7 @@ using Laydown.Press.Conditions;
 using Laydown.Press.Inks;
 using Laydown.Press.Machines;
 using Laydown.Press.Stocks;
+using Laydown.Shop.Layers;
 using Laydown.Shop.Orders;
 
 namespace Laydown.Intake.Orders;
@@ -21,16 +22,24 @@ public sealed class CatalogueReader : ICatalogueReader
         ShopFile? shop = Taken(LaydownJson.ReadFile<ShopFile>(Path.Combine(folder, "shop.json")), faults);
         List<Described<PressDescription>> presses = ReadAll<PressDescription>(folder, "presses", faults);
         List<Described<InkSet>> inks = ReadAll<InkSet>(folder, "inks", faults);
+        List<Described<InkOptics>> optics = ReadAll<InkOptics>(folder, "optics", faults, fewest: 0);
         List<Described<Stock>> stocks = ReadAll<Stock>(folder, "stocks", faults);
         List<Described<PrintCondition>> conditions = ReadAll<PrintCondition>(folder, "conditions", faults);
 
         // Then each by itself, then what one says of the other.
         faults.AddRange(Twice(presses, p => p.Id));
         faults.AddRange(Twice(inks, i => i.Id));
+        faults.AddRange(Twice(optics, o => o.Id));
         faults.AddRange(Twice(stocks, s => s.Id));
         faults.AddRange(Twice(conditions, c => c.Id));
         faults.AddRange(presses.SelectMany(p => PressFaults.Of(p.File, p.Record)));
         faults.AddRange(inks.SelectMany(i => RolesTwice(i.File, i.Record)));
+        faults.AddRange(optics.SelectMany(o => InkOpticsFaults.Of(o.File, o.Record)));
+        faults.AddRange(stocks.SelectMany(s => StackLights.SheetOf(s.Record).Faults.Select(f => f with { File = s.File })));
+        OpticsLinks optical = new([.. inks.Select(i => i.Record)], [.. optics.Select(o => o.Record)]);
+        faults.AddRange(optics.SelectMany(o => optical.Of(o.File, o.Record)));
+        faults.AddRange(inks.SelectMany(i => optical.Of(i.File, i.Record)));
+        faults.AddRange(conditions.SelectMany(c => optical.Of(c.File, c.Record)));
         ConditionFaults links = new(
             [.. presses.Select(p => p.Record)], [.. inks.Select(i => i.Record)], [.. stocks.Select(s => s.Record)], Path.Combine(folder, "profiles"));
         faults.AddRange(conditions.SelectMany(c => links.Of(c.File, c.Record)));
@@ -44,17 +53,18 @@ public sealed class CatalogueReader : ICatalogueReader
                 [.. inks.Select(i => i.Record)],
                 [.. stocks.Select(s => s.Record)],
                 [.. conditions.Select(c => c.Record)],
-                shop.Rates));
+                shop.Rates)
+            { Optics = [.. optics.Select(o => o.Record)] });
     }
 
-    private static List<Described<T>> ReadAll<T>(string folder, string room, List<InputFault> faults)
+    private static List<Described<T>> ReadAll<T>(string folder, string room, List<InputFault> faults, int fewest = 1)
         where T : class
     {
         string path = Path.Combine(folder, room);
         string[] files = Directory.Exists(path) ? Directory.GetFiles(path, "*.json") : [];
         Array.Sort(files, StringComparer.Ordinal);
-        if (files.Length is 0 or > MostFilesInFolder)
-            faults.Add(new(room, null, "folder", Invariant($"{files.Length} JSON files"), Invariant($"1 to {MostFilesInFolder}")));
+        if (files.Length < fewest || files.Length > MostFilesInFolder)
+            faults.Add(new(room, null, "folder", Invariant($"{files.Length} JSON files"), Invariant($"{fewest} to {MostFilesInFolder}")));
 
         List<Described<T>> all = [];
         foreach (string file in files.Take(MostFilesInFolder))

@@ -21,4 +21,14 @@ public sealed record Catalogue(
     IReadOnlyList<InkSet> InkSets,
     IReadOnlyList<Stock> Stocks,
     IReadOnlyList<PrintCondition> Conditions,
-    ShopRates Rates);
+    ShopRates Rates)
+{
+    /// <summary>Optics of ink sets; none in a shop that has read no chart of white steps.</summary>
+    public IReadOnlyList<InkOptics> Optics { get; init; } = [];
+
+    /// <summary>The optics that hold for a print condition: its own, else those of its ink set, else null.</summary>
+    public InkOptics? OpticsOf(PrintCondition condition) =>
+        OpticsOf(condition.OpticsId) ?? OpticsOf(InkSets.FirstOrDefault(s => string.Equals(s.Id, condition.InkSetId, StringComparison.Ordinal))?.OpticsId);
+
+    private InkOptics? OpticsOf(string? id) => id is null ? null : Optics.FirstOrDefault(o => string.Equals(o.Id, id, StringComparison.Ordinal));
+}

@@ -17,6 +17,7 @@ namespace Laydown.Shop.Run;
 /// <param name="ProfilePath">Full path of the condition's ICC profile.</param>
 /// <param name="Currency">Currency as printed.</param>
 /// <param name="Items">Its items.</param>
+/// <param name="Optics">Optics of its inks, or null while there are none.</param>
 public sealed record RunContext(
     string ShopName,
     Laydown.Plan.Runs.Run Run,
@@ -27,4 +28,5 @@ public sealed record RunContext(
     PrintCondition Condition,
     string ProfilePath,
     string Currency,
-    IReadOnlyList<ItemRecord> Items);
+    IReadOnlyList<ItemRecord> Items,
+    InkOptics? Optics = null);

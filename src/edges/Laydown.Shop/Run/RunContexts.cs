@@ -32,7 +32,8 @@ public static class RunContexts
             return Reading.Refused<RunContext>(faults);
 
         return Reading.Of(new RunContext(
-            catalogue.ShopName, run, press, mode, inks, stock, condition, ProfilePath(catalogue, condition), catalogue.Rates.Currency, members));
+            catalogue.ShopName, run, press, mode, inks, stock, condition, ProfilePath(catalogue, condition), catalogue.Rates.Currency, members,
+            catalogue.OpticsOf(condition)));
 
         T? Need<T>(T? found, string what, string id)
             where T : class
@@ -64,6 +65,7 @@ public static class RunContexts
             context.InkSet,
             context.Stock,
             context.Condition,
+            context.Optics,
             Profile = profile,
             context.Currency,
             Items = context.Items.Select(i => new { i.Item, i.OrderId, i.Customer, i.Stack, i.Artwork?.Sha256 }),

@@ -1,0 +1,30 @@
+namespace Laydown.Press.Inks;
+
+/// <summary>What one full laydown of an ink does with light.</summary>
+/// <param name="Role">The ink.</param>
+/// <param name="Absorption">K·X of Kubelka and Munk for one full laydown, without unit, 36 bands from 380 nm to 730 nm, none under 0.</param>
+/// <param name="Scatter">S·X of one full laydown, without unit, the same bands, none under 0; over 0 for a white.</param>
+/// <param name="AbsorptionFrom">Where the absorption comes from.</param>
+/// <param name="ScatterFrom">Where the scatter comes from.</param>
+/// <param name="Curve">Laydown asked → laydown that acts, both percent, at even steps of what is asked from 0 % to 100 %; ascending from 0
+/// to 100; at least two values.</param>
+public sealed record InkLight(
+    InkRole Role,
+    IReadOnlyList<double> Absorption,
+    IReadOnlyList<double> Scatter,
+    OpticsOrigin AbsorptionFrom,
+    OpticsOrigin ScatterFrom,
+    IReadOnlyList<double> Curve)
+{
+    /// <summary>How many full laydowns act when a layer of this strength is asked for: more than one is shared evenly by two planes.</summary>
+    /// <param name="strengthPercent">Laydown asked, percent of the full one, 0 to 200.</param>
+    /// <returns>0 for nothing, 1 for one full laydown, at most 2.</returns>
+    public double Laydowns(double strengthPercent)
+    {
+        double asked = Laydown.Measures.Bounds.Within(strengthPercent, 0, 200);
+        int planes = asked > 100 ? 2 : 1;
+        double place = asked / planes / 100 * (Curve.Count - 1);
+        int below = Math.Min((int)place, Curve.Count - 2);
+        return planes * (Curve[below] + ((place - below) * (Curve[below + 1] - Curve[below]))) / 100;
+    }
+}
