@@ -62,15 +62,7 @@ internal sealed class LookRow
         Span<float> sums = stackalloc float[3];
         for (int block = 0; block < Padded; block += Lanes)
         {
-            V share = Share(spot, block);
-            (V r, V t) = Spread(spot, block);
-            if (V.Zero != share)
-            {
-                (V slabR, V slabT) = Slab(spot, block);
-                r += share * (slabR - r);
-                t += share * (slabT - t);
-            }
-
+            (V r, V t) = BandsOf(spot, block);
             for (int primary = 0; primary < 3; primary++)
                 sums[primary] += Vector256.Sum((r * At(fromRoom, primary, block)) + (t * At(fromLamp, primary, block)));
         }
@@ -78,6 +70,36 @@ internal sealed class LookRow
         // The table is even in the square root of the light, so that the darks are as fine as the lights.
         for (int primary = 0; primary < 3; primary++)
             rgb[primary] = gamma[(int)MathF.Round(MathF.Sqrt(Math.Clamp(sums[primary], 0, 1)) * GammaSteps)];
+    }
+
+    /// <summary>What the room's light and the lamp's give at one spot, each in the screen's primaries (3 values) and apart from the other; not clipped.</summary>
+    internal void Apart(ReadOnlySpan<byte> spot, Span<float> room, Span<float> lamp)
+    {
+        room.Clear();
+        lamp.Clear();
+        for (int block = 0; block < Padded; block += Lanes)
+        {
+            (V r, V t) = BandsOf(spot, block);
+            for (int primary = 0; primary < 3; primary++)
+            {
+                room[primary] += Vector256.Sum(r * At(fromRoom, primary, block));
+                lamp[primary] += Vector256.Sum(t * At(fromLamp, primary, block));
+            }
+        }
+    }
+
+    private (V Reflectance, V Transmittance) BandsOf(ReadOnlySpan<byte> spot, int block)
+    {
+        V share = Share(spot, block);
+        (V r, V t) = Spread(spot, block);
+        if (V.Zero != share)
+        {
+            (V slabR, V slabT) = Slab(spot, block);
+            r += share * (slabR - r);
+            t += share * (slabT - t);
+        }
+
+        return (r, t);
     }
 
     private V Share(ReadOnlySpan<byte> spot, int block)
