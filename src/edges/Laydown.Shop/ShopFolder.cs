@@ -34,6 +34,9 @@ public sealed record ShopFolder(string Root)
     /// <summary>One folder for each chart that was made.</summary>
     public string Charts => Path.Combine(Root, "charts");
 
+    /// <summary>One folder for each item, in it one for each of its looks.</summary>
+    public string Looks => Path.Combine(Root, "looks");
+
     /// <summary>The library of named colours.</summary>
     public string NamedColours => Path.Combine(Catalogue, "named-colours.json");
 

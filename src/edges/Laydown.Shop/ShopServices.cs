@@ -1,6 +1,7 @@
 using Laydown.Shop.Artwork;
 using Laydown.Shop.Check;
 using Laydown.Shop.Colour;
+using Laydown.Shop.Layers;
 using Laydown.Shop.Orders;
 using Laydown.Shop.Run;
 
@@ -19,6 +20,7 @@ namespace Laydown.Shop;
 /// <param name="QuoteOrder">Quotes an order.</param>
 /// <param name="Progress">How far runs being made are.</param>
 /// <param name="Colour">What it can do with colour.</param>
+/// <param name="Layers">What it can do with layers and looks.</param>
 public sealed record ShopServices(
     string Folder,
     Catalogue Catalogue,
@@ -31,4 +33,5 @@ public sealed record ShopServices(
     MakeRun MakeRun,
     QuoteOrder QuoteOrder,
     ProgressBoard Progress,
-    ColourServices Colour);
+    ColourServices Colour,
+    LayerServices Layers);

@@ -5,11 +5,13 @@ using Laydown.Measures;
 using Laydown.Output.Charts;
 using Laydown.Output.Colour;
 using Laydown.Output.Documents;
+using Laydown.Output.Layers;
 using Laydown.Output.PressFiles;
 using Laydown.Shop;
 using Laydown.Shop.Artwork;
 using Laydown.Shop.Check;
 using Laydown.Shop.Colour;
+using Laydown.Shop.Layers;
 using Laydown.Shop.Orders;
 using Laydown.Shop.Run;
 using Laydown.Store;
@@ -58,6 +60,8 @@ public static class Wiring
         RunDocuments documents = new();
         PressFiles files = new(renderer, documents, clock, scratch);
         files.Sweep();
+        LookShelf looks = new(place);
+        looks.Sweep();
         return new(
             place.Root,
             catalogue,
@@ -70,6 +74,7 @@ public static class Wiring
             new MakeRun(place, catalogue, store, files, board),
             new QuoteOrder(place, catalogue, store, documents, clock),
             board,
-            ColourServices.Of(place, catalogue, store, renderer, new ScreenPictures(), new ColourFiles(), new ChartFiles(scratch), clock));
+            ColourServices.Of(place, catalogue, store, renderer, new ScreenPictures(), new ColourFiles(), new ChartFiles(scratch), clock),
+            LayerServices.Of(looks, catalogue, store, new ItemPlaneFiles(renderer), new LookPictures(), clock));
     }
 }

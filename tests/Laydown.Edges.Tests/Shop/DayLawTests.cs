@@ -2,9 +2,11 @@ using Laydown.Intake.Colour;
 using Laydown.Measures;
 using Laydown.Output.Charts;
 using Laydown.Output.Colour;
+using Laydown.Output.Layers;
 using Laydown.Plan.Orders;
 using Laydown.Shop.Check;
 using Laydown.Shop.Colour;
+using Laydown.Shop.Layers;
 using Laydown.Shop.Orders;
 using Laydown.Shop.Run;
 using Laydown.Shop;
@@ -256,7 +258,9 @@ public sealed class DayLawTests : IDisposable
             new PlanRuns(bench.Catalogue, bench.Store, measure ?? new()), make,
             new QuoteOrder(bench.Folder, bench.Catalogue, bench.Store, documents, bench.Clock), bench.Board,
             ColourServices.Of(
-                bench.Folder, bench.Catalogue, bench.Store, renderer, new ScreenPictures(), new ColourFiles(), new ChartFiles(Path.Combine(bench.Folder.Root, "scratch")), bench.Clock));
+                bench.Folder, bench.Catalogue, bench.Store, renderer, new ScreenPictures(), new ColourFiles(), new ChartFiles(Path.Combine(bench.Folder.Root, "scratch")), bench.Clock),
+            LayerServices.Of(
+                new LookShelf(bench.Folder), bench.Catalogue, bench.Store, new ItemPlaneFiles(renderer), new LookPictures(), bench.Clock));
         return await new WorkDay(services, bench.Clock).WorkAsync(ShopBench.Today, null, cancellation);
     }
 

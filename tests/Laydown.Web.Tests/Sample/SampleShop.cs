@@ -3,10 +3,12 @@ using Laydown.Intake.Colour;
 using Laydown.Intake.Orders;
 using Laydown.Output.Charts;
 using Laydown.Output.Colour;
+using Laydown.Output.Layers;
 using Laydown.Plan.Orders;
 using Laydown.Shop;
 using Laydown.Shop.Check;
 using Laydown.Shop.Colour;
+using Laydown.Shop.Layers;
 using Laydown.Shop.Orders;
 using Laydown.Shop.Run;
 
@@ -54,7 +56,8 @@ internal sealed class SampleShop : IDisposable
             new MakeRun(folder, catalogue, store, files, board),
             new QuoteOrder(folder, catalogue, store, papers, clock), board,
             ColourServices.Of(
-                folder, catalogue, store, pages, new ScreenPictures(), new ColourFiles(), new ChartFiles(Path.Combine(folder.Root, "scratch")), clock));
+                folder, catalogue, store, pages, new ScreenPictures(), new ColourFiles(), new ChartFiles(Path.Combine(folder.Root, "scratch")), clock),
+            LayerServices.Of(new LookShelf(folder), catalogue, store, new ItemPlaneFiles(pages), new LookPictures(), clock));
         SampleShop shop = new(folder.Root, services, store, files);
         await shop.FillAsync();
         return shop;

@@ -16,6 +16,7 @@ namespace Laydown.Shop.Orders;
 /// <param name="Findings">Results of the checks.</param>
 /// <param name="Stack">Its layers, or null before build.</param>
 /// <param name="RunId">Its run, or null.</param>
+/// <param name="LookId">The look it is printed from, or null where its pages are separated.</param>
 public sealed record ItemRecord(
     Item Item,
     string OrderId,
@@ -26,4 +27,5 @@ public sealed record ItemRecord(
     IReadOnlyList<InputFault> Faults,
     IReadOnlyList<Finding> Findings,
     LayerStack? Stack,
-    string? RunId);
+    string? RunId,
+    string? LookId = null);
