@@ -23,6 +23,9 @@ public sealed record LookLayer
     /// <summary>Its inks.</summary>
     public IReadOnlyList<LookInk> Inks { get; }
 
-    /// <summary>Whether it scatters.</summary>
+    /// <summary>Whether its inks are whites.</summary>
     public bool IsWhite => Inks[0].IsWhite;
+
+    /// <summary>Whether it scatters: whites, or colours of which one is not clear.</summary>
+    public bool Scatters => Inks.Any(i => i.Scatters);
 }

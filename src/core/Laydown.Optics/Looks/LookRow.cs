@@ -15,8 +15,14 @@ internal sealed class LookRow
     private const int Blocks = Padded / Lanes;
     private const int GammaSteps = 8192;
 
+    // S·X at which the share of straight light is 1e-4.
+    private const float NoShareFrom = 7.2f;
+
     private readonly StackOptics optics;
-    private readonly float[][] once, twice, straight;
+    private readonly float[][] once, twice;
+    private readonly float[]?[] scatter;
+    private readonly bool[] isWhite;
+    private readonly RowHalftone?[] turbid;
     private readonly float[] sheetReflectance, sheetTransmittance, fromRoom, fromLamp;
     private readonly byte[] gamma;
     private readonly int[] firstInk;
@@ -26,9 +32,13 @@ internal sealed class LookRow
         this.optics = optics;
         firstInk = [.. Enumerable.Range(0, optics.Layers.Count).Select(optics.FirstInk)];
         LookInk[] inks = [.. optics.Layers.SelectMany(l => l.Inks)];
-        once = [.. inks.Select((ink, i) => Table((band, a) => ink.IsWhite ? StackOptics.White(ink, band, a).FrontReflectance : optics.Film(i, band, a).Once))];
-        twice = [.. inks.Select((ink, i) => Table((band, a) => ink.IsWhite ? StackOptics.White(ink, band, a).Inward : optics.Film(i, band, a).Twice))];
-        straight = [.. inks.Select(ink => ink.IsWhite ? Table((band, a) => StackOptics.Straight(ink, band, a)) : [])];
+        once = [.. inks.Select((ink, i) => Table((band, a) =>
+            ink.IsWhite ? StackOptics.White(ink, band, a).FrontReflectance : optics.Film(i, band, a).Once))];
+        twice = [.. inks.Select((ink, i) => Table((band, a) =>
+            ink.IsWhite ? StackOptics.White(ink, band, a).Inward : optics.Film(i, band, a).Twice))];
+        isWhite = [.. inks.Select(ink => ink.IsWhite)];
+        scatter = [.. inks.Select(ink => ink.Scatters ? Line(band => ink.Scatter[band] / 255) : null)];
+        turbid = [.. firstInk.Select((_, layer) => optics.Turbid(layer) is { } bands ? new RowHalftone(bands, Padded) : null)];
         sheetReflectance = Line(band => optics.Sheet.Inside[band].FrontReflectance);
         sheetTransmittance = Line(band => optics.Sheet.Inside[band].Inward);
         fromRoom = Primaries(room, roomScale, white);
@@ -104,13 +114,21 @@ internal sealed class LookRow
 
     private V Share(ReadOnlySpan<byte> spot, int block)
     {
-        V share = optics.Sheet.IsClear ? V.One : V.Zero;
+        if (!optics.Sheet.IsClear)
+            return V.Zero;
+        V sum = V.Zero;
         for (int ink = 0; ink < spot.Length; ink++)
         {
-            if (straight[ink].Length > 0)
-                share *= At(straight[ink], spot[ink], block);
+            if (scatter[ink] is { } line && spot[ink] != 0)
+                sum += At(line, 0, block) * spot[ink];
         }
 
+        // Under a full white the share is far below one code of the screen.
+        if (Vector256.GreaterThanAll(sum, Vector256.Create(NoShareFrom)))
+            return V.Zero;
+        V share = V.Zero;
+        for (int lane = 0; lane < Lanes; lane++)
+            share = share.WithElement(lane, (float)StraightShare.Of(sum[lane]));
         return share;
     }
 
@@ -164,6 +182,13 @@ internal sealed class LookRow
 
         int first = firstInk[place], end = first + optics.Layers[place].Inks.Count;
         bool white = optics.Layers[place].IsWhite;
+        if (turbid[place] is { } halftone)
+        {
+            (V r, V t) = halftone.At(spot[first..end], block);
+            Add(r, t, ref front, ref back, ref through);
+            return;
+        }
+
         for (int ink = first; ink < end; ink++)
         {
             V one = At(once[ink], spot[ink], block);
@@ -187,7 +212,7 @@ internal sealed class LookRow
         V t = At(sheetTransmittance, 0, block);
         for (int ink = 0; ink < spot.Length; ink++)
         {
-            if (straight[ink].Length == 0 && spot[ink] != 0)
+            if (!isWhite[ink] && spot[ink] != 0)
                 t *= At(once[ink], spot[ink], block);
         }
 

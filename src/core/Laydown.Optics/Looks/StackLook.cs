@@ -26,10 +26,12 @@ public sealed class StackLook
     /// <param name="layers">Layers in print order.</param>
     /// <param name="scene">The light.</param>
     /// <param name="viewedFrom">The face toward the viewer.</param>
-    public StackLook(LookSheet sheet, IReadOnlyList<LookLayer> layers, Scene scene, LookFace viewedFrom = LookFace.First)
+    /// <param name="yuleNielsen">Factor n of the films, 1 to endless; see <see cref="StackOptics"/>.</param>
+    public StackLook(
+        LookSheet sheet, IReadOnlyList<LookLayer> layers, Scene scene, LookFace viewedFrom = LookFace.First, double yuleNielsen = 1)
     {
         Scene = scene;
-        optics = new(sheet, layers, scene.Backing, viewedFrom);
+        optics = new(sheet, layers, scene.Backing, viewedFrom, yuleNielsen);
         (roomWeights, lampWeights) = (SpectralWeights.For(scene.Room), SpectralWeights.For(scene.Lamp));
         (roomScale, lampScale) = (scene.RoomLux / Math.PI / 100, scene.LampCdPerM2 / 100);
         AdoptedWhite = Adopt();

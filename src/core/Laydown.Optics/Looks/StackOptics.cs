@@ -6,19 +6,19 @@ namespace Laydown.Optics.Looks;
 
 /// <summary>Reflectance by day and transmittance for a lamp behind of any stack of layers and a sheet.</summary>
 /// <remarks>
-/// Two pictures of the light are computed and mixed by the share of light that nothing spreads, exp(−4/3 S·X):
-/// spread light — surfaces, films, whites and sheet composed by the adding method [Kubelka1954], dots next to a surface crossed twice
-/// at the same place
-/// [Williams1953] — and straight light through a clear slab, where the diffuse formulas would be wrong by up to 0.3.
+/// Two pictures of the light are computed and mixed by the share of light that nothing spreads, which falls with the S·X of whites and
+/// turbid colours as radiative transfer says (docs/decisions/0007): spread light — surfaces, films, whites and sheet composed by the adding
+/// method [Kubelka1954], dots next to a surface crossed twice at the same place [Williams1953] — and straight light through a clear slab,
+/// where the diffuse formulas would be wrong by up to 0.3.
 /// Seen straight on; the room's light falls in at 45° with gloss left out, the lamp's light is diffuse.
-/// Halftones: t = (1 − a + a·t^(1/n))^n for each ink, screens independent.
+/// Halftones: t = (1 − a + a·t^(1/n))^n for each ink, screens independent; a layer with an ink that scatters is no film but a part
+/// of the core (<see cref="TurbidHalftone"/>).
 /// </remarks>
 public sealed class StackOptics
 {
-    // S = 3/4 of the reduced scattering: the share not spread is exp(−S·X / 0.75) (from memory).
-    private const double SpreadPerScatter = 4.0 / 3.0;
-
     private readonly double[][] roots;
+    private readonly int[] firstInk;
+    private readonly TurbidHalftone[]?[] turbid;
     private readonly double exponent;
 
     /// <summary>A stack.</summary>
@@ -27,14 +27,17 @@ public sealed class StackOptics
     /// <param name="backing">Reflectance of what stands behind, an air gap away, 0 to 0.99.</param>
     /// <param name="viewedFrom">The face toward the viewer.</param>
     /// <param name="yuleNielsen">Factor n of the films' transmittance; 1 fits a diffusing white under the dots (the surface terms
-    /// spread the light).</param>
+    /// spread the light); 1 to endless.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value outside its range, or more than 8 inks in a layer that scatters.</exception>
     public StackOptics(
         LookSheet sheet, IReadOnlyList<LookLayer> layers, double backing, LookFace viewedFrom = LookFace.First, double yuleNielsen = 1)
     {
-        Bounds.Within(yuleNielsen, 1, 100);
+        Bounds.Within(yuleNielsen, 1, double.PositiveInfinity);
         (Sheet, Layers, Backing, exponent) = (sheet, [.. layers], Bounds.Within(backing, 0, 0.99), yuleNielsen);
-        roots = [.. layers.SelectMany(l => l.Inks).Select(i => i.Density.Select(d => Math.Pow(10, -d / yuleNielsen)).ToArray())];
+        roots = [.. layers.SelectMany(l => l.Inks).Select(i => i.Density.Select(d => Root(d, yuleNielsen)).ToArray())];
         InkCount = roots.Length;
+        firstInk = [.. layers.Select((_, i) => layers.Take(i).Sum(l => l.Inks.Count))];
+        turbid = [.. layers.Select(l => l.IsWhite || !l.Scatters ? null : Halftones(l, yuleNielsen))];
 
         // From the viewer inward: the last printed first, then the sheet, then the other face from the sheet outward.
         int[] order = [.. OnFace(LookFace.First).Reverse(), SheetPlace, .. OnFace(LookFace.Second)];
@@ -43,7 +46,7 @@ public sealed class StackOptics
         Front = [.. order.TakeWhile(IsFilm)];
         Back = Front.Count == order.Length ? [] : [.. order.Reverse().TakeWhile(IsFilm)];
         Middle = order[Front.Count..(order.Length - Back.Count)];
-        AllClear = sheet.IsClear && !layers.Any(l => l.IsWhite);
+        AllClear = sheet.IsClear && !layers.Any(l => l.Scatters);
     }
 
     /// <summary>Stands for the sheet in <see cref="Middle"/>.</summary>
@@ -75,7 +78,8 @@ public sealed class StackOptics
 
     /// <summary>Diffuse reflectance of a clear slab between air and air by the transmittance of its inside; 65 even steps from 0 to
     /// 1.</summary>
-    internal static IReadOnlyList<double> SlabReflectance { get; } = [.. Enumerable.Range(0, 65).Select(i => Boundary.MeanOverDirections(sine =>
+    internal static IReadOnlyList<double> SlabReflectance { get; } =
+        [.. Enumerable.Range(0, 65).Select(i => Boundary.MeanOverDirections(sine =>
     {
         double r = Boundary.Ink.AtSine(sine), t = i / 64.0;
         return r >= 1 ? 1 : r + ((1 - r) * (1 - r) * r * t * t / (1 - (r * r * t * t)));
@@ -110,18 +114,24 @@ public sealed class StackOptics
     }
 
     /// <summary>Index of a layer's first coverage.</summary>
-    internal int FirstInk(int layer) => Layers.Take(layer).Sum(l => l.Inks.Count);
+    internal int FirstInk(int layer) => firstInk[layer];
+
+    /// <summary>The halftones of a layer of colours that scatter, band by band; null for any other layer.</summary>
+    internal IReadOnlyList<TurbidHalftone>? Turbid(int layer) => turbid[layer];
 
     /// <summary>Transmittance of one ink at a coverage: crossed once, and crossed there and back at the same place.</summary>
     internal (double Once, double Twice) Film(int ink, int band, double coverage)
     {
         double root = roots[ink][band];
+        if (double.IsPositiveInfinity(exponent))
+            return (Math.Exp(-coverage * root), Math.Exp(-2 * coverage * root));
         double once = 1 - coverage + (coverage * root), twice = 1 - coverage + (coverage * root * root);
         return exponent == 1 ? (once, twice) : (Math.Pow(once, exponent), Math.Pow(twice, exponent));
     }
 
-    /// <summary>Share of light that goes through a white at a coverage without being spread.</summary>
-    internal static double Straight(LookInk white, int band, double coverage) => Math.Exp(-SpreadPerScatter * white.Scatter[band] * coverage);
+    /// <summary>Share of light that goes through an ink at a coverage without being spread; of several inks it is the share of the sum
+    /// of their S·X, not the product of their shares.</summary>
+    internal static double Straight(LookInk ink, int band, double coverage) => StraightShare.Of(ink.Scatter[band] * coverage);
 
     /// <summary>A white at a coverage: thinner where there is less of it.</summary>
     internal static LayerLight White(LookInk white, int band, double coverage) =>
@@ -135,18 +145,27 @@ public sealed class StackOptics
 
     private IEnumerable<int> OnFace(LookFace face) => Enumerable.Range(0, Layers.Count).Where(i => Layers[i].Face == face);
 
-    private bool IsFilm(int place) => place != SheetPlace && !Layers[place].IsWhite;
+    private bool IsFilm(int place) => place != SheetPlace && !Layers[place].Scatters;
+
+    // Of an endless n only the logarithm is kept.
+    private static double Root(double density, double exponent) =>
+        double.IsPositiveInfinity(exponent) ? density * Math.Log(10) : Math.Pow(10, -density / exponent);
+
+    private static TurbidHalftone[] Halftones(LookLayer layer, double exponent) => [.. Enumerable.Range(0, Bands.Count).Select(band =>
+        new TurbidHalftone([.. layer.Inks.Select(i => new TurbidAmount(i.Density[band] * Math.Log(10), i.Scatter[band]))], exponent))];
 
     private double Straight(ReadOnlySpan<double> coverages, int band)
     {
-        double share = Sheet.IsClear ? 1 : 0;
-        for (int layer = 0; layer < Layers.Count && share > 0; layer++)
+        if (!Sheet.IsClear)
+            return 0;
+        double scatter = 0;
+        for (int layer = 0; layer < Layers.Count; layer++)
         {
-            for (int i = 0; Layers[layer].IsWhite && i < Layers[layer].Inks.Count; i++)
-                share *= Straight(Layers[layer].Inks[i], band, coverages[FirstInk(layer) + i]);
+            for (int i = 0; Layers[layer].Scatters && i < Layers[layer].Inks.Count; i++)
+                scatter += Layers[layer].Inks[i].Scatter[band] * coverages[FirstInk(layer) + i];
         }
 
-        return share;
+        return StraightShare.Of(scatter);
     }
 
     private (double Once, double Twice) Films(IReadOnlyList<int> places, ReadOnlySpan<double> coverages, int band)
@@ -170,6 +189,8 @@ public sealed class StackOptics
             return Sheet.Inside[band];
         if (IsFilm(place))
             return LayerLight.Symmetric(0, Films([place], coverages, band).Once);
+        if (turbid[place] is { } halftones)
+            return halftones[band].Layer(coverages.Slice(FirstInk(place), Layers[place].Inks.Count));
 
         LayerLight whites = LayerLight.Empty;
         for (int i = 0; i < Layers[place].Inks.Count; i++)
@@ -201,7 +222,7 @@ public sealed class StackOptics
     {
         double t = Sheet.Inside[band].Inward;
         for (int layer = 0; layer < Layers.Count; layer++)
-            t *= IsFilm(layer) ? Films([layer], coverages, band).Once : 1;
+            t *= Layers[layer].IsWhite ? 1 : Films([layer], coverages, band).Once;
 
         double slanted = Through(Boundary.Ink.At45, t), straight = Through(Boundary.Ink.Normal, t);
         double at = t * 64;
