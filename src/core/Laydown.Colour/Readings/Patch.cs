@@ -7,4 +7,8 @@ namespace Laydown.Colour.Readings;
 /// <param name="Inks">Ink asked for, parts of one full ink, 0 to 1, in the order of the set's ink names.</param>
 /// <param name="Lab">Colour under D50, 2° observer, against the perfect diffuser; from the spectrum where there is one.</param>
 /// <param name="Spectrum">Spectral reflectance, or null where only the colour was read.</param>
-public sealed record Patch(string Id, IReadOnlyList<double> Inks, Lab Lab, Spectrum? Spectrum);
+public sealed record Patch(string Id, IReadOnlyList<double> Inks, Lab Lab, Spectrum? Spectrum)
+{
+    /// <summary>What stood behind the patch while it was read; unsaid in most files.</summary>
+    public Behind Behind { get; init; }
+}

@@ -3,7 +3,7 @@ using Laydown.Measures;
 
 namespace Laydown.Colour.Readings;
 
-/// <summary>The mean of all readings of a patch, outliers left out and named.</summary>
+/// <summary>The mean of all readings of a patch over the same backing, outliers left out and named.</summary>
 /// <remarks>
 /// With at least three readings, one is an outlier when its ΔE00 to the middle (median of L*, a*, b*) is over
 /// <see cref="LeastOutlier"/> and over the median of these distances by more than 3.5 × 1.4826 × their median deviation
@@ -20,7 +20,7 @@ public static class RepeatAverage
         List<Patch> means = [];
         List<RepeatSpread> spreads = [];
         List<Finding> findings = [];
-        foreach (IGrouping<string, Patch> repeats in set.Patches.GroupBy(p => p.Id, StringComparer.Ordinal))
+        foreach (IGrouping<(string Id, Behind Behind), Patch> repeats in set.Patches.GroupBy(p => (p.Id, p.Behind)))
         {
             Patch[] readings = [.. repeats];
             int[] outliers = Outliers(readings);

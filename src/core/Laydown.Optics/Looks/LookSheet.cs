@@ -27,6 +27,13 @@ public sealed record LookSheet
         return new(Same(LayerLight.Symmetric(0, Math.Min(1, t))), isClear: true);
     }
 
+    /// <summary>A clear sheet as measured.</summary>
+    /// <param name="transmittance">Transmittance in air for light that falls straight on, band by band, each 0.001 to 1.</param>
+    /// <exception cref="ArgumentException">Another number of bands or a value outside its range.</exception>
+    public static LookSheet Clear(IReadOnlyList<double> transmittance) => transmittance.Count == Bands.Count
+        ? new([.. transmittance.Select(t => Clear(t).Inside[0])], isClear: true)
+        : throw new ArgumentException(Invariant($"Transmittance: found {transmittance.Count} values; wanted {Bands.Count}."), nameof(transmittance));
+
     /// <summary>An opal sheet from its reflectance and transmittance in air, gloss included, both for diffuse light.</summary>
     /// <param name="reflectance">0 to 1.</param>
     /// <param name="transmittance">0 to 1; with the reflectance at most 1.</param>

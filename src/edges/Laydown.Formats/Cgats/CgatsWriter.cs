@@ -27,8 +27,9 @@ public static class CgatsWriter
         text.WriteLine("END_DATA_FORMAT");
         text.WriteLine(Invariant($"NUMBER_OF_SETS\t{set.Patches.Count}"));
         text.WriteLine("BEGIN_DATA");
+        bool behind = set.Patches.Any(p => p.Behind != Behind.Unsaid);
         foreach (Patch patch in set.Patches)
-            text.WriteLine(string.Join('\t', Values(patch, set.IsSpectral)));
+            text.WriteLine(string.Join('\t', Values(patch, set.IsSpectral, behind)));
         text.WriteLine("END_DATA");
     }
 
@@ -50,6 +51,8 @@ public static class CgatsWriter
         yield return "SAMPLE_ID";
         foreach (string ink in set.InkNames)
             yield return Array.IndexOf(Process, ink) is var at and >= 0 ? "CMYK_" + "CMYK"[at] : ink;
+        if (set.Patches.Any(p => p.Behind != Behind.Unsaid))
+            yield return "SAMPLE_BACKING";
         if (set.IsSpectral)
         {
             Spectrum first = set.Patches[0].Spectrum!;
@@ -61,11 +64,13 @@ public static class CgatsWriter
             yield return lab;
     }
 
-    private static IEnumerable<string> Values(Patch patch, bool spectral)
+    private static IEnumerable<string> Values(Patch patch, bool spectral, bool behind)
     {
         yield return Quoted(patch.Id);
         foreach (double ink in patch.Inks)
             yield return FileNumber.Write(ink * 100);
+        if (behind)
+            yield return Quoted(BehindWords.Word(patch.Behind));
         foreach (double value in spectral ? patch.Spectrum!.Values : [])
             yield return FileNumber.Write(value);
         foreach (double value in (double[])[patch.Lab.L, patch.Lab.A, patch.Lab.B])

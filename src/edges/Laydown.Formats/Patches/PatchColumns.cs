@@ -17,6 +17,9 @@ internal sealed partial class PatchColumns
     /// <summary>Name of the patch.</summary>
     public int Id { get; private set; } = -1;
 
+    /// <summary>What stood behind the patch.</summary>
+    public int Behind { get; private set; } = -1;
+
     /// <summary>Inks: position and plain name, in the order of the file.</summary>
     public List<(int Column, string Ink)> Inks { get; } = [];
 
@@ -45,6 +48,7 @@ internal sealed partial class PatchColumns
         PatchColumns columns = new();
         bool[] taken = [.. table.Fields.Select(table.SureInks.Contains)];
         columns.FindId(names, taken);
+        columns.FindBehind(names, taken);
         columns.Lab = FindThree(names, taken, ["LAB_L", "LAB_A", "LAB_B"], ["L", "A", "B"], ["L*", "A*", "B*"], ["CIE_L", "CIE_A", "CIE_B"]);
         columns.Xyz = FindThree(names, taken, ["XYZ_X", "XYZ_Y", "XYZ_Z"], ["CIE_X", "CIE_Y", "CIE_Z"], ["X", "Y", "Z"]);
         columns.FindBands(table, names, taken);
@@ -82,6 +86,13 @@ internal sealed partial class PatchColumns
         Id = IdNames.Select(name => Array.IndexOf(bare, name)).FirstOrDefault(at => at >= 0, -1);
         if (Id >= 0)
             taken[Id] = true;
+    }
+
+    private void FindBehind(string[] names, bool[] taken)
+    {
+        Behind = Array.FindIndex(names, n => n is "SAMPLE_BACKING" or "BACKING" or "BEHIND");
+        if (Behind >= 0)
+            taken[Behind] = true;
     }
 
     private void FindBands(PatchTable table, string[] names, bool[] taken)

@@ -115,7 +115,8 @@ internal sealed class PatchTableReader(PatchTable table)
         for (int i = 0; i < inks.Length; i++)
         {
             double[] parts = [.. inks[i].Select(v => Part(i, v * inkUnit))];
-            patches.Add(columns.Bands.Count > 1 ? Spectral(i, parts, colour[i], unit, ref clamped) : Plain(i, parts, colour[i], unit));
+            Patch patch = columns.Bands.Count > 1 ? Spectral(i, parts, colour[i], unit, ref clamped) : Plain(i, parts, colour[i], unit);
+            patches.Add(patch with { Behind = BehindOf(i) });
         }
 
         if (faults.Count > 0)
@@ -127,6 +128,21 @@ internal sealed class PatchTableReader(PatchTable table)
             notes.Add(Invariant($"{clamped} values of reflectance a little under 0 (down to {-UnitChoice.Noise}) taken as 0"));
         return Reading.Of(new ReadingSet(table.Name, [.. columns.Inks.Select(i => i.Ink)], table.Measured, patches) { Notes = notes });
     }
+
+    // A column of its own goes before what is said for the whole file.
+    private Behind BehindOf(int row)
+    {
+        if (columns.Behind < 0)
+            return BehindWords.Read(table.Measured.Backing) is var said && said == Behind.Unsaid ? BehindWords.Read(ForGeometry()) : said;
+        string word = table.Rows[row].Values[columns.Behind];
+        Behind behind = BehindWords.Read(word);
+        if (behind == Behind.Unsaid && word.Trim().Length > 0)
+            Tell(Fault(Place(table.Rows[row], columns.Behind), word, "black, white or lamp"));
+        return behind;
+    }
+
+    // Only transmission is told from what a file says of its geometry.
+    private string ForGeometry() => table.Measured.Statement.Contains("transmi", StringComparison.OrdinalIgnoreCase) ? "transmission" : "";
 
     private double Part(int row, double part)
     {
