@@ -28,7 +28,7 @@ public static class InkOpticsFit
         if (faults.Length > 0)
             return Reading.Refused<FittedOptics>(faults);
 
-        LookSheet bare = SheetOf(table, sheet);
+        LookSheet bare = SheetOf(table, sheet, 0), clearer = SheetOf(table, sheet, 1);
         List<FittedInk> inks = [];
         string[] names = [.. table.Readings.SelectMany(r => r.Build.Inks).Distinct(StringComparer.Ordinal).OrderBy(n => n != OpticsBuild.WhiteName)];
         foreach (string name in names)
@@ -36,7 +36,8 @@ public static class InkOpticsFit
             OpticsReading[] with = [.. table.Readings.Where(r => r.Build.Inks.Contains(name) && r.Build.Inks.All(i => i == name || inks.Exists(k => k.Ink == i)))];
             if (name == OpticsBuild.WhiteName)
                 with = [.. with.Where(r => r.Build.Under.Count + r.Build.Over.Count == 0)];
-            inks.Add(Solved(name, with, inks, bare, table.Backings, cancellation));
+            FittedInk ink = Solved(name, with, inks, bare, table.Backings, cancellation);
+            inks.Add(ReferenceEquals(clearer, sheet) ? ink : Widened(ink, Solved(name, with, inks, clearer, table.Backings, cancellation)));
         }
 
         ReadingResidual[] residuals = [.. Residuals(table, inks, bare)];
@@ -92,13 +93,26 @@ public static class InkOpticsFit
     private static double Share(OpticsBuild build, string name) =>
         name == OpticsBuild.WhiteName ? build.White : build.Over.Concat(build.Under).FirstOrDefault(i => i.Ink == name)?.Share ?? 0;
 
-    private static LookSheet SheetOf(OpticsTable table, LookSheet sheet)
+    // The mean of the bare readings, or that and some of its own standard error, which all bands share alike.
+    private static LookSheet SheetOf(OpticsTable table, LookSheet sheet, double errors)
     {
         OpticsReading[] bare = [.. table.Readings.Where(r => r.Behind == Behind.Lamp && !r.Build.Inks.Any())];
-        return !sheet.IsClear || bare.Length == 0
-            ? sheet
-            : LookSheet.Clear([.. Enumerable.Range(0, Bands.Count).Select(band => Math.Clamp(bare.Average(r => r.Values[band]), 0.001, Lossless))]);
+        if (!sheet.IsClear || bare.Length == 0)
+            return sheet;
+        double[] mean = [.. Enumerable.Range(0, Bands.Count).Select(band => bare.Average(r => r.Values[band]))];
+        double squares = bare.Sum(r => r.Values.Zip(mean).Sum(p => (p.First - p.Second) * (p.First - p.Second)));
+        double error = bare.Length < 2 ? 0 : Math.Sqrt(squares / ((bare.Length - 1) * Bands.Count) / bare.Length);
+
+        // Downward, so that no sheet comes to let through more than its surfaces do.
+        return LookSheet.Clear([.. mean.Select(t => Math.Clamp(Math.Min(t, Lossless) - (errors * error), 0.001, Lossless))]);
     }
+
+    // What K and S would change by, were the sheet another by its standard error, adds to theirs.
+    private static FittedInk Widened(FittedInk ink, FittedInk other) => ink with
+    {
+        AbsorptionError = [.. ink.AbsorptionError.Select((e, b) => Math.Sqrt((e * e) + Math.Pow(other.Absorption[b] - ink.Absorption[b], 2)))],
+        ScatterError = [.. ink.ScatterError.Select((e, b) => Math.Sqrt((e * e) + Math.Pow(other.Scatter[b] - ink.Scatter[b], 2)))],
+    };
 
     private static FittedInk Solved(
         string name, OpticsReading[] readings, List<FittedInk> known, LookSheet sheet, Backings backings, CancellationToken cancellation)

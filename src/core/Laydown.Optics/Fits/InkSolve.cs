@@ -107,10 +107,20 @@ internal sealed class InkSolve
         ? build.White
         : build.Over.Concat(build.Under).First(i => i.Ink == ink).Share;
 
+    // Repeats of every step tell how unevenly the press lays down; the full patches' mean is off by that over the root of their number.
     private double Uneven()
     {
-        double[] full = [.. y.Where((_, i) => isFull[i])];
-        return full.Length < 2 ? 0 : Math.Sqrt(full.Sum(v => Squared(v - full.Average())) / (full.Length - 1) / full.Length);
+        double squares = 0;
+        int free = 0, full = isFull.Count(f => f);
+        foreach (int[] step in readings.Select((_, i) => (Patch: patchOf[i], Asked: Math.Round(fixedShare[i], 4))).Where(p => p.Patch >= 0).Distinct()
+            .GroupBy(p => p.Asked, p => p.Patch).Select(g => g.ToArray()).Where(g => g.Length > 1))
+        {
+            double mean = step.Average(p => y[p]);
+            squares += mean > 0 ? step.Sum(p => Squared((y[p] / mean) - 1)) : 0;
+            free += step.Length - 1;
+        }
+
+        return free == 0 || full == 0 ? 0 : Math.Sqrt(squares / free / full);
     }
 
     // Steps asked → mean of what acts, never falling, 0 to 1.
