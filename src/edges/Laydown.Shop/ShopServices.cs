@@ -3,6 +3,7 @@ using Laydown.Shop.Check;
 using Laydown.Shop.Colour;
 using Laydown.Shop.Layers;
 using Laydown.Shop.Orders;
+using Laydown.Shop.Proof;
 using Laydown.Shop.Run;
 
 namespace Laydown.Shop;
@@ -21,6 +22,7 @@ namespace Laydown.Shop;
 /// <param name="Progress">How far runs being made are.</param>
 /// <param name="Colour">What it can do with colour.</param>
 /// <param name="Layers">What it can do with layers and looks.</param>
+/// <param name="Proof">What it can do with customer proofs.</param>
 public sealed record ShopServices(
     string Folder,
     Catalogue Catalogue,
@@ -34,4 +36,5 @@ public sealed record ShopServices(
     QuoteOrder QuoteOrder,
     ProgressBoard Progress,
     ColourServices Colour,
-    LayerServices Layers);
+    LayerServices Layers,
+    ProofServices Proof);

@@ -14,6 +14,10 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
 
     public DbSet<RefusedOrderRow> RefusedOrders => Set<RefusedOrderRow>();
 
+    public DbSet<ProofLinkRow> ProofLinks => Set<ProofLinkRow>();
+
+    public DbSet<ProofAnswerRow> ProofAnswers => Set<ProofAnswerRow>();
+
     /// <summary>Each write raises the version of the rows it changes.</summary>
     public override Task<int> SaveChangesAsync(bool acceptAllChangesOnSuccess, CancellationToken cancellationToken = default)
     {
@@ -47,6 +51,23 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
         {
             row.ToTable("RefusedOrders").HasKey(r => r.FileName);
             row.Property(r => r.Version).IsConcurrencyToken();
+        });
+        modelBuilder.Entity<ProofLinkRow>(row =>
+        {
+            row.ToTable("ProofLinks").HasKey(r => r.Id);
+            row.Property(r => r.Version).IsConcurrencyToken();
+            row.HasIndex(r => r.ItemId);
+        });
+        modelBuilder.Entity<ProofAnswerRow>(row =>
+        {
+            row.ToTable("ProofAnswers").HasKey(r => r.Number);
+            row.Property(r => r.Number).ValueGeneratedOnAdd();
+            row.Property(r => r.Id).IsRequired();
+            row.Property(r => r.Version).IsConcurrencyToken();
+            row.HasIndex(r => r.Id).IsUnique();
+            row.HasIndex(r => r.ItemId);
+            row.HasIndex(r => new { r.LinkId, r.AtSeconds });
+            row.HasOne<ProofLinkRow>().WithMany().HasForeignKey(r => r.LinkId);
         });
     }
 }

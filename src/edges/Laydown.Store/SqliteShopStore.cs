@@ -22,12 +22,14 @@ public sealed class SqliteShopStore : IShopStore
     public SqliteShopStore(string dbPath)
     {
         this.dbPath = Path.GetFullPath(Bounds.Named(dbPath));
-        SqliteConnectionStringBuilder connection = new() { DataSource = this.dbPath, DefaultTimeout = 60 };
-        options = new DbContextOptionsBuilder<ShopContext>()
-            .UseSqlite(connection.ToString())
-            .AddInterceptors(new SafeWrites())
-            .Options;
+        options = Options(this.dbPath);
     }
+
+    /// <summary>How a file is opened, by every store in it.</summary>
+    internal static DbContextOptions<ShopContext> Options(string dbPath) => new DbContextOptionsBuilder<ShopContext>()
+        .UseSqlite(new SqliteConnectionStringBuilder { DataSource = dbPath, DefaultTimeout = 60 }.ToString())
+        .AddInterceptors(new SafeWrites())
+        .Options;
 
     /// <inheritdoc/>
     public async Task OpenAsync(CancellationToken cancellation)

@@ -56,6 +56,9 @@ internal sealed class Shared(TextWriter output, TextWriter error)
     /// <summary>The day that is worked on, or null where it cannot be read.</summary>
     public DateOnly? DayOf(ParseResult parsed) => ClockOf(parsed) is { } clock ? DateOnly.FromDateTime(clock.GetLocalNow().Date) : null;
 
+    /// <summary>The instant that is worked at.</summary>
+    public DateTimeOffset Now(ParseResult parsed) => (ClockOf(parsed) ?? TimeProvider.System).GetUtcNow();
+
     private TimeProvider? ClockOf(ParseResult parsed)
     {
         string? day = parsed.GetValue(Today);

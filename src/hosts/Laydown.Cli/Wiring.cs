@@ -13,6 +13,7 @@ using Laydown.Shop.Check;
 using Laydown.Shop.Colour;
 using Laydown.Shop.Layers;
 using Laydown.Shop.Orders;
+using Laydown.Shop.Proof;
 using Laydown.Shop.Run;
 using Laydown.Store;
 
@@ -75,6 +76,7 @@ public static class Wiring
             new QuoteOrder(place, catalogue, store, documents, clock),
             board,
             ColourServices.Of(place, catalogue, store, renderer, new ScreenPictures(), new ColourFiles(), new ChartFiles(scratch), clock),
-            LayerServices.Of(looks, catalogue, store, new ItemPlaneFiles(renderer), new LookPictures(), clock));
+            LayerServices.Of(looks, catalogue, store, new ItemPlaneFiles(renderer), new LookPictures(), clock),
+            ProofServices.Of(place, new SqliteProofStore(place.StoreFile), clock));
     }
 }

@@ -8,7 +8,9 @@ using Laydown.Shop.Check;
 using Laydown.Shop.Colour;
 using Laydown.Shop.Layers;
 using Laydown.Shop.Orders;
+using Laydown.Shop.Proof;
 using Laydown.Shop.Run;
+using Laydown.Store;
 using Laydown.Shop;
 
 namespace Laydown.Edges.Tests.UseCases;
@@ -260,7 +262,8 @@ public sealed class DayLawTests : IDisposable
             ColourServices.Of(
                 bench.Folder, bench.Catalogue, bench.Store, renderer, new ScreenPictures(), new ColourFiles(), new ChartFiles(Path.Combine(bench.Folder.Root, "scratch")), bench.Clock),
             LayerServices.Of(
-                new LookShelf(bench.Folder), bench.Catalogue, bench.Store, new ItemPlaneFiles(renderer), new LookPictures(), bench.Clock));
+                new LookShelf(bench.Folder), bench.Catalogue, bench.Store, new ItemPlaneFiles(renderer), new LookPictures(), bench.Clock),
+            ProofServices.Of(bench.Folder, new SqliteProofStore(bench.Folder.StoreFile), bench.Clock));
         return await new WorkDay(services, bench.Clock).WorkAsync(ShopBench.Today, null, cancellation);
     }
 

@@ -1,5 +1,7 @@
 using System.Diagnostics;
+using Laydown.Edges.Tests.Proof;
 using Laydown.Shop.Orders;
+using Laydown.Shop.Proof;
 using Laydown.Shop.Run;
 using Laydown.Store;
 using Microsoft.Data.Sqlite;
@@ -45,6 +47,7 @@ public sealed class KilledWriterLawTests : IDisposable
             Assert.Equal("ok", await command.ExecuteScalarAsync());
         }
 
+        await CheckAnswersAsync(path, said);
         IReadOnlyList<OrderRecord> orders = await store.OrdersAsync(CancellationToken.None);
         IReadOnlyList<RunRecord> runs = await store.RunsAsync(CancellationToken.None);
         if (said == 0 && orders.Count == 0)
@@ -61,6 +64,17 @@ public sealed class KilledWriterLawTests : IDisposable
         RunRecord run = Assert.Single(runs);
         Assert.Equivalent(StoreWriter.Run(Number(run.InputHash)), run, strict: true);
         Assert.True(said == 0 || Number(run.InputHash) >= said, Invariant($"Run of round {run.InputHash}; the writer had said {said}."));
+    }
+
+    // Every answer of every round that was said, whole, each with its link; at most one link more than answers.
+    private static async Task CheckAnswersAsync(string path, int said)
+    {
+        SqliteProofStore proofs = new(path);
+        IReadOnlyList<ProofAnswer> answers = await proofs.AnswersAsync(ProofSamples.Item, CancellationToken.None);
+        IReadOnlyList<ProofLink> links = await proofs.LinksAsync(null, CancellationToken.None);
+        Assert.True(answers.Select(a => a.Id).Distinct().Count() >= said, Invariant($"{answers.Count} answers; the writer had said {said}."));
+        Assert.All(answers, a => Assert.Contains(links, l => l.Id == a.LinkId));
+        Assert.All(answers, a => Assert.Equal(ProofSamples.Answer(a.LinkId, Number(a.Text)), a));
     }
 
     private static int Number(string text) => int.Parse(text, System.Globalization.CultureInfo.InvariantCulture);

@@ -1,3 +1,4 @@
+using Laydown.Edges.Tests.Proof;
 using Laydown.Edges.Tests.UseCases;
 using Laydown.Measures;
 using Laydown.Shop.Orders;
@@ -43,8 +44,11 @@ public sealed class StoreWriter : ITestPipelineStartup
     {
         SqliteShopStore store = new(path);
         await store.OpenAsync(CancellationToken.None);
+        SqliteProofStore proofs = new(path);
         for (int round = 1; ; round++)
         {
+            await proofs.SaveLinkAsync(ProofSamples.Link(Invariant($"link-{Environment.ProcessId}-{round}")), CancellationToken.None);
+            await proofs.AddAnswerAsync(ProofSamples.Answer(Invariant($"link-{Environment.ProcessId}-{round}"), round), int.MaxValue, int.MaxValue, DateTimeOffset.UnixEpoch, CancellationToken.None);
             await store.SaveOrderAsync(Order(round), CancellationToken.None);
             await store.SaveRunsAsync([Run(round)], round % 2 == 0 ? ItemState.Planned : ItemState.Completed, CancellationToken.None);
             await store.SaveRefusedOrderAsync("TW-9002/order.json", [new InputFault("order.json", null, "/id", Invariant($"{round}"), "more")], CancellationToken.None);

@@ -10,6 +10,7 @@ using Laydown.Shop.Check;
 using Laydown.Shop.Colour;
 using Laydown.Shop.Layers;
 using Laydown.Shop.Orders;
+using Laydown.Shop.Proof;
 using Laydown.Shop.Run;
 
 namespace Laydown.Web.Tests.Sample;
@@ -57,7 +58,8 @@ internal sealed class SampleShop : IDisposable
             new QuoteOrder(folder, catalogue, store, papers, clock), board,
             ColourServices.Of(
                 folder, catalogue, store, pages, new ScreenPictures(), new ColourFiles(), new ChartFiles(Path.Combine(folder.Root, "scratch")), clock),
-            LayerServices.Of(new LookShelf(folder), catalogue, store, new ItemPlaneFiles(pages), new LookPictures(), clock));
+            LayerServices.Of(new LookShelf(folder), catalogue, store, new ItemPlaneFiles(pages), new LookPictures(), clock),
+            ProofServices.Of(folder, new MemoryProofStore(), clock));
         SampleShop shop = new(folder.Root, services, store, files);
         await shop.FillAsync();
         return shop;
