@@ -63,6 +63,7 @@ public static class Wiring
         files.Sweep();
         LookShelf looks = new(place);
         looks.Sweep();
+        LayerServices layers = LayerServices.Of(looks, catalogue, store, new ItemPlaneFiles(renderer), new LookPictures(), clock);
         return new(
             place.Root,
             catalogue,
@@ -76,7 +77,7 @@ public static class Wiring
             new QuoteOrder(place, catalogue, store, documents, clock),
             board,
             ColourServices.Of(place, catalogue, store, renderer, new ScreenPictures(), new ColourFiles(), new ChartFiles(scratch), clock),
-            LayerServices.Of(looks, catalogue, store, new ItemPlaneFiles(renderer), new LookPictures(), clock),
-            ProofServices.Of(place, new SqliteProofStore(place.StoreFile), clock));
+            layers,
+            ProofServices.Of(place, layers, new SqliteProofStore(place.StoreFile), clock));
     }
 }

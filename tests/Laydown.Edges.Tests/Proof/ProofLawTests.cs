@@ -1,6 +1,9 @@
 using Laydown.Edges.Tests.Store;
+using Laydown.Edges.Tests.UseCases;
 using Laydown.Measures;
+using Laydown.Output.Layers;
 using Laydown.Shop;
+using Laydown.Shop.Layers;
 using Laydown.Shop.Proof;
 using Laydown.Store;
 
@@ -13,8 +16,13 @@ public sealed class ProofLawTests : IDisposable
     private static readonly SizeMm Size = new(1200, 800);
     private readonly TempFolder temp = new();
     private readonly MovingClock clock = new();
+    private readonly ShopBench bench = new();
 
-    public void Dispose() => temp.Dispose();
+    public void Dispose()
+    {
+        temp.Dispose();
+        bench.Dispose();
+    }
 
     [Fact]
     public async Task A_link_shows_its_look_until_it_ends()
@@ -72,7 +80,7 @@ public sealed class ProofLawTests : IDisposable
         File.WriteAllBytes(Path.Combine(elsewhere.Path, "looks", ProofSamples.Item, "L-1", "planes.raw"), [1]);
         SqliteShopStore store = new(new ShopFolder(elsewhere.Path).StoreFile);
         await store.OpenAsync(None);
-        ProofServices other = ProofServices.Of(new(elsewhere.Path), new SqliteProofStore(new ShopFolder(elsewhere.Path).StoreFile), clock);
+        ProofServices other = ProofServices.Of(new(elsewhere.Path), Layers(elsewhere.Path), new SqliteProofStore(new ShopFolder(elsewhere.Path).StoreFile), clock);
         SentLink sent = (await other.MakeLink.MakeAsync(ProofSamples.Item, "L-1", 3, "", None)).Value;
         Assert.Equal(ProofOutcome.Unknown, await proof.Open.OpenAsync(sent.Token, None));
     }
@@ -179,8 +187,11 @@ public sealed class ProofLawTests : IDisposable
 
         ShopFolder folder = new(temp.Path);
         await new SqliteShopStore(folder.StoreFile).OpenAsync(None);
-        return ProofServices.Of(folder, new SqliteProofStore(folder.StoreFile), clock);
+        return ProofServices.Of(folder, Layers(temp.Path), new SqliteProofStore(folder.StoreFile), clock);
     }
+
+    private LayerServices Layers(string root) => LayerServices.Of(
+        new LookShelf(new(root)), bench.Catalogue, bench.Store, new ItemPlaneFiles(new ShopBench.FakeRenderer()), new LookPictures(), clock);
 
     private sealed class MovingClock : TimeProvider
     {

@@ -254,6 +254,8 @@ public sealed class DayLawTests : IDisposable
         ShopBench.FakeRenderer renderer = new();
         ShopBench.FakeDocuments documents = new();
         using MakeRun make = new(bench.Folder, bench.Catalogue, bench.Store, files ?? new(), bench.Board);
+        LayerServices layers = LayerServices.Of(
+            new LookShelf(bench.Folder), bench.Catalogue, bench.Store, new ItemPlaneFiles(renderer), new LookPictures(), bench.Clock);
         ShopServices services = new(
             bench.Folder.Root, bench.Catalogue, bench.Store, renderer, documents, bench.TakeOrders(),
             new CheckItems(bench.Folder, bench.Catalogue, bench.Store, reader ?? new(), renderer),
@@ -261,9 +263,8 @@ public sealed class DayLawTests : IDisposable
             new QuoteOrder(bench.Folder, bench.Catalogue, bench.Store, documents, bench.Clock), bench.Board,
             ColourServices.Of(
                 bench.Folder, bench.Catalogue, bench.Store, renderer, new ScreenPictures(), new ColourFiles(), new ChartFiles(Path.Combine(bench.Folder.Root, "scratch")), bench.Clock),
-            LayerServices.Of(
-                new LookShelf(bench.Folder), bench.Catalogue, bench.Store, new ItemPlaneFiles(renderer), new LookPictures(), bench.Clock),
-            ProofServices.Of(bench.Folder, new SqliteProofStore(bench.Folder.StoreFile), bench.Clock));
+            layers,
+            ProofServices.Of(bench.Folder, layers, new SqliteProofStore(bench.Folder.StoreFile), bench.Clock));
         return await new WorkDay(services, bench.Clock).WorkAsync(ShopBench.Today, null, cancellation);
     }
 

@@ -49,6 +49,7 @@ internal sealed class SampleShop : IDisposable
         NoFiles readers = new();
         FlatPages pages = new();
         FixedDay clock = new();
+        LayerServices layers = LayerServices.Of(new LookShelf(folder), catalogue, store, new ItemPlaneFiles(pages), new LookPictures(), clock);
         ShopServices services = new(
             folder.Root, catalogue, store, pages, papers,
             new TakeOrders(folder, catalogue, readers, store, clock),
@@ -58,8 +59,8 @@ internal sealed class SampleShop : IDisposable
             new QuoteOrder(folder, catalogue, store, papers, clock), board,
             ColourServices.Of(
                 folder, catalogue, store, pages, new ScreenPictures(), new ColourFiles(), new ChartFiles(Path.Combine(folder.Root, "scratch")), clock),
-            LayerServices.Of(new LookShelf(folder), catalogue, store, new ItemPlaneFiles(pages), new LookPictures(), clock),
-            ProofServices.Of(folder, new MemoryProofStore(), clock));
+            layers,
+            ProofServices.Of(folder, layers, new MemoryProofStore(), clock));
         SampleShop shop = new(folder.Root, services, store, files);
         await shop.FillAsync();
         return shop;

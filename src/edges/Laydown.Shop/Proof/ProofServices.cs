@@ -1,3 +1,5 @@
+using Laydown.Shop.Layers;
+
 namespace Laydown.Shop.Proof;
 
 /// <summary>What the shop can do with customer proofs.</summary>
@@ -9,6 +11,8 @@ namespace Laydown.Shop.Proof;
 /// <param name="Answers">Shows answers.</param>
 /// <param name="Settle">Marks an answer as dealt with.</param>
 /// <param name="Planes">Finds ink planes.</param>
+/// <param name="Tiles">Light of looks for screens.</param>
+/// <param name="Point">What is at one place of a look.</param>
 public sealed record ProofServices(
     MakeProofLink MakeLink,
     ListProofLinks ListLinks,
@@ -17,18 +21,22 @@ public sealed record ProofServices(
     AnswerProof Answer,
     ShowAnswers Answers,
     SettleAnswer Settle,
-    ProofPlanes Planes)
+    ProofPlanes Planes,
+    LookTiles Tiles,
+    PickPoint Point)
 {
     /// <summary>All of it for one shop.</summary>
     /// <param name="folder">The shop's folder.</param>
+    /// <param name="layers">Its looks.</param>
     /// <param name="store">Links and answers.</param>
     /// <param name="clock">Tells the time.</param>
-    public static ProofServices Of(ShopFolder folder, IProofStore store, TimeProvider clock)
+    public static ProofServices Of(ShopFolder folder, LayerServices layers, IProofStore store, TimeProvider clock)
     {
         ProofKey key = new(folder);
         ProofPlanes planes = new(folder);
         OpenProof open = new(key, store, clock);
         return new(
-            new(key, store, planes, clock), new(key, store), new(store, clock), open, new(open, store, planes, clock), new(store, planes), new(store), planes);
+            new(key, store, planes, clock), new(key, store), new(store, clock), open, new(open, store, planes, clock), new(store, planes), new(store), planes,
+            new(layers.LookLights, new(folder)), new(layers.LookLights));
     }
 }

@@ -49,12 +49,9 @@ public static class ProofToken
     // One spelling for each value: what decodes but would be written otherwise is not taken.
     private static byte[]? Decoded(ReadOnlySpan<char> text)
     {
-        if (text.IsEmpty || text.ContainsAnyExcept(Letters))
+        if (text.IsEmpty || text.ContainsAnyExcept(Letters) || !Base64Url.IsValid(text))
             return null;
-        byte[] bytes = new byte[Base64Url.GetMaxDecodedLength(text.Length)];
-        if (!Base64Url.TryDecodeFromChars(text, bytes, out int written))
-            return null;
-        bytes = bytes[..written];
+        byte[] bytes = Base64Url.DecodeFromChars(text);
         return text.SequenceEqual(Base64Url.EncodeToString(bytes)) ? bytes : null;
     }
 
