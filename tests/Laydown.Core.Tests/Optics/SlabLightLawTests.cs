@@ -35,6 +35,15 @@ public sealed class SlabLightLawTests
     }
 
     [Fact]
+    public void A_slab_of_nothing_is_its_two_faces()
+    {
+        double normal = Boundary.Ink.Normal;
+        SlabReading found = SlabLight.Of(new SlabMatter(0, 0), Boundary.Ink);
+        Assert.Equal((1 - normal) / (1 + normal), found.NormalTransmittance, tolerance: 1e-8);
+        Assert.Equal(1, found.DiffuseReflectance + found.DiffuseTransmittance, tolerance: 1e-5);
+    }
+
+    [Fact]
     public void A_slab_cut_in_two_is_the_same_slab()
     {
         SlabReading whole = SlabLight.Of(new SlabMatter(5, 0.97, 0.5), Boundary.Ink);

@@ -28,7 +28,10 @@ public static class SlabLight
     {
         Measures.Bounds.NotEmpty(matters);
         Streams streams = new(surface, Measures.Bounds.Within(directions, 4, 64));
-        StreamLayer inside = matters.Select(m => StreamLayer.Of(m, streams)).Aggregate((upper, lower) => upper.Over(lower));
+
+        // Light beyond the limit of total reflection would run in a slab of nothing for ever: let a billionth of it be lost.
+        IEnumerable<SlabMatter> parts = matters.All(m => m.OpticalThickness == 0) ? [new(1e-9, 0)] : matters;
+        StreamLayer inside = parts.Select(m => StreamLayer.Of(m, streams)).Aggregate((upper, lower) => upper.Over(lower));
         return Read(inside, streams);
     }
 
