@@ -28,6 +28,11 @@ internal sealed class LookRow
     private readonly int[] firstInk;
 
     internal LookRow(StackOptics optics, SpectralWeights room, double roomScale, SpectralWeights lamp, double lampScale, Xyz white)
+        : this(optics, Primaries(room, roomScale, white), Primaries(lamp, lampScale, white))
+    {
+    }
+
+    private LookRow(StackOptics optics, float[] fromRoom, float[] fromLamp)
     {
         this.optics = optics;
         firstInk = [.. Enumerable.Range(0, optics.Layers.Count).Select(optics.FirstInk)];
@@ -41,10 +46,14 @@ internal sealed class LookRow
         turbid = [.. firstInk.Select((_, layer) => optics.Turbid(layer) is { } bands ? new RowHalftone(bands, Padded) : null)];
         sheetReflectance = Line(band => optics.Sheet.Inside[band].FrontReflectance);
         sheetTransmittance = Line(band => optics.Sheet.Inside[band].Inward);
-        fromRoom = Primaries(room, roomScale, white);
-        fromLamp = Primaries(lamp, lampScale, white);
+        (this.fromRoom, this.fromLamp) = (fromRoom, fromLamp);
         gamma = [.. Enumerable.Range(0, GammaSteps + 1).Select(i => Srgb.EncodeChannel((double)i / GammaSteps * ((double)i / GammaSteps)))];
     }
+
+    /// <summary>One that tells tristimulus values, 100 for the perfect diffuser and for the lamp itself, in place of a screen's
+    /// primaries; for <see cref="Apart"/> alone.</summary>
+    internal static LookRow OfTristimulus(StackOptics optics, SpectralWeights room, SpectralWeights lamp) => new(
+        optics, Three(room, light => light), Three(lamp, light => light));
 
     /// <summary>Fills a row; lengths have been checked.</summary>
     internal void Run(ReadOnlySpan<byte> coverages, int width, Span<byte> rgb)
@@ -82,7 +91,8 @@ internal sealed class LookRow
             rgb[primary] = gamma[(int)MathF.Round(MathF.Sqrt(Math.Clamp(sums[primary], 0, 1)) * GammaSteps)];
     }
 
-    /// <summary>What the room's light and the lamp's give at one spot, each in the screen's primaries (3 values) and apart from the other; not clipped.</summary>
+    /// <summary>What the room's light and the lamp's give at one spot, each in the screen's primaries (3 values) and apart from the
+    /// other; not clipped.</summary>
     internal void Apart(ReadOnlySpan<byte> spot, Span<float> room, Span<float> lamp)
     {
         room.Clear();
@@ -256,14 +266,20 @@ internal sealed class LookRow
     }
 
     // Light of each band goes straight to the screen's primaries: weights, scale, adaptation and matrix in one.
-    private static float[] Primaries(SpectralWeights weights, double scale, Xyz white)
+    private static float[] Primaries(SpectralWeights weights, double scale, Xyz white) => Three(weights, light =>
+    {
+        Xyz scaled = light.Times(scale * 100 / white.Y);
+        (double red, double green, double blue) = Srgb.Linear(Bradford.Adapt(scaled, white.Times(100 / white.Y), WhitePoints.Srgb));
+        return new(red, green, blue);
+    });
+
+    private static float[] Three(SpectralWeights weights, Func<Xyz, Xyz> turn)
     {
         float[] table = new float[3 * Padded];
         for (int band = 0; band < Bands.Count; band++)
         {
-            Xyz light = new Xyz(weights.X[band], weights.Y[band], weights.Z[band]).Times(scale * 100 / white.Y);
-            (double red, double green, double blue) = Srgb.Linear(Bradford.Adapt(light, white.Times(100 / white.Y), WhitePoints.Srgb));
-            (table[band], table[Padded + band], table[(2 * Padded) + band]) = ((float)red, (float)green, (float)blue);
+            Xyz three = turn(new(weights.X[band], weights.Y[band], weights.Z[band]));
+            (table[band], table[Padded + band], table[(2 * Padded) + band]) = ((float)three.X, (float)three.Y, (float)three.Z);
         }
 
         return table;

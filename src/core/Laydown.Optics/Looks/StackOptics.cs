@@ -113,6 +113,13 @@ public sealed class StackOptics
             (reflectance[band], transmittance[band]) = Spread(coverages, band);
     }
 
+    /// <summary>Layers of colour behind the first thing that scatters, from the viewer inward: a white, a turbid colour or the sheet; none
+    /// where nothing scatters.</summary>
+    internal IEnumerable<int> BehindScatter() => AllClear
+        ? []
+        : Middle.SkipWhile(place => place == SheetPlace ? Sheet.IsClear : IsFilm(place)).Skip(1).Concat(Back.Reverse())
+            .Where(place => place != SheetPlace && !Layers[place].IsWhite);
+
     /// <summary>Index of a layer's first coverage.</summary>
     internal int FirstInk(int layer) => firstInk[layer];
 
