@@ -110,4 +110,53 @@ public sealed class StackRefusalTests
     [Fact]
     public void White_from_a_separation_without_name_is_refused() => Assert.Equal("/build/whiteSeparation", Assert.Single(
         StackBuilder.Derive(new(false, false, false, WhiteSource.NamedSeparation, " ", 100, 0, false), Presses.Board(), Hybrid, Presses.Inks()).Faults).Field);
+
+    /// <summary>One line for each wish that cannot be, with the field that is named and a word of what would do.</summary>
+    public static IEnumerable<TheoryDataRow<BuildWish, SheetLight, string, string>> Impossible()
+    {
+        BuildWish plain = new(false, false, false, null, null, 100, 0, false), both = plain with { SeenFrom = SeenFrom.BothSides, Back = BackPicture.Same };
+        return
+        [
+            new(plain with { Printed = PrintedFace.Second }, SheetLight.Opaque, "/build/printed", "clear or opal"),
+            new(plain with { Printed = PrintedFace.Both }, SheetLight.Opaque, "/build/printed", "first"),
+            new(plain with { Printed = PrintedFace.Both }, SheetLight.Clear, "/build/printed", "white"),
+            new(plain with { SeenThroughSheet = true, Printed = PrintedFace.First }, SheetLight.Clear, "/build/printed", "second"),
+            new(both with { Printed = PrintedFace.First }, SheetLight.Opaque, "/build/printed", "both"),
+            new(both with { Lit = true }, SheetLight.Clear, "/build/lit", "one side"),
+            new(both with { DayNight = true, Back = BackPicture.Own }, SheetLight.Clear, "/build/dayNight", "one side"),
+            new(both with { Back = BackPicture.None }, SheetLight.Clear, "/build/back", "page 2"),
+            new(plain with { Back = BackPicture.Own }, SheetLight.Clear, "/build/back", "bothSides"),
+            new(plain with { Back = BackPicture.Same }, SheetLight.Clear, "/build/back", "lit true"),
+            new(plain with { DayNight = true, Back = BackPicture.Same }, SheetLight.Clear, "/build/back", "night picture"),
+            new(both with { BackPercent = 120 }, SheetLight.Clear, "/build/backPercent", "100 %"),
+            new(plain with { Lit = true, BlockOut = WhiteSource.Flood }, SheetLight.Clear, "/build/blockOut", "window"),
+            new(plain with { BlockOut = WhiteSource.NamedSeparation }, SheetLight.Clear, "/build/blockOutSeparation", "name"),
+            new(plain with { BlockOut = WhiteSource.Flood, BlockOutPercent = 0 }, SheetLight.Clear, "/build/blockOutPercent", "200 %"),
+            new(plain with { BlockOut = WhiteSource.Flood, BlockOutNegative = true }, SheetLight.Clear, "/build/blockOutNegative", "mask picture"),
+            new(plain with { White = WhiteSource.UnderImage, WhiteNegative = true }, SheetLight.Clear, "/build/whiteNegative", "mask picture"),
+            new(both with { WhitePercent = 300 }, SheetLight.Clear, "/build/whitePercent", "200 %"),
+            new(plain with { MaskPage = 0 }, SheetLight.Clear, "/build/maskPage", "from 1"),
+            new(plain with { Layers = [] }, SheetLight.Clear, "/build/layers", "at least one"),
+            new(plain with { Layers = [SmallStacks.Of(InkGroup.Colour, SheetFace.First) with { StrengthPercent = 150 }] }, SheetLight.Clear, "/build/layers/0/strengthPercent", "100 %"),
+            new(plain with { Layers = [SmallStacks.Of(InkGroup.Colour, SheetFace.First) with { Source = WhiteSource.Flood }] }, SheetLight.Clear, "/build/layers/0/source", "null"),
+            new(plain with { Layers = [SmallStacks.Of(InkGroup.White, SheetFace.First) with { Negative = true }] }, SheetLight.Clear, "/build/layers/0/negative", "false"),
+            new(plain with { Layers = [SmallStacks.Of(InkGroup.White, SheetFace.First) with { Source = WhiteSource.NamedSeparation }] }, SheetLight.Clear, "/build/layers/0/separationName", "name"),
+        ];
+    }
+
+    [Theory, MemberData(nameof(Impossible))]
+    public void What_cannot_be_is_refused_with_field_and_what_would_do(BuildWish wish, SheetLight light, string field, string wanted)
+    {
+        InputFault fault = Assert.Single(StackBuilder.Derive(wish, Presses.Board(light: light), Hybrid, Presses.Inks()).Faults);
+        Assert.Equal(field, fault.Field);
+        Assert.Contains(wanted, fault.Wanted, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Block_out_is_refused_where_press_or_inks_have_no_black()
+    {
+        BuildWish wish = new(false, false, false, WhiteSource.Flood, null, 100, 0, false, BlockOut: WhiteSource.Flood);
+        PressDescription noBlack = Hybrid with { Channels = [.. Hybrid.Channels.Where(c => c.Role != Laydown.Press.Inks.InkRole.Black)] };
+        Assert.Equal("/build/blockOut", Assert.Single(StackBuilder.Derive(wish, Presses.Board(light: SheetLight.Clear), noBlack, Presses.Inks()).Faults).Field);
+    }
 }

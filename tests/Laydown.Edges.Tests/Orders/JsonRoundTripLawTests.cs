@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using Laydown.Artwork.Pages;
 using Laydown.Formats.Json;
 using Laydown.Layout.Sheets;
@@ -24,6 +25,41 @@ public sealed class JsonRoundTripLawTests
         Assert.Null(SampleRecords.Read(SampleRecords.Without("note")).Value.Note);
         Assert.Null(SampleRecords.Read(SampleRecords.Without("items", 0, "upAlongGrain")).Value.Items[0].UpAlongGrain);
         Assert.Null(SampleRecords.Read(SampleRecords.Without("items", 0, "build", "white")).Value.Items[0].Build.White);
+    }
+
+    /// <summary>Files written before a build could say more: what they do not name is as it was then.</summary>
+    [Fact]
+    public void A_build_of_eight_fields_still_reads_and_means_what_it_meant()
+    {
+        JsonNode root = JsonNode.Parse(LaydownJson.ToBytes(SampleRecords.Order()))!;
+        JsonObject build = root["items"]![0]!["build"]!.AsObject();
+        foreach (string name in build.Select(f => f.Key).Skip(8).ToList())
+            build.Remove(name);
+        Assert.Equal("clear", build.Last().Key);
+        Assert.Equal(SampleRecords.Order().Items[0].Build, SampleRecords.Read(System.Text.Encoding.UTF8.GetBytes(root.ToJsonString())).Value.Items[0].Build);
+    }
+
+    [Fact]
+    public void A_stack_of_eight_fields_a_layer_still_reads()
+    {
+        LayerStack stack = new([new(SheetFace.First, InkGroup.White, WhiteSource.Alpha, null, 1, 100, 0, false)], true, ["White."]);
+        JsonObject root = JsonNode.Parse(LaydownJson.ToBytes(stack))!.AsObject();
+        root.Remove("seenFrom");
+        root.Remove("dayNight");
+        root["layers"]![0]!.AsObject().Remove("negative");
+        LayerStack back = LaydownJson.Read<LayerStack>("stack.json", new MemoryStream(System.Text.Encoding.UTF8.GetBytes(root.ToJsonString()))).Value;
+        Assert.Equal(LaydownJson.ToBytes(stack), LaydownJson.ToBytes(back));
+    }
+
+    [Fact]
+    public void A_build_with_all_its_wishes_comes_back_with_the_same_bytes()
+    {
+        BuildWish build = new(true, false, false, WhiteSource.MaskPicture, null, 110, 0.2, true, PrintedFace.Second, SeenFrom.BothSides, BackPicture.Own, 80,
+            WhiteSource.NamedSeparation, "Stop", 150, 0.4, true, true, 4, [new(SheetFace.Second, InkGroup.White, WhiteSource.Alpha, null, 1, 100, 0, true, true)]);
+        Order order = SampleRecords.Order();
+        byte[] bytes = LaydownJson.ToBytes(order with { Items = [order.Items[0] with { Build = build }] });
+        Assert.Equal(bytes, LaydownJson.ToBytes(SampleRecords.Read(bytes).Value));
+        Assert.Contains("\"seenFrom\": \"bothSides\"", System.Text.Encoding.UTF8.GetString(bytes), StringComparison.Ordinal);
     }
 
     [Fact]

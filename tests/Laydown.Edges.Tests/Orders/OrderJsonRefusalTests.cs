@@ -36,6 +36,22 @@ public sealed class OrderJsonRefusalTests
         Assert.Contains(wanted, fault.Wanted, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("printed", "\"left\"", "both")]
+    [InlineData("seenFrom", "\"above\"", "bothSides")]
+    [InlineData("back", "\"page 3\"", "own")]
+    [InlineData("backPercent", "0", "over 0")]
+    [InlineData("blockOut", "\"black\"", "maskPicture")]
+    [InlineData("blockOutPercent", "201", "at most 200")]
+    [InlineData("blockOutChokeMm", "-51", "at least -50")]
+    [InlineData("whiteNegative", "\"yes\"", "true or false")]
+    [InlineData("maskPage", "0", "at least 1")]
+    [InlineData("layers", "[]", "at least 1 entries")]
+    [InlineData("layers", "[{\"face\":\"third\"}]", "first, second")]
+    public void A_wish_for_the_build_out_of_bounds_is_named_with_its_path(string field, string json, string wanted) => Assert.Contains(
+        SampleRecords.Read(SampleRecords.With(JsonNode.Parse(json), "items", 0, "build", field)).Faults,
+        f => f.File == "order.json" && f.Field.StartsWith("/items/0/build/" + field, StringComparison.Ordinal) && f.Wanted.Contains(wanted, StringComparison.Ordinal));
+
     [Fact]
     public void A_missing_field_is_named_with_its_path()
     {

@@ -14,8 +14,9 @@ namespace Laydown.Artwork.Checks;
 /// <param name="PrintsWhite">Whether white is printed, whatever its source.</param>
 /// <param name="WhiteSeparation">The named separation white is taken from; null where white has another source or is not printed.</param>
 /// <param name="WhiteFromAlpha">Whether white is taken from the file's alpha.</param>
-/// <param name="SecondPage">Whether page 2 is wanted as the lit picture of a day/night panel.</param>
+/// <param name="SecondPage">Whether page 2 is wanted as the lit picture of a day/night panel, or as the picture for a viewer on the back.</param>
 /// <param name="ContourCut">Whether the piece is cut along a contour of the file.</param>
+/// <param name="LastPage">Last page that a layer is made from, a mask picture included; 0 where only the pictures count.</param>
 public sealed record CheckWish(
     SizeMm Finished,
     double BleedMm,
@@ -29,4 +30,5 @@ public sealed record CheckWish(
     string? WhiteSeparation,
     bool WhiteFromAlpha,
     bool SecondPage,
-    bool ContourCut);
+    bool ContourCut,
+    int LastPage = 0);

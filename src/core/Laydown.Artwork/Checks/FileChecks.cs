@@ -28,16 +28,18 @@ internal static class FileChecks
 
     private static IEnumerable<Finding> Pages(ArtworkFile file, CheckWish wish)
     {
-        int used = wish.SecondPage ? 2 : 1;
+        int used = Math.Max(wish.SecondPage ? 2 : 1, wish.LastPage);
         if (file.Pages.Count < used)
             yield return new(
                 "page-missing",
                 Severity.Stop,
                 null,
                 null,
-                "A day/night panel needs a second page: the picture that shows when lit.",
-                Invariant($"{file.Pages.Count} page"),
-                "2 pages",
+                wish.SecondPage && file.Pages.Count < 2
+                    ? "A panel of two pictures needs a second page: the picture that shows when lit, or from the back."
+                    : "A layer is made from a page that the file does not have, such as a mask picture.",
+                Invariant($"{file.Pages.Count} page{(file.Pages.Count == 1 ? "" : "s")}"),
+                Invariant($"{used} pages"),
                 null,
                 Sources.Practice);
         if (file.Pages.Count > used)
@@ -46,7 +48,7 @@ internal static class FileChecks
                 file.Pages.Count > 10 ? Severity.Warn : Severity.Note,
                 null,
                 null,
-                Invariant($"Only {(used == 1 ? "page 1 is" : "pages 1 and 2 are")} printed."),
+                Invariant($"Only {(used == 1 ? "page 1 is" : used == 2 ? "pages 1 and 2 are" : Invariant($"pages 1 to {used} are"))} printed."),
                 Invariant($"{file.Pages.Count} pages"),
                 Invariant($"{used}"),
                 null,

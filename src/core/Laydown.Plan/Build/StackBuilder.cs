@@ -7,123 +7,78 @@ using Laydown.Press.Stocks;
 
 namespace Laydown.Plan.Build;
 
-/// <summary>Derives the order and mirroring of layers from where the viewer stands; neither is ever asked for.</summary>
+/// <summary>Derives the order and mirroring of layers from where the viewers stand; neither is ever asked for.</summary>
 /// <remarks>
-/// Seen through the sheet: second surface, mirrored, colour first and white last, so that the viewer meets the colour before the white.
-/// Seen from the printed side: white first, then colour. Day and night: the day picture is always nearer to the viewer than the white, and the night
-/// picture behind it. Clear goes on last. Public guides contradict each other here; the viewing side decides.
+/// The layers are first laid out from the front viewer's eye inward: picture, white, block-out, and for what lies behind white again and a picture.
+/// Then the face decides where the sheet comes among them, which end of each face is printed first, and what is mirrored: whatever its viewer sees
+/// through the sheet. Clear goes on last. Public guides contradict each other here; the viewing side decides.
 /// </remarks>
 public static class StackBuilder
 {
-    /// <summary>Most strength of one white layer, percent: a press file holds no more than full laydown.</summary>
-    private const double MostWhitePercent = 100;
+    /// <summary>Most strength of one layer, percent: a press file holds no more than full laydown.</summary>
+    private const double MostPercent = 100;
 
-    /// <summary>Derives the stack of a wish on a stock for a press and its inks.</summary>
+    /// <summary>Derives the stack of a wish on a stock for a press and its inks; layers written out by hand are taken as they stand.</summary>
     /// <param name="wish">What the customer wants to see.</param>
     /// <param name="stock">The sheet.</param>
     /// <param name="press">The press.</param>
     /// <param name="inkSet">Its inks.</param>
     /// <param name="file">File the wish came from, for the faults.</param>
     /// <param name="path">JSON path of the wish in it.</param>
-    /// <returns>The stack with a sentence for each decision, or faults that say what would do.</returns>
+    /// <returns>The stack with a sentence for each decision, or faults that say what would do. <see cref="StackJudge"/> says whether it works.</returns>
     public static Reading<LayerStack> Derive(
         BuildWish wish, Stock stock, PressDescription press, InkSet inkSet, string file = "order.json", string path = "/build")
     {
-        List<InputFault> faults = [.. WishFaults(wish, stock, file, path)];
+        List<InputFault> faults = [.. wish.Layers is null ? WishFaults.Of(wish, stock, file, path) : WishFaults.OfLayers(wish.Layers, file, path)];
         if (faults.Count > 0)
             return Reading.Refused<LayerStack>(faults);
 
-        List<string> because = [];
-        List<Layer> layers = Layers(wish, stock, because);
+        List<string> because = wish.Layers is null ? [] : ["The layers were written out by hand and are taken as they stand; their order is checked."];
+        IReadOnlyList<Layer> layers = wish.Layers ?? Layers(wish, stock, inkSet, because);
         faults.AddRange(PressFaults(layers, press, inkSet, file, path));
-        return faults.Count > 0 ? Reading.Refused<LayerStack>(faults) : Reading.Of(new LayerStack(layers, wish.Lit || wish.DayNight, because));
+        return faults.Count > 0
+            ? Reading.Refused<LayerStack>(faults)
+            : Reading.Of(new LayerStack(layers, wish.Lit || wish.DayNight, because, wish.SeenFrom, wish.DayNight));
     }
 
-    private static IEnumerable<InputFault> WishFaults(BuildWish wish, Stock stock, string file, string path)
+    private static IReadOnlyList<Layer> Layers(BuildWish wish, Stock stock, InkSet inkSet, List<string> because)
     {
-        string sheet = Invariant($"{stock.Name}, which is opaque");
-        if (stock.Light == SheetLight.Opaque && wish.SeenThroughSheet)
-            yield return new(file, null, path + "/seenThroughSheet", sheet, "a clear or opal stock, or a picture seen from the printed side");
-        if (stock.Light == SheetLight.Opaque && wish.DayNight)
-            yield return new(file, null, path + "/dayNight", sheet, "a clear or opal stock that lets the lamp through");
-        else if (stock.Light == SheetLight.Opaque && wish.Lit)
-            yield return new(file, null, path + "/lit", sheet, "a clear or opal stock that lets the lamp through, or no lamp");
-        if (wish.White is WhiteSource.NamedSeparation && string.IsNullOrWhiteSpace(wish.WhiteSeparation))
-            yield return new(file, null, path + "/whiteSeparation", "no name", "the name of the separation that holds the white");
-        if ((wish.White is not null || wish.DayNight) && !(wish.WhitePercent is > 0 and <= 200) && !(wish.White is null && wish.WhitePercent == 0))
-            yield return new(file, null, path + "/whitePercent", Invariant($"{wish.WhitePercent} %"), "over 0 % to 200 %");
-    }
+        PrintedFace printed = FaceChoice.Of(wish, stock, because);
+        (List<PlannedLayer> before, List<PlannedLayer> behind) = FromEye.Of(wish, stock, inkSet, printed, because);
 
-    private static List<Layer> Layers(BuildWish wish, Stock stock, List<string> because)
-    {
-        SheetFace face = wish.SeenThroughSheet ? SheetFace.Second : SheetFace.First;
-        bool mirrored = face == SheetFace.Second;
-        because.Add(mirrored
-            ? "The picture is looked at through the sheet: it is printed mirrored on the second surface."
-            : "The picture is looked at from the printed side: it is printed right-reading on the first surface.");
-
-        // From the eye inward first; the face then decides which end lies on the sheet.
-        List<Layer> fromEye = wish.DayNight ? DayNight(wish, face, mirrored, because) : Plain(wish, stock, face, mirrored, because);
-        if (face == SheetFace.First)
-            fromEye.Reverse();
+        // From the eye inward so far; on the first surface the sheet ends the row, on the second it begins it.
+        List<Layer> first = [], second = [];
+        (printed == PrintedFace.Second ? second : first).AddRange(before.Select(l => l.On(printed == PrintedFace.Second ? SheetFace.Second : SheetFace.First)));
+        (printed == PrintedFace.First ? first : second).AddRange(behind.Select(l => l.On(printed == PrintedFace.First ? SheetFace.First : SheetFace.Second)));
+        first.Reverse();
         if (wish.Clear)
         {
-            fromEye.Add(new(face, InkGroup.Clear, WhiteSource.Flood, null, 1, 100, 0, mirrored));
-            because.Add("Clear goes on last, over all the rest.");
+            AddClear(first);
+            AddClear(second);
+            because.Add(printed == PrintedFace.Both ? "Clear goes on last on each face, over all the rest." : "Clear goes on last, over all the rest.");
         }
 
-        return fromEye;
+        return [.. first, .. second];
     }
 
-    private static List<Layer> DayNight(BuildWish wish, SheetFace face, bool mirrored, List<string> because)
+    private static void AddClear(List<Layer> face)
     {
-        because.Add("By day only the picture in front of the white is seen; lit, both are. The day picture (page 1) lies nearest to the viewer, then white, then the night picture (page 2).");
-        because.Add(face == SheetFace.First
-            ? "On the first surface the lamp side is printed first: night picture, white, day picture."
-            : "On the second surface the viewer's side is printed first: day picture, white, night picture.");
-        if (wish.White is null)
-            because.Add("Day and night need white between them; none was named, so it floods the piece.");
-        return [Colour(face, 1, mirrored), .. Whites(wish, face, mirrored, because), Colour(face, 2, mirrored)];
+        if (face.Count > 0)
+            face.Add(new(face[0].Face, InkGroup.Clear, WhiteSource.Flood, null, 1, MostPercent, 0, face[^1].Mirrored));
     }
 
-    private static List<Layer> Plain(BuildWish wish, Stock stock, SheetFace face, bool mirrored, List<string> because)
+    /// <summary>Shares a strength evenly among as many layers as it needs.</summary>
+    internal static IEnumerable<PlannedLayer> Shared(PlannedLayer layer, List<string> because)
     {
-        List<Layer> layers = [Colour(face, 1, mirrored)];
-        if (wish.White is not null)
-        {
-            layers.AddRange(Whites(wish, face, mirrored, because));
-            because.Add(mirrored
-                ? "White behind the colour as the viewer sees it: on the second surface colour first, then white."
-                : "White under the colour: on the first surface white first, then colour.");
-        }
-        else if (stock.Light == SheetLight.Clear)
-        {
-            because.Add("No white was ordered: the clear sheet shows what stands behind it.");
-        }
-        else if (stock.ReflectancePercent < 50 && stock.Light == SheetLight.Opaque)
-        {
-            because.Add(Invariant($"No white was ordered: the sheet returns {stock.ReflectancePercent:0} % of the light and darkens the picture."));
-        }
-
-        if (wish.Lit)
-            because.Add("A lamp stands behind the piece: white and sheet spread its light, and the colours are judged lit.");
-        return layers;
+        int count = (int)Math.Ceiling((layer.Percent / MostPercent) - 1e-9);
+        string name = layer.Group == InkGroup.White ? "white" : "block-out";
+        string sentence = Invariant($"{layer.Percent:0} % {name} is more than one layer holds: {count} layers of {layer.Percent / count:0.#} %.");
+        if (count > 1 && !because.Contains(sentence, StringComparer.Ordinal))
+            because.Add(sentence);
+        return Enumerable.Repeat(layer with { Percent = layer.Percent / count }, count);
     }
 
-    private static Layer Colour(SheetFace face, int page, bool mirrored) => new(face, InkGroup.Colour, null, null, page, 100, 0, mirrored);
-
-    private static IEnumerable<Layer> Whites(BuildWish wish, SheetFace face, bool mirrored, List<string> because)
-    {
-        double percent = wish.WhitePercent > 0 ? wish.WhitePercent : MostWhitePercent;
-        int count = (int)Math.Ceiling((percent / MostWhitePercent) - 1e-9);
-        if (count > 1)
-            because.Add(Invariant($"{percent:0} % white is more than one layer holds: {count} layers of {percent / count:0.#} %."));
-        WhiteSource source = wish.White ?? WhiteSource.Flood;
-        string? name = source == WhiteSource.NamedSeparation ? wish.WhiteSeparation : null;
-        return Enumerable.Range(0, count).Select(_ => new Layer(face, InkGroup.White, source, name, 1, percent / count, wish.WhiteChokeMm, mirrored));
-    }
-
-    private static IEnumerable<InputFault> PressFaults(List<Layer> layers, PressDescription press, InkSet inkSet, string file, string path)
+    private static IEnumerable<InputFault> PressFaults(IReadOnlyList<Layer> layers, PressDescription press, InkSet inkSet, string file, string path)
     {
         if (layers.Count > press.MaxLayers)
         {
@@ -131,18 +86,25 @@ public static class StackBuilder
                 Invariant($"at most {press.MaxLayers} on {press.Name}: fewer layers or a press that takes {layers.Count}"));
         }
 
-        foreach ((InkGroup group, InkRole role, string field) in new[] { (InkGroup.White, InkRole.White, "white"), (InkGroup.Clear, InkRole.Clear, "clear") })
+        foreach ((InkGroup group, InkRole role, string field, string ink) in Needs)
         {
             if (layers.All(l => l.Group != group))
                 continue;
             if (press.Channels.All(c => c.Role != role))
-                yield return new(file, null, Invariant($"{path}/{field}"), Invariant($"{press.Name}, which has no {field} channel"), Invariant($"a press with {field}, or a build without it"));
+                yield return new(file, null, Invariant($"{path}/{field}"), Invariant($"{press.Name}, which has no {ink} channel"), Invariant($"a press with {ink}, or a build without it"));
             else if (inkSet.Find(role) is null)
-                yield return new(file, null, Invariant($"{path}/{field}"), Invariant($"{inkSet.Name}, which has no {field} ink"), Invariant($"an ink set with {field}, or a build without it"));
+                yield return new(file, null, Invariant($"{path}/{field}"), Invariant($"{inkSet.Name}, which has no {ink} ink"), Invariant($"an ink set with {ink}, or a build without it"));
         }
     }
 
-    private static string Words(InkGroup group) => group switch
+    private static IReadOnlyList<(InkGroup Group, InkRole Role, string Field, string Ink)> Needs { get; } =
+    [
+        (InkGroup.White, InkRole.White, "white", "white"), (InkGroup.Clear, InkRole.Clear, "clear", "clear"),
+        (InkGroup.BlockOut, InkRole.Black, "blockOut", "black"),
+    ];
+
+    /// <summary>A group in a word.</summary>
+    internal static string Words(InkGroup group) => group switch
     {
         InkGroup.Colour => "colour",
         InkGroup.White => "white",

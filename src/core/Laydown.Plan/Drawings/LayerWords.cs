@@ -23,6 +23,8 @@ internal static class LayerWords
             words.Add(source);
         if (layer.Group is not InkGroup.Colour || layer.StrengthPercent is not 100)
             words.Add(Invariant($"{layer.StrengthPercent:0.#} %"));
+        if (layer.Negative)
+            words.Add("negative: the mask opens a window");
         if (layer.ChokeMm != 0)
             words.Add(Invariant($"{(layer.ChokeMm > 0 ? "choke" : "spread")} {Math.Abs(layer.ChokeMm):0.##} mm"));
         words.Add(layer.Mirrored ? "mirrored" : "right-reading");

@@ -6,9 +6,10 @@ namespace Laydown.Press.Stacks;
 /// <param name="Source">Where its picture comes from; null for colour.</param>
 /// <param name="SeparationName">The named separation, when that is the source.</param>
 /// <param name="ArtworkPage">Page of the item's artwork from 1 that it shows or is derived from.</param>
-/// <param name="StrengthPercent">Strength, percent of full laydown, over 0 to 200.</param>
+/// <param name="StrengthPercent">Strength, percent of full laydown, over 0 to 200; colour at most 100.</param>
 /// <param name="ChokeMm">Choke (positive) or spread (negative), mm.</param>
-/// <param name="Mirrored">Whether it is printed mirrored (second surface); derived, never asked for.</param>
+/// <param name="Mirrored">Whether it is printed mirrored: the one it is meant for sees it through the sheet.</param>
+/// <param name="Negative">Whether its mask is read the other way round: ink where the mask has none, so that the mask opens a window.</param>
 public sealed record Layer(
     SheetFace Face,
     InkGroup Group,
@@ -17,4 +18,14 @@ public sealed record Layer(
     int ArtworkPage,
     double StrengthPercent,
     double ChokeMm,
-    bool Mirrored);
+    bool Mirrored,
+    bool Negative = false)
+{
+    /// <summary>Whether it covers the whole piece.</summary>
+    [System.Text.Json.Serialization.JsonIgnore]
+    public bool IsFlood => Group != InkGroup.Colour && Source is null or WhiteSource.Flood;
+
+    /// <summary>Whether its picture can be read the other way round; a flood and what is derived from the picture itself cannot.</summary>
+    public static bool TakesNegative(WhiteSource? source) =>
+        source is WhiteSource.Alpha or WhiteSource.NamedSeparation or WhiteSource.MaskPicture;
+}

@@ -98,6 +98,7 @@ internal static class SchemaRules
         ["Order.received"] = Day,
         ["due"] = Day,
         ["whiteChokeMm"] = From(-50, 50),
+        ["blockOutChokeMm"] = From(-50, 50),
         ["chokeMm"] = From(-50, 50),
         ["lays"] = Both(Entries(0, 100), Each(From(0, 100_000))),
         ["HeadGap.mm"] = From(0, 30),
@@ -123,6 +124,8 @@ internal static class SchemaRules
         ["lightInkTakeOverPercent"] = From(0, 100),
         ["whitePercent"] = From(0, 200),
         ["strengthPercent"] = Over(0, 200),
+        ["blockOutPercent"] = Over(0, 200),
+        ["backPercent"] = Over(0, 100),
         ["whiteLayerPercent"] = Over(0, 200),
         ["curve"] = Both(Entries(2, 4097), Each(From(0, 100))),
 
@@ -177,6 +180,8 @@ internal static class SchemaRules
         ["quoteValidDays"] = From(1, 1000),
         ["page"] = From(1, 1_000_000),
         ["artworkPage"] = From(1, 100_000),
+        ["maskPage"] = From(1, 100_000),
+        ["BuildWish.layers"] = Entries(1, 50),
     };
 
     private static readonly (string End, Action<JsonObject> Rule)[] Ends =

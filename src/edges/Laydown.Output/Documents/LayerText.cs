@@ -28,6 +28,8 @@ internal static class LayerText
             WhiteSource.NamedSeparation => Invariant($"from the separation {layer.SeparationName}"),
             _ => "from a mask picture",
         });
+        if (layer.Negative)
+            words.Add("negative: the mask opens a window");
         if (layer.Source is not null)
             words.Add(Invariant($"{layer.StrengthPercent:0.#} %"));
         if (layer.ChokeMm != 0)

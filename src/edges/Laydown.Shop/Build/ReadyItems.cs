@@ -12,7 +12,7 @@ internal static class ReadyItems
     /// <summary>The item with its smallest text and narrowest bar-code module at finished size.</summary>
     public static ReadyItem Of(Item item, string orderId, ArtworkFile? artwork)
     {
-        List<ArtworkPage> pages = [.. (artwork?.Pages ?? []).Take(item.Build.DayNight ? 2 : 1)];
+        List<ArtworkPage> pages = [.. (artwork?.Pages ?? []).Take(item.Build.Pictures)];
         return new(
             item,
             orderId,

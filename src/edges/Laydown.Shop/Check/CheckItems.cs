@@ -1,6 +1,7 @@
 using Laydown.Artwork.Checks;
 using Laydown.Artwork.Pages;
 using Laydown.Measures;
+using Laydown.Plan.Build;
 using Laydown.Plan.Runs;
 using Laydown.Shop.Artwork;
 using Laydown.Shop.Build;
@@ -58,7 +59,11 @@ public sealed class CheckItems(ShopFolder folder, Catalogue catalogue, IShopStor
         Reading<PressChoice> press = PressChooser.Choose(ReadyItems.Of(item.Item, item.OrderId, artwork), PressRooms.Of(catalogue));
         if (faults.TrueForAll(f => !IsOfLine(f)))
             faults.AddRange(press.Faults);
-        IReadOnlyList<Finding> findings = ArtworkChecks.Run(artwork, CheckWishes.Of(item.Item, press.Match<PressChoice?>(p => p, _ => null)));
+        IReadOnlyList<Finding> findings =
+        [
+            .. ArtworkChecks.Run(artwork, CheckWishes.Of(item.Item, press.Match<PressChoice?>(p => p, _ => null))),
+            .. press.Match(p => StackJudge.Judge(p.Stack, p.Stock, p.Press.MaxLayers), _ => []),
+        ];
         bool stop = faults.Count > 0 || findings.Any(f => f.Severity == Severity.Stop);
         return item with
         {

@@ -24,10 +24,11 @@ public static class CheckWishes
             mode?.FeedDpi ?? 600,
             mode?.ContonePpi ?? 150,
             choice?.Condition.TotalLimitPercent ?? 300,
-            item.Build.White is not null || item.Build.DayNight,
+            item.Build.PrintsWhite,
             item.Build.White is WhiteSource.NamedSeparation ? item.Build.WhiteSeparation : null,
             item.Build.White is WhiteSource.Alpha,
-            item.Build.DayNight,
-            item.Finishing.Any(f => f.Kind == FinishingKind.CutContour));
+            item.Build.Pictures > 1,
+            item.Finishing.Any(f => f.Kind == FinishingKind.CutContour),
+            item.Build.LastPage);
     }
 }

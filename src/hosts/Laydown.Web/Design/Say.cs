@@ -85,7 +85,7 @@ public static class Say
             > 0 => Invariant($", choked {layer.ChokeMm:0.##} mm"),
             _ => Invariant($", spread {-layer.ChokeMm:0.##} mm"),
         };
-        return Invariant($"{group}{source}, {layer.StrengthPercent:0.#} %{choke}{(layer.Mirrored ? ", mirrored" : "")}");
+        return Invariant($"{group}{source}{(layer.Negative ? ", negative" : "")}, {layer.StrengthPercent:0.#} %{choke}{(layer.Mirrored ? ", mirrored" : "")}");
     }
 
     /// <summary>A face in words.</summary>
