@@ -1,4 +1,5 @@
 using Laydown.Measures;
+using Laydown.Output.Layers;
 using Laydown.Press.Stacks;
 using Laydown.Raster.Tiles;
 using Laydown.Shop.Artwork;
@@ -87,18 +88,34 @@ internal sealed class RunPlanes : IDisposable
         ItemRecord item, int number, IPageRenderer renderer, double ppi, Action<double> done, CancellationToken cancellation)
     {
         LayerStack stack = StackOf(item);
-        ITileSink SinkOf(int layer, LayerRecipe recipe, int rows, int columns)
+        ITileSink SinkOf(int layer, IReadOnlyList<InkPlane> planes, double limitPercent, int rows, int columns)
         {
             string path = Path.Combine(workPath, Invariant($"{number}-{layer}.raw"));
-            PlaneFile file = new(path, recipe.Planes.Count, rows, columns, recipe.LimitPercent, MirroredOnSheet(stack.Layers[layer], layer));
+            PlaneFile file = new(path, planes.Count, rows, columns, limitPercent, MirroredOnSheet(stack.Layers[layer], layer));
             files[(item.Item.Id, layer, false)] = file;
-            if (!inks.TryGetValue(layer, out IReadOnlyList<InkPlane>? first) || recipe.Planes.Count > first.Count)
-                inks[layer] = recipe.Planes;
+            if (!inks.TryGetValue(layer, out IReadOnlyList<InkPlane>? first) || planes.Count > first.Count)
+                inks[layer] = planes;
             return file;
         }
 
-        ItemLayers maker = new(renderer, context.Condition, context.InkSet, context.ProfilePath);
-        Reading<int> made = await maker.RunAsync(item, stack, ppi, SinkOf, done, cancellation);
+        Reading<int> made;
+        if (context.Looks.GetValueOrDefault(item.Item.Id) is { } look)
+        {
+            (int rows, int columns) = (SheetPixels.Of(item.Item.Printed.HeightMm, ppi), SheetPixels.Of(item.Item.Printed.WidthMm, ppi));
+            made = ChosenLooks.Run(
+                look, context.Condition.Id, rows, columns, (layer, planes, limit) => SinkOf(layer, planes, limit, rows, columns), done, cancellation);
+        }
+        else if (item.LookId is { } missing)
+        {
+            return Refused(item, "look", Invariant($"{missing}, which is not at hand"), "the look the item is printed from");
+        }
+        else
+        {
+            ItemLayers maker = new(renderer, context.Condition, context.InkSet, context.ProfilePath);
+            made = await maker.RunAsync(
+                item, stack, ppi, (layer, recipe, rows, columns) => SinkOf(layer, recipe.Planes, recipe.LimitPercent, rows, columns), done, cancellation);
+        }
+
         if (made.IsTaken && IsPlacedTurned(item.Item.Id))
             Turn(item.Item.Id, number, stack.Layers.Count, cancellation);
         return made.Then(_ => Agreeing(item, stack));

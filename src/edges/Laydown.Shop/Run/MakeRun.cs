@@ -1,4 +1,5 @@
 using Laydown.Measures;
+using Laydown.Shop.Layers;
 using Laydown.Shop.Orders;
 
 namespace Laydown.Shop.Run;
@@ -30,7 +31,7 @@ public sealed class MakeRun(ShopFolder folder, Catalogue catalogue, IShopStore s
             if (record is null)
                 return Refused(runId, "id", "no run of that id", "the id of a planned run");
 
-            Reading<RunContext> context = RunContexts.Gather(record.Run, catalogue, await ItemsAsync(cancellation));
+            Reading<RunContext> context = RunContexts.Gather(record.Run, catalogue, await ItemsAsync(cancellation), new LookShelf(folder));
             return context.IsTaken
                 ? await MakeOrSkipAsync(record, context.Value, cancellation)
                 : Reading.Refused<RunRecord>(context.Faults);

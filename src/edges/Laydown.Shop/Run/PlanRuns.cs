@@ -2,6 +2,7 @@ using Laydown.Measures;
 using Laydown.Plan.Runs;
 using Laydown.Shop.Build;
 using Laydown.Shop.Colour;
+using Laydown.Shop.Layers;
 using Laydown.Shop.Layout;
 using Laydown.Shop.Orders;
 
@@ -11,7 +12,8 @@ namespace Laydown.Shop.Run;
 /// <param name="catalogue">What the shop has.</param>
 /// <param name="store">What it remembers.</param>
 /// <param name="measure">Measures the ink of a piece.</param>
-public sealed class PlanRuns(Catalogue catalogue, IShopStore store, IInkMeasure measure)
+/// <param name="looks">Looks of the shop; null where no item is printed from one.</param>
+public sealed class PlanRuns(Catalogue catalogue, IShopStore store, IInkMeasure measure, LookShelf? looks = null)
 {
     /// <summary>
     /// Plans all ready items. Run ids are <c>R-yyyymmdd-NN</c>, counted up from the last of that day, so equal shops give equal ids.
@@ -113,7 +115,7 @@ public sealed class PlanRuns(Catalogue catalogue, IShopStore store, IInkMeasure 
     private async Task<string> HashAsync(
         Laydown.Plan.Runs.Run run, IReadOnlyList<PlannedItem> members, Desk desk, CancellationToken cancellation)
     {
-        Reading<RunContext> context = RunContexts.Gather(run, catalogue, [.. members.Select(m => desk.Items[m.Item.Id])]);
+        Reading<RunContext> context = RunContexts.Gather(run, catalogue, [.. members.Select(m => desk.Items[m.Item.Id])], looks);
         return await RunContexts.HashAsync(context.Value, cancellation);
     }
 

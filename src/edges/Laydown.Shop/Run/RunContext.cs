@@ -2,6 +2,7 @@ using Laydown.Press.Conditions;
 using Laydown.Press.Inks;
 using Laydown.Press.Machines;
 using Laydown.Press.Stocks;
+using Laydown.Shop.Layers;
 using Laydown.Shop.Orders;
 
 namespace Laydown.Shop.Run;
@@ -29,4 +30,8 @@ public sealed record RunContext(
     string ProfilePath,
     string Currency,
     IReadOnlyList<ItemRecord> Items,
-    InkOptics? Optics = null);
+    InkOptics? Optics = null)
+{
+    /// <summary>Looks that items are printed from, by item; items that are not named here are separated from their pages.</summary>
+    public IReadOnlyDictionary<string, StoredLook> Looks { get; init; } = new Dictionary<string, StoredLook>();
+}

@@ -5,6 +5,7 @@ using Laydown.Press.Conditions;
 using Laydown.Press.Inks;
 using Laydown.Press.Machines;
 using Laydown.Press.Stocks;
+using Laydown.Shop.Layers;
 using Laydown.Shop.Orders;
 
 namespace Laydown.Shop.Run;
@@ -16,7 +17,12 @@ public static class RunContexts
     private const int FilesVersion = 1;
 
     /// <summary>The run with everything it names, or a fault for each name that leads nowhere.</summary>
-    public static Reading<RunContext> Gather(Laydown.Plan.Runs.Run run, Catalogue catalogue, IReadOnlyList<ItemRecord> items)
+    /// <param name="run">The run.</param>
+    /// <param name="catalogue">What the shop has.</param>
+    /// <param name="items">Items of the shop.</param>
+    /// <param name="shelf">Looks of the shop; null where no item is printed from one.</param>
+    public static Reading<RunContext> Gather(
+        Laydown.Plan.Runs.Run run, Catalogue catalogue, IReadOnlyList<ItemRecord> items, LookShelf? shelf = null)
     {
         List<InputFault> faults = [];
         PressDescription? press = Need(catalogue.Presses.FirstOrDefault(p => Is(p.Id, run.PressId)), "press", run.PressId);
@@ -28,12 +34,22 @@ public static class RunContexts
         List<ItemRecord> members = [.. run.Items
             .Select(r => Need(items.FirstOrDefault(i => Is(i.Item.Id, r.ItemId) && Is(i.RunId ?? run.Id, run.Id)), "item", r.ItemId))
             .OfType<ItemRecord>()];
+        Dictionary<string, StoredLook> looks = [];
+        foreach (ItemRecord item in members.Where(i => i.LookId is not null))
+        {
+            Reading<StoredLook> look = ChosenLook.Of(item, shelf);
+            faults.AddRange(look.Faults);
+            if (look.IsTaken)
+                looks[item.Item.Id] = look.Value;
+        }
+
         if (faults.Count > 0 || press is null || mode is null || condition is null || inks is null || stock is null)
             return Reading.Refused<RunContext>(faults);
 
         return Reading.Of(new RunContext(
             catalogue.ShopName, run, press, mode, inks, stock, condition, ProfilePath(catalogue, condition), catalogue.Rates.Currency, members,
-            catalogue.OpticsOf(condition)));
+            catalogue.OpticsOf(condition))
+        { Looks = looks });
 
         T? Need<T>(T? found, string what, string id)
             where T : class
@@ -48,7 +64,7 @@ public static class RunContexts
     public static string ProfilePath(Catalogue catalogue, PrintCondition condition) =>
         Path.Combine(catalogue.Folder, "profiles", Path.GetFileName(condition.Profile));
 
-    /// <summary>SHA-256, lower-case hex, over all that goes into the files: run, press, inks, stock, condition, profile, lines and artwork.</summary>
+    /// <summary>SHA-256, lower-case hex, over all that goes into the files: run, press, inks, stock, condition, profile, lines, artwork and looks.</summary>
     /// <remarks>States and paths stay out: they change nothing in the files.</remarks>
     public static async Task<string> HashAsync(RunContext context, CancellationToken cancellation)
     {
@@ -69,6 +85,8 @@ public static class RunContexts
             Profile = profile,
             context.Currency,
             Items = context.Items.Select(i => new { i.Item, i.OrderId, i.Customer, i.Stack, i.Artwork?.Sha256 }),
+            Looks = context.Looks.OrderBy(l => l.Key, StringComparer.Ordinal)
+                .Select(l => new { Item = l.Key, l.Value.Record.LookId, l.Value.Record.Layers, Planes = l.Value.Record.PlanesSha256 }),
         };
         return Convert.ToHexStringLower(SHA256.HashData(JsonSerializer.SerializeToUtf8Bytes(inputs, ShopJson.Compact)));
     }

@@ -1,0 +1,67 @@
+using System.Security.Cryptography;
+using Laydown.Measures;
+using Laydown.Output.PressFiles;
+using Laydown.Raster.Tiles;
+using Laydown.Shop.Layers;
+
+namespace Laydown.Output.Layers;
+
+/// <summary>Takes the laydown of an item from the look it is printed from, instead of separating its pages.</summary>
+internal static class ChosenLooks
+{
+    /// <summary>Takes the finished layers.</summary>
+    /// <param name="layer">Layer from 0.</param>
+    /// <param name="inks">Its planes.</param>
+    /// <param name="limitPercent">Largest sum, percent of one full ink.</param>
+    public delegate ITileSink SinkOf(int layer, IReadOnlyList<InkPlane> inks, double limitPercent);
+
+    /// <summary>Pours every layer at the size asked for.</summary>
+    /// <param name="look">The look.</param>
+    /// <param name="conditionId">The print condition it is printed in.</param>
+    /// <param name="rows">Rows wanted; 0 for its own.</param>
+    /// <param name="columns">Columns wanted; 0 for its own.</param>
+    /// <param name="sinkOf">Gives the place each layer goes to.</param>
+    /// <param name="done">Told the share that is done, 0 to 1.</param>
+    /// <param name="cancellation">Looked at before each band.</param>
+    /// <returns>How many layers, or why the look cannot be printed: another print condition, changed planes, a limit that does not hold.</returns>
+    public static Reading<int> Run(
+        StoredLook look, string conditionId, int rows, int columns, SinkOf sinkOf, Action<double> done, CancellationToken cancellation)
+    {
+        LookRecord record = look.Record;
+        if (!string.Equals(record.ConditionId, conditionId, StringComparison.Ordinal))
+            return Refused(look, "print condition", record.ConditionId, Invariant($"a look made for {conditionId}, in which the item is printed"));
+        if (Changed(look, cancellation) is { } found)
+            return Refused(look, LookRecord.PlanesFile, found, "the planes as they were written");
+
+        using LookPlanes planes = new(record, look.Folder);
+        int first = 0;
+        for (int layer = 0; layer < record.Layers.Count; layer++)
+        {
+            LookedLayer looked = record.Layers[layer];
+            LookLayerTiles tiles = new(planes, first, looked.Inks.Count);
+            int highest = tiles.Pour(
+                rows == 0 ? planes.Height : rows, columns == 0 ? planes.Width : columns,
+                sinkOf(layer, [.. looked.Inks.Select(i => new InkPlane(i.Role, i.Name))], looked.LimitPercent), cancellation);
+            if (highest > Math.Floor(looked.LimitPercent * 255 / 100))
+                return Refused(look, Invariant($"layer {layer + 1}"), Invariant($"{highest / 2.55:0.#} % of ink at a pixel"), Invariant($"at most {looked.LimitPercent:0.#} %"));
+            first += looked.Inks.Count;
+            done((layer + 1.0) / record.Layers.Count);
+        }
+
+        return Reading.Of(record.Layers.Count);
+    }
+
+    private static string? Changed(StoredLook look, CancellationToken cancellation)
+    {
+        cancellation.ThrowIfCancellationRequested();
+        string path = Path.Combine(look.Folder, LookRecord.PlanesFile);
+        if (!File.Exists(path))
+            return "no such file";
+        using FileStream stream = File.OpenRead(path);
+        string sha = Convert.ToHexStringLower(SHA256.HashData(stream));
+        return string.Equals(sha, look.Record.PlanesSha256, StringComparison.OrdinalIgnoreCase) ? null : "planes that were changed";
+    }
+
+    private static Reading<int> Refused(StoredLook look, string field, string found, string wanted) =>
+        Reading.Refused<int>(new InputFault(Invariant($"look {look.Record.LookId} of {look.Record.ItemId}"), null, field, found, wanted));
+}
