@@ -82,17 +82,6 @@ public sealed class StackLookLawTests
     }
 
     [Fact]
-    public void An_opal_sheet_gives_back_what_was_measured()
-    {
-        // Seen at 45:0 the number differs a little from the diffuse one: the surfaces sort directions.
-        double[] day = new double[36], night = new double[36];
-        new StackOptics(LookSheet.Opal(0.45, 0.45), [], backing: 0).Solve([], day, night);
-        Assert.Equal(0.45, night[5], tolerance: 0.06);
-        Assert.Equal(0.45, day[5], tolerance: 0.06);
-        Assert.Throws<ArgumentException>(() => LookSheet.Opal(0.6, 0.6));
-    }
-
-    [Fact]
     public void A_black_back_leaves_the_day_picture_and_takes_the_night()
     {
         LookInk opaque = LookInk.Colour(Bands.Flat(9));

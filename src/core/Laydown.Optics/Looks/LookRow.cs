@@ -23,7 +23,7 @@ internal sealed class LookRow
     private readonly float[]?[] scatter;
     private readonly bool[] isWhite;
     private readonly RowHalftone?[] turbid;
-    private readonly float[] sheetReflectance, sheetTransmittance, fromRoom, fromLamp;
+    private readonly float[] sheetReflectance, sheetTransmittance, sheetScatter, sheetStraight, fromRoom, fromLamp;
     private readonly byte[] gamma;
     private readonly int[] firstInk;
 
@@ -46,6 +46,8 @@ internal sealed class LookRow
         turbid = [.. firstInk.Select((_, layer) => optics.Turbid(layer) is { } bands ? new RowHalftone(bands, Padded) : null)];
         sheetReflectance = Line(band => optics.Sheet.Inside[band].FrontReflectance);
         sheetTransmittance = Line(band => optics.Sheet.Inside[band].Inward);
+        sheetScatter = Line(band => optics.Sheet.Scatter[band]);
+        sheetStraight = Line(band => optics.Sheet.Straight[band]);
         (this.fromRoom, this.fromLamp) = (fromRoom, fromLamp);
         gamma = [.. Enumerable.Range(0, GammaSteps + 1).Select(i => Srgb.EncodeChannel((double)i / GammaSteps * ((double)i / GammaSteps)))];
     }
@@ -119,14 +121,12 @@ internal sealed class LookRow
             t += share * (slabT - t);
         }
 
-        return (r, t);
+        return (r + Vector256.Create((float)(optics.Sheet.GlossSeen * Boundary.Ink.At45)), t);
     }
 
     private V Share(ReadOnlySpan<byte> spot, int block)
     {
-        if (!optics.Sheet.IsClear)
-            return V.Zero;
-        V sum = V.Zero;
+        V sum = At(sheetScatter, 0, block);
         for (int ink = 0; ink < spot.Length; ink++)
         {
             if (scatter[ink] is { } line && spot[ink] != 0)
@@ -219,7 +219,7 @@ internal sealed class LookRow
 
     private (V Reflectance, V Transmittance) Slab(ReadOnlySpan<byte> spot, int block)
     {
-        V t = At(sheetTransmittance, 0, block);
+        V t = At(sheetStraight, 0, block);
         for (int ink = 0; ink < spot.Length; ink++)
         {
             if (!isWhite[ink] && spot[ink] != 0)

@@ -3,12 +3,14 @@ using Laydown.Optics.Layers;
 
 namespace Laydown.Optics.Looks;
 
-/// <summary>What the thickness of a sheet does to pictures on its two faces: they move against each other with the viewer, and light that is
+/// <summary>What the thickness of a sheet does to pictures on its two faces: they move against each other with the viewer, and light
+/// that is
 /// spread at one face comes back to it in a halo.</summary>
 /// <remarks>The sheet is clear; Snell's law: sin θ' = sin θ / n.</remarks>
 public static class Parallax
 {
-    /// <summary>How far the picture on the far face seems to lie from that on the near face, to a viewer who looks aslant: d·tan θ'.</summary>
+    /// <summary>How far the picture on the far face seems to lie from that on the near face, to a viewer who looks aslant: d·tan
+    /// θ'.</summary>
     /// <param name="thicknessMm">Distance of the pictures, mm, 0 to 100: the sheet's thickness, or that of films between them.</param>
     /// <param name="viewingDegrees">Angle of view in air to the normal, degrees, 0 to 89.</param>
     /// <param name="sheet">The sheet's boundary to air.</param>
@@ -35,7 +37,8 @@ public static class Parallax
         return thicknessMm * sine / Math.Sqrt(1 - (sine * sine));
     }
 
-    /// <summary>Inner radius of the halo round a bright spot on one face: light from there that the other face reflects wholly comes back no
+    /// <summary>Inner radius of the halo round a bright spot on one face: light from there that the other face reflects wholly comes
+    /// back no
     /// nearer than 2d·tan θ_c.</summary>
     /// <param name="thicknessMm">Thickness, mm, 0 to 100.</param>
     /// <param name="sheet">The sheet's boundary to air, index over 1.</param>

@@ -5,7 +5,8 @@ namespace Laydown.Optics.Looks;
 
 /// <summary>Numbers of a stack in a scene: opacity, transmission, density, contrast, luminance and how much of the layers behind the
 /// white shows by day; for one spot, or as maps over rows of pixels.</summary>
-/// <remarks>Day is the scene with its lamp off: the colours of day do not hang on the room's lux, and are told even in a room of 0 lx.</remarks>
+/// <remarks>Day is the scene with its lamp off: the colours of day do not hang on the room's lux, and are told even in a room of 0
+/// lx.</remarks>
 public sealed class StackNumbers
 {
     /// <summary>Reflectance of the white that opacity is read over.</summary>

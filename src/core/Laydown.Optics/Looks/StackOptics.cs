@@ -98,7 +98,7 @@ public sealed class StackOptics
             double straight = Straight(coverages, band);
             (double r, double t) = straight < 1 ? Spread(coverages, band) : default;
             (double slabR, double slabT) = straight > 0 ? Slab(coverages, band) : default;
-            reflectance[band] = (straight * slabR) + ((1 - straight) * r);
+            reflectance[band] = (straight * slabR) + ((1 - straight) * r) + (Sheet.GlossSeen * Boundary.Ink.At45);
             transmittance[band] = (straight * slabT) + ((1 - straight) * t);
         }
     }
@@ -106,6 +106,7 @@ public sealed class StackOptics
     /// <summary>The same as if whites and sheet spread all light: what the adding method says by itself; wrong where little is
     /// spread.</summary>
     /// <inheritdoc cref="Solve"/>
+    /// <remarks>Gloss of a textured sheet is left out.</remarks>
     public void SolveSpread(ReadOnlySpan<double> coverages, Span<double> reflectance, Span<double> transmittance)
     {
         CheckCount(coverages);
@@ -163,9 +164,7 @@ public sealed class StackOptics
 
     private double Straight(ReadOnlySpan<double> coverages, int band)
     {
-        if (!Sheet.IsClear)
-            return 0;
-        double scatter = 0;
+        double scatter = Sheet.Scatter[band];
         for (int layer = 0; layer < Layers.Count; layer++)
         {
             for (int i = 0; Layers[layer].Scatters && i < Layers[layer].Inks.Count; i++)
@@ -227,7 +226,7 @@ public sealed class StackOptics
 
     private (double Reflectance, double Transmittance) Slab(ReadOnlySpan<double> coverages, int band)
     {
-        double t = Sheet.Inside[band].Inward;
+        double t = Sheet.Straight[band];
         for (int layer = 0; layer < Layers.Count; layer++)
             t *= Layers[layer].IsWhite ? 1 : Films([layer], coverages, band).Once;
 
@@ -238,5 +237,6 @@ public sealed class StackOptics
         return (slanted * Backing * straight / (1 - (Backing * back)), straight);
     }
 
-    private static double Through(double r, double t) => (1 - r) * (1 - r) * t / (1 - (r * r * t * t));
+    /// <summary>Transmittance of a clear slab by the reflectance of a face and the transmittance of its inside.</summary>
+    internal static double Through(double r, double t) => (1 - r) * (1 - r) * t / (1 - (r * r * t * t));
 }
