@@ -1,0 +1,136 @@
+using Laydown.Colour.Spaces;
+
+namespace Laydown.Optics.Panels;
+
+/// <summary>Finds the inks in front of and behind the white that come nearest to a wanted pair of colours.</summary>
+/// <remarks>
+/// Least squares over both views with the weights of CIEDE2000 frozen at the wish, a small charge for ink, and the ink sums as steep
+/// walls; by Levenberg's and Marquardt's damping with inks held at their bounds where the slope pushes outward [Marquardt1963].
+/// Several starts; the best end counts. The same pair gives the same inks whatever was solved before.
+/// </remarks>
+public sealed class PairSolver
+{
+    /// <summary>Charge for one full ink; decides between equals and keeps the search steady.</summary>
+    internal const double InkCharge = 0.02;
+
+    private const int MostSteps = 200;
+    private const double SoftWall = 20;
+    private readonly PanelLight light;
+    private readonly PanelLimits limits;
+    private readonly double nightWeight, wall;
+    private readonly double[] most;
+
+    /// <summary>A solver.</summary>
+    /// <param name="light">The panel at the strength of its white.</param>
+    /// <param name="limits">Its ink limits.</param>
+    /// <param name="aim">Whites of both views.</param>
+    /// <param name="nightWeight">Weight of the night view against the day view, 0 to 1000: 1 balanced, 0.1 day first.</param>
+    /// <param name="wall">Steepness of the walls at the ink sums: difference for one full ink over.</param>
+    public PairSolver(PanelLight light, PanelLimits limits, PanelAim aim, double nightWeight, double wall = 200)
+    {
+        (this.light, this.limits, Aim) = (light, limits, aim);
+        (this.nightWeight, this.wall) = (Laydown.Measures.Bounds.Within(nightWeight, 0, 1000), Laydown.Measures.Bounds.Within(wall, 1, 1e4));
+        most = [.. limits.FrontMost, .. limits.BackMost];
+    }
+
+    /// <summary>Whites of both views.</summary>
+    public PanelAim Aim { get; }
+
+    /// <summary>Number of inks, in front and behind.</summary>
+    public int InkCount => most.Length;
+
+    /// <summary>The panel.</summary>
+    internal PanelLight Light => light;
+
+    /// <summary>Best inks for a pair.</summary>
+    /// <param name="day">Wanted by day, as the eye adapted to day white sees it.</param>
+    /// <param name="night">Wanted when lit.</param>
+    /// <param name="inks">Receives inks in front, then behind; no sum and no ink is over its limit.</param>
+    /// <returns>What is left: weighted squared differences, charge for ink included.</returns>
+    public double Solve(Lab day, Lab night, Span<double> inks)
+    {
+        double best = SolveToWalls(day, night, inks);
+        Limit(inks);
+        return best;
+    }
+
+    /// <summary>The same with the hair over the sums left on: what the search itself found.</summary>
+    internal double SolveToWalls(Lab day, Lab night, Span<double> inks)
+    {
+        PairSearch search = new(this, day, night, Math.Min(wall, SoftWall));
+        Span<double> trial = stackalloc double[InkCount];
+        double best = double.MaxValue;
+        for (int start = 0; start < Starts; start++)
+        {
+            Start(start, trial);
+            double left = search.Descend(trial, MostSteps);
+            if (left >= best)
+                continue;
+            best = left;
+            trial.CopyTo(inks);
+        }
+
+        // Steep walls make a search creep along them: it first runs against soft ones, then these are made steep where it ended.
+        return wall > SoftWall ? new PairSearch(this, day, night, wall).Descend(inks, MostSteps) : best;
+    }
+
+    /// <summary>Inks near a guess: one search from there.</summary>
+    /// <param name="day">Wanted by day.</param>
+    /// <param name="night">Wanted when lit.</param>
+    /// <param name="inks">The guess; receives the inks.</param>
+    /// <param name="steps">Most steps.</param>
+    /// <returns>What is left.</returns>
+    internal double Refine(Lab day, Lab night, Span<double> inks, int steps)
+    {
+        double left = new PairSearch(this, day, night, wall).Descend(inks, steps);
+        Limit(inks);
+        return left;
+    }
+
+    /// <summary>What is left for given inks.</summary>
+    /// <param name="day">Wanted by day.</param>
+    /// <param name="night">Wanted when lit.</param>
+    /// <param name="inks">Inks in front, then behind.</param>
+    public double Left(Lab day, Lab night, ReadOnlySpan<double> inks) => new PairSearch(this, day, night, wall).Left(inks);
+
+    internal double NightWeight => nightWeight;
+
+    internal double Wall => wall;
+
+    internal PanelLimits Limits => limits;
+
+    internal ReadOnlySpan<double> Most => most;
+
+    internal int FrontInks => limits.FrontMost.Count;
+
+    internal const int Starts = 3;
+
+    // Little ink everywhere; colours in front and dark behind; dark in front and colours behind. Last ink of a layer is taken as any other.
+    private void Start(int number, Span<double> inks)
+    {
+        for (int ink = 0; ink < inks.Length; ink++)
+        {
+            bool inFront = ink < FrontInks;
+            double share = number switch { 0 => 0.2, 1 => inFront ? 0.1 : 0.6, _ => inFront ? 0.5 : 0.05 };
+            inks[ink] = share * most[ink];
+        }
+    }
+
+    // Walls give way a little: the last hair over a sum is taken off all inks of that side alike.
+    private void Limit(Span<double> inks)
+    {
+        Scale(inks[..FrontInks], limits.FrontTotal);
+        Scale(inks[FrontInks..], limits.BackTotal);
+    }
+
+    private static void Scale(Span<double> inks, double total)
+    {
+        double sum = 0;
+        foreach (double ink in inks)
+            sum += ink;
+        if (sum <= total)
+            return;
+        foreach (ref double ink in inks)
+            ink *= total / sum;
+    }
+}
