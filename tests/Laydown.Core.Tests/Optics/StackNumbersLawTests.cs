@@ -15,8 +15,8 @@ public sealed class StackNumbersLawTests
     private static LookLayer[] Panel(double white = 8) =>
         [new(LookFace.First, Cmyk), new(LookFace.First, [LookInk.White(white)]), new(LookFace.First, Cmyk)];
 
-    private static StackNumbers Numbers(Scene? scene = null, Viewer? viewer = null, double white = 8) =>
-        new(LookSheet.Clear(0.92), Panel(white), scene ?? Scene.Lit(), viewer: viewer);
+    private static StackNumbers Numbers(Scene? scene = null, Adaptation? viewer = null, double white = 8) =>
+        new(LookSheet.Clear(0.92), Panel(white), scene ?? Scene.Lit(), adaptation: viewer);
 
     [Fact]
     public void A_bare_clear_sheet_lets_all_of_itself_through()
@@ -108,12 +108,12 @@ public sealed class StackNumbersLawTests
     [Fact]
     public void The_eye_takes_for_white_what_it_is_adapted_to()
     {
-        Lab lamp = Numbers(viewer: Viewer.OfLamp).At(White).LitLab;
+        Lab lamp = Numbers(viewer: Adaptation.OfLamp).At(White).LitLab;
         Assert.Equal(100, lamp.L, tolerance: 1e-9);
         Assert.Equal(0, lamp.Chroma, tolerance: 1e-9);
 
         // To an eye adapted to 20 lx the lit piece is far over white; in between it is between.
-        double room = Numbers(viewer: Viewer.OfRoom).At(White).LitLab.L, half = Numbers(viewer: new(0.5)).At(White).LitLab.L;
+        double room = Numbers(viewer: Adaptation.OfRoom).At(White).LitLab.L, half = Numbers(viewer: new(0.5)).At(White).LitLab.L;
         Assert.True(room > half && half > 100);
 
         // An eye that does not adapt sees the lamp's own tint.
@@ -184,12 +184,12 @@ public sealed class StackNumbersLawTests
     public void What_cannot_be_told_is_refused()
     {
         Scene dark = new(0, Illuminant.D50, 3000, Illuminant.LedB4, 0.8);
-        ArgumentException refused = Assert.Throws<ArgumentException>(() => Numbers(dark, Viewer.OfRoom));
+        ArgumentException refused = Assert.Throws<ArgumentException>(() => Numbers(dark, Adaptation.OfRoom));
         Assert.Contains("lux over 0", refused.Message, StringComparison.Ordinal);
         Assert.Throws<ArgumentException>(() => new StackNumbers(LookSheet.Clear(0.92), Panel(), dark, backLayers: [3]));
         Assert.Throws<ArgumentException>(() => Numbers().Row(SpotMap.ShowThrough, new byte[8], 1, new float[1]));
         Assert.Throws<ArgumentException>(() => Numbers().Row((SpotMap)99, new byte[9], 1, new float[1]));
-        Assert.Throws<ArgumentOutOfRangeException>(() => new Viewer(1.1));
-        Assert.Throws<ArgumentOutOfRangeException>(() => new Viewer(1, surround: (Surround)7));
+        Assert.Throws<ArgumentOutOfRangeException>(() => new Adaptation(1.1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => new Adaptation(1, surround: (Surround)7));
     }
 }

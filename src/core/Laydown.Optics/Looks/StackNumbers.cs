@@ -17,7 +17,7 @@ public sealed class StackNumbers
     private readonly double roomScale, lampScale, bareTransmission;
     private readonly Xyz uncoloured, uncolouredInDark, eyeWhite;
     private readonly int[] behind;
-    private readonly Viewer viewer;
+    private readonly Adaptation adaptation;
     private readonly Lazy<LookRow> row, rowOverBlack, rowOverWhite;
 
     /// <summary>Numbers of a stack.</summary>
@@ -25,7 +25,7 @@ public sealed class StackNumbers
     /// <param name="layers">Layers in print order.</param>
     /// <param name="scene">The light with the lamp on.</param>
     /// <param name="viewedFrom">The face toward the viewer.</param>
-    /// <param name="viewer">What the eye is adapted to when the lamp is on; none stands for the lit piece.</param>
+    /// <param name="adaptation">What the eye is adapted to when the lamp is on; none stands for the lit piece.</param>
     /// <param name="backLayers">Places in print order of the layers whose show-through is told; none stands for the colours that lie behind
     /// the first thing that scatters, seen from the viewer.</param>
     /// <exception cref="ArgumentException">A place outside the layers, or an eye adapted to a room without light.</exception>
@@ -34,7 +34,7 @@ public sealed class StackNumbers
         IReadOnlyList<LookLayer> layers,
         Scene scene,
         LookFace viewedFrom = LookFace.First,
-        Viewer? viewer = null,
+        Adaptation? adaptation = null,
         IReadOnlyList<int>? backLayers = null)
     {
         (optics, overBlack, overWhite) = (Over(scene.Backing), Over(0), Over(OpacityWhite));
@@ -49,7 +49,7 @@ public sealed class StackNumbers
         double[] white = [.. layers.SelectMany(l => l.Inks).Select(i => i.IsWhite ? 1.0 : 0.0)];
         uncolouredInDark = LampOf(white).Times(lampScale);
         uncoloured = uncolouredInDark.Plus(RoomOf(optics, white).Times(roomScale));
-        this.viewer = viewer ?? Viewer.OfLamp;
+        this.adaptation = adaptation ?? Adaptation.OfLamp;
         eyeWhite = EyeWhite();
         (row, rowOverBlack, rowOverWhite) = (Fast(optics), Fast(overBlack), Fast(overWhite));
 
@@ -171,11 +171,11 @@ public sealed class StackNumbers
 
     private Xyz EyeWhite()
     {
-        Xyz white = room.White.Times((1 - viewer.LampShare) * roomScale).Plus(uncoloured.Times(viewer.LampShare));
+        Xyz white = room.White.Times((1 - adaptation.LampShare) * roomScale).Plus(uncoloured.Times(adaptation.LampShare));
         if (white.Y > 0)
             return white;
-        if (viewer.LampShare < 1)
-            throw new ArgumentException("Viewer: adapted to the room's light, and the room has none; wanted lux over 0.");
+        if (adaptation.LampShare < 1)
+            throw new ArgumentException("Eye: adapted to the room's light, and the room has none; wanted lux over 0.");
 
         // A piece that lets nothing through and a dark room leave nothing to adapt to: take the lamp itself.
         return lamp.White.Times(lampScale);
@@ -186,8 +186,8 @@ public sealed class StackNumbers
     private Lab LitLab(Xyz lit)
     {
         double scale = 100 / eyeWhite.Y;
-        Xyz seen = Cat16.Adapt(lit.Times(scale), eyeWhite.Times(scale), WhitePoints.Pcs, viewer.Degree);
-        double flatter = seen.Y > 0 ? Math.Pow(seen.Y / 100, viewer.Exponent - 1) : 1;
+        Xyz seen = Cat16.Adapt(lit.Times(scale), eyeWhite.Times(scale), WhitePoints.Pcs, adaptation.Degree);
+        double flatter = seen.Y > 0 ? Math.Pow(seen.Y / 100, adaptation.Exponent - 1) : 1;
         return Lab.From(seen.Times(flatter), WhitePoints.Pcs);
     }
 
