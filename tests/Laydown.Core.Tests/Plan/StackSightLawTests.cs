@@ -3,6 +3,7 @@ using Laydown.Optics.Looks;
 using Laydown.Plan.Build;
 using Laydown.Press.Stacks;
 using Laydown.Press.Stocks;
+using Viewer = Laydown.Press.Stacks.Viewer;
 using Xunit;
 
 namespace Laydown.Core.Tests.Plan;

@@ -37,6 +37,18 @@ public sealed class MaskLawTests
     }
 
     [Fact]
+    public void A_negative_adds_up_to_full_with_its_mask_and_twice_is_the_mask()
+    {
+        Picture picture = Picture.Noise(2, 40, 40, 9);
+        ushort[] negative = picture.Through(new Negative());
+        Assert.Equal(2 * 40 * 40, negative.Length);
+        for (int i = 0; i < negative.Length; i++)
+            Assert.Equal(Tile.Full, negative[i] + picture[i / 1600, i / 40 % 40, i % 40]);
+        Picture again = new(2, 40, 40, (i, y, x) => negative[(i * 1600) + (y * 40) + x]);
+        Assert.Equal(picture.Through(new PickInks([0, 1])), again.Through(new Negative()));
+    }
+
+    [Fact]
     public void A_knock_out_leaves_no_ink_under_a_full_mask_and_all_under_none()
     {
         Picture picture = new(3, 30, 30, (i, y, x) => i == 2 ? (x < 10 ? Tile.Full : x < 20 ? (ushort)0 : (ushort)40000) : (ushort)Picture.Hash(1, i, y, x));

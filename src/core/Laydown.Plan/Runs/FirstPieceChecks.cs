@@ -28,10 +28,16 @@ public static class FirstPieceChecks
     private static void LayerChecks(LayerStack stack, List<string> checks)
     {
         bool white = stack.Layers.Any(l => l.Group == InkGroup.White);
-        if (stack.Layers.Any(l => l.Mirrored))
+        if (stack.SeenFrom == SeenFrom.BothSides)
+            checks.Add("Seen from both sides: walk round the piece, each picture reads the right way round for its viewer.");
+        else if (stack.Layers.Any(l => l.Mirrored))
             checks.Add("Second surface: look through the sheet from the unprinted side, where the viewer stands.");
         if (white)
             checks.Add("White lies where the layer drawing has it, none shows past the colour, and it is even.");
+        if (stack.Layers.Any(l => l.Group == InkGroup.BlockOut))
+            checks.Add("Hold the block-out against a lamp: no light comes through it, no black shows past the white.");
+        if (stack.Layers.Any(l => l.Negative))
+            checks.Add("Windows of the mask lie where the layer drawing has them.");
         if (stack.Lit)
             checks.Add("Hold the first piece in front of the lamp of the job: no points of light, no bands, lit picture as proofed.");
         if (stack.Layers.Select(l => l.Face).Distinct().Count() > 1)

@@ -32,7 +32,7 @@ internal sealed class LayerRecipes(PrintCondition condition, InkSet inkSet, Link
         string file, Layer layer, IReadOnlyList<string> plates, IReadOnlyList<NamedSeparation> separations, double ppi) =>
         layer.Group == InkGroup.Colour
             ? ColourOf(file, layer)
-            : MaskOf(file, layer, plates, separations).Then(mask => OneInkOf(file, layer, mask, ppi));
+            : MaskOf(file, layer, plates, separations).Then(mask => Turned(file, layer, mask)).Then(mask => OneInkOf(file, layer, mask, ppi));
 
     private Reading<LayerRecipe> ColourOf(string file, Layer layer)
     {
@@ -107,6 +107,15 @@ internal sealed class LayerRecipes(PrintCondition condition, InkSet inkSet, Link
                 throw new ArgumentException(Invariant($"Source: found {layer.Source}; wanted a known white source."), nameof(layer));
         }
     }
+
+    // A negative is turned before any choke, so that a choke always draws the ink in, whichever way the mask is read.
+    private static Reading<IReadOnlyList<ITileStage>> Turned(string file, Layer layer, IReadOnlyList<ITileStage> mask) => layer.Negative switch
+    {
+        false => Reading.Of(mask),
+        true when Layer.TakesNegative(layer.Source) => Reading.Of<IReadOnlyList<ITileStage>>([.. mask, new Negative()]),
+        _ => Reading.Refused<IReadOnlyList<ITileStage>>(new InputFault(
+            file, layer.ArtworkPage, "Negative", Invariant($"true for {layer.Source?.ToString() ?? "no source"}"), "false, or a mask that can be read the other way round")),
+    };
 
     private static Reading<IReadOnlyList<ITileStage>> PlateOf(string file, Layer layer, IReadOnlyList<string> plates, string name)
     {
