@@ -19,17 +19,6 @@ internal static class Duplex
         LookSheet.Clear(2 * 1.5 / ((1.5 * 1.5) + 1)),
         [new(LookFace.First, [LookInk.White(scatter, 0.002)]), new(LookFace.First, Cmyk), new(LookFace.Second, Cmyk)], LookFace.First, Limits);
 
-    /// <summary>The same as the other program takes it: all light is spread, also the share of 2e-5 that crosses the white straight. Between the
-    /// faces lies a sheet that does nothing but counts as spreading.</summary>
-    public static PanelStack Spreading()
-    {
-        // With an inside of R = 0, T = 1: the sum of both is all that enters, their difference what a mirror of −1 would send back.
-        Laydown.Optics.Layers.Boundary surface = Laydown.Optics.Layers.Boundary.Ink;
-        double difference = surface.DiffuseOutside - (surface.InDiffuse * surface.OutDiffuse / (1 + surface.DiffuseInside));
-        PanelStack split = SplitFaces();
-        return new(LookSheet.Opal((1 + difference) / 2, (1 - difference) / 2), split.Layers, LookFace.First, Limits);
-    }
-
     /// <summary>Whites of the table: D50 at 0.75048 of the perfect diffuser, the lamp at half of 0.18355; day black lifted to L* 20.</summary>
     public static PanelAim TableAim { get; } = new(
         SpectralWeights.For(Illuminant.D50).White.Times(0.75048 * 500 / Math.PI / 100),

@@ -7,7 +7,7 @@ namespace Laydown.Core.Tests.Panels;
 /// <summary>The closed form of a panel against the general stack, and its slopes against small steps.</summary>
 public sealed class PanelModelLawTests
 {
-    public static TheoryData<string> Stacks => ["split", "first", "second", "opal", "opal-second", "thin"];
+    public static TheoryData<string> Stacks => ["split", "first", "second", "opal", "opal-second", "thin", "textured"];
 
     [Theory, MemberData(nameof(Stacks))]
     public void Equals_the_general_stack_in_every_band(string which)
@@ -53,7 +53,7 @@ public sealed class PanelModelLawTests
                 // The error of a centred step of 1e-5 is 1e-10 of the third slope; views reach some hundred cd/m². The thin white's straight
                 // light is read from a table of 64 straight pieces, whose corners a small step may straddle.
                 for (int axis = 0; axis < 6; axis++)
-                    Assert.Equal((high[axis] - low[axis]) / 2e-5, slopes[(6 * ink) + axis], tolerance: (which == "thin" ? 2e-3 : 1e-5) * (1 + Math.Abs(slopes[(6 * ink) + axis])));
+                    Assert.Equal((high[axis] - low[axis]) / 2e-5, slopes[(6 * ink) + axis], tolerance: (which is "thin" or "textured" ? 2e-3 : 1e-5) * (1 + Math.Abs(slopes[(6 * ink) + axis])));
             }
         }
     }
@@ -65,6 +65,7 @@ public sealed class PanelModelLawTests
         "second" => Duplex.OneFace(LookSheet.Clear(0.92), LookFace.Second),
         "opal" => Duplex.OneFace(LookSheet.Opal(0.4, 0.5), LookFace.First),
         "opal-second" => Duplex.OneFace(LookSheet.Opal(0.2, 0.7), LookFace.Second),
+        "textured" => Duplex.OneFace(LookSheet.Opal(0.2, 0.7).Textured(0.5), LookFace.First, scatter: 3),
         _ => Duplex.OneFace(LookSheet.Clear(0.92), LookFace.First, scatter: 0.8),
     };
 }

@@ -4,7 +4,6 @@ using Laydown.Colour.Spectra;
 using Laydown.Optics.Looks;
 using Laydown.Press.Stacks;
 using Laydown.Press.Stocks;
-using Viewer = Laydown.Press.Stacks.Viewer;
 
 namespace Laydown.Core.Tests.Plan;
 

@@ -21,11 +21,12 @@ internal sealed class PanelBands
     // Share of light that nothing spreads, and what a clear sheet lets through.
     private readonly double[] straight = new double[Bands.Count], slab = new double[Bands.Count];
     private readonly bool mixes;
-    private readonly double backing;
+    private readonly double backing, gloss;
 
-    internal PanelBands(PanelStack stack, double whiteStrength, double backing)
+    internal PanelBands(PanelStack stack, double whiteStrength, double backing, bool allSpread)
     {
         this.backing = backing;
+        gloss = allSpread ? 0 : stack.Sheet.GlossSeen * Boundary.Ink.At45;
         int[] order = [.. stack.Order];
         int first = Array.IndexOf(order, stack.DayLayer), last = Array.IndexOf(order, stack.NightLayer);
         bool sheetBefore = Array.IndexOf(order, PanelStack.SheetPlace) < first, sheetAfter = Array.IndexOf(order, PanelStack.SheetPlace) > last;
@@ -35,8 +36,8 @@ internal sealed class PanelBands
             ViewerSide(band, sheetBefore ? sheet : null);
             LampSide(band, sheetAfter ? sheet : null);
             Between(band, stack, order[(first + 1)..last], whiteStrength);
-            slab[band] = sheet.Inward;
-            straight[band] = stack.Sheet.IsClear ? Straight(stack, whiteStrength, band) : 0;
+            slab[band] = stack.Sheet.Straight[band];
+            straight[band] = allSpread ? 0 : Straight(stack, whiteStrength, band);
             mixes |= straight[band] > 1e-9;
         }
     }
@@ -52,7 +53,8 @@ internal sealed class PanelBands
         V r = At(own, block) + (At(entry, block) * f * f * s / (V.One - (u * s)));
         V loop = ((V.One - (ra * u)) * (V.One - (rb * lit))) - (tt * u * lit);
         V t = At(lampEntry, block) * At(whiteOut, block) * f * b / loop;
-        return mixes ? Mixed(block, r, t, f * b) : (r, t);
+        (r, t) = mixes ? Mixed(block, r, t, f * b) : (r, t);
+        return (r + Vector256.Create(gloss), t);
     }
 
     /// <summary>The same with slopes: ∂R/∂f, ∂R/∂f2, ∂T/∂f, ∂T/∂f2, then the same for b, each 36 bands long.</summary>
@@ -86,7 +88,7 @@ internal sealed class PanelBands
             (tf, tf2, tb, tb2) = ((tf * spread) + (tp * b), tf2 * spread, (tb * spread) + (tp * f), tb2 * spread);
         }
 
-        reflectance.CopyTo(r[(4 * block)..]);
+        (reflectance + Vector256.Create(gloss)).CopyTo(r[(4 * block)..]);
         through.CopyTo(t[(4 * block)..]);
         Put(steep, block, rf, rf2, tf, tf2);
         Put(steep[(4 * Bands.Count)..], block, rb1, rb2, tb, tb2);
@@ -151,8 +153,8 @@ internal sealed class PanelBands
         (whiteThrough[band], whiteOut[band]) = (whole.Inward * whole.Outward, whole.Outward);
     }
 
-    private static double Straight(PanelStack stack, double strength, int band) =>
-        stack.WhiteLayers.SelectMany(l => stack.Layers[l].Inks).Aggregate(1.0, (share, ink) => share * StackOptics.Straight(ink, band, strength));
+    private static double Straight(PanelStack stack, double strength, int band) => StraightShare.Of(
+        stack.Sheet.Scatter[band] + stack.WhiteLayers.SelectMany(l => stack.Layers[l].Inks).Sum(ink => ink.Scatter[band] * strength));
 
     // Straight light: a slab with the films in it, what stands behind seen through it.
     private (V R, V T) Mixed(int block, V r, V t, V films)
@@ -187,13 +189,11 @@ internal sealed class PanelBands
     // A clear slab as StackOptics takes it: lit at 45°, seen straight on, and the lamp's light straight through.
     private static (double R, double T) SlabSeen(double inside, double backing)
     {
-        double slanted = Through(Boundary.Ink.At45, inside), upright = Through(Boundary.Ink.Normal, inside), at = inside * 64;
+        double slanted = StackOptics.Through(Boundary.Ink.At45, inside), upright = StackOptics.Through(Boundary.Ink.Normal, inside), at = inside * 64;
         int below = Math.Min((int)at, 63);
         double back = StackOptics.SlabReflectance[below] + ((at - below) * (StackOptics.SlabReflectance[below + 1] - StackOptics.SlabReflectance[below]));
         return (slanted * backing * upright / (1 - (backing * back)), upright);
     }
-
-    private static double Through(double r, double t) => (1 - r) * (1 - r) * t / (1 - (r * r * t * t));
 
     private static V At(double[] line, int block) => Vector256.Create<double>(line.AsSpan(4 * block, 4));
 }

@@ -20,11 +20,11 @@ public sealed class PanelLight
     private readonly PanelBands bands;
     private readonly int front, inks;
 
-    internal PanelLight(PanelModel model, double whiteStrength)
+    internal PanelLight(PanelModel model, double whiteStrength, bool allSpread = false)
     {
         (this.model, WhiteStrength) = (model, whiteStrength);
         (front, inks) = (model.Front.Inks, model.InkCount);
-        bands = new(model.Stack, whiteStrength, model.Day.Backing);
+        bands = new(model.Stack, whiteStrength, model.Day.Backing, allSpread);
     }
 
     /// <summary>Share of the full laydown of every white layer.</summary>

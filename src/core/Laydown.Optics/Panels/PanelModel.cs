@@ -58,6 +58,9 @@ public sealed class PanelModel
     /// <param name="whiteStrength">Share of the full laydown of every white layer, 0 to 1.</param>
     public PanelLight At(double whiteStrength) => new(this, Bounds.Within(whiteStrength, 0, 1));
 
+    /// <summary>The same as if white and sheet spread all light: what the adding method says by itself.</summary>
+    internal PanelLight Spread(double whiteStrength) => new(this, whiteStrength, allSpread: true);
+
     /// <summary>The panel with its films made thinner or thicker: all densities times a factor.</summary>
     internal PanelModel WithInk(double factor) => new(WithLayers(l => !l.IsWhite, i => LookInk.Colour(i.Density, factor)), Day, Night);
 
