@@ -25,6 +25,9 @@ public sealed record ShopFolder(string Root)
     /// <summary>Readings, models and residuals of print conditions.</summary>
     public string Characterisations => Path.Combine(Catalogue, "characterisations");
 
+    /// <summary>Optics of ink sets and the readings behind them.</summary>
+    public string Optics => Path.Combine(Catalogue, "optics");
+
     /// <summary>ICC profiles and device links.</summary>
     public string Profiles => Path.Combine(Catalogue, "profiles");
 

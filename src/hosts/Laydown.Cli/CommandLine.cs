@@ -66,8 +66,8 @@ public static class CommandLine
         [
             DemoCommand.Make(shared), OrdersCommand.Make(shared), CheckCommand.Make(shared), PlanCommand.Make(shared), RunsCommand.Make(shared),
             RunCommand.Make(shared), QuoteCommand.Make(shared), DayCommand.Make(shared), ServeCommand.Make(shared),
-            ConditionCommand.Make(shared), ChartCommand.Make(shared), ReadingsCommands.Make(shared), NamedCommand.Make(shared), ItemCommand.Make(shared),
-            ProofCommand.Make(shared),
+            ConditionCommand.Make(shared), ChartCommand.Make(shared), ReadingsCommands.Make(shared), OpticsCommand.Make(shared),
+            NamedCommand.Make(shared), ItemCommand.Make(shared), ProofCommand.Make(shared),
         ];
         foreach (Command command in commands)
             root.Subcommands.Add(command);

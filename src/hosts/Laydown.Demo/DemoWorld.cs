@@ -31,6 +31,7 @@ public static class DemoWorld
             options,
             () => Orders(shopFolder, day, cancellation),
             () => DemoCharacterisation.Write(shopFolder, cancellation),
+            () => DemoOptics.Write(shopFolder, cancellation),
             () =>
             {
                 if (!DemoCatalogue.Profiles.All(name => File.Exists(Path.Combine(profiles, name))))

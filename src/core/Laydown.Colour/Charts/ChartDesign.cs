@@ -23,6 +23,8 @@ public static class ChartDesign
     {
         static Reading<Chart> Refused(string field, string found, string wanted) =>
             Reading.Refused<Chart>(new InputFault("chart", null, field, found, wanted));
+        if (kind == ChartKind.InkOptics)
+            return OpticsChart.Make([.. inks.Select(i => i.Name).Where(n => n != OpticsChart.White)], OpticsChart.MostSteps);
         if (inks.Count is < 1 or > MostInks)
             return Refused("inks", Invariant($"{inks.Count} inks"), Invariant($"1 to {MostInks} inks"));
         if (inks.GroupBy(i => i.Name, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1) is { } twice)
@@ -43,6 +45,7 @@ public static class ChartDesign
         ChartKind.CharacteriseMedium => "characterise medium",
         ChartKind.CharacteriseFull => "characterise full",
         ChartKind.Verify => "verify",
+        ChartKind.InkOptics => "ink optics",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Kind: wanted a known kind."),
     };
 

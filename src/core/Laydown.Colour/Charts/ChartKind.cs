@@ -17,4 +17,7 @@ public enum ChartKind
 
     /// <summary>A strip of full inks, tones, overprints and greys: is the press still as it was.</summary>
     Verify,
+
+    /// <summary>Steps of white, colours alone, on white and under it, on a sheet that light comes through: optics of the inks.</summary>
+    InkOptics,
 }

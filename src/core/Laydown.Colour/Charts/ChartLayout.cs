@@ -114,7 +114,7 @@ public static class ChartLayout
         string[] sentences =
         [
             Invariant($"Chart: {chart.Name}, {chart.Patches.Count} patches, seed {form.Seed}, sheet {page} of {pages}"),
-            "Inks: " + string.Join(", ", chart.InkNames), .. Cautions,
+            "Inks: " + string.Join(", ", chart.InkNames), .. chart.Instructions, .. Cautions,
         ];
         List<string> lines = [];
         foreach (string sentence in sentences)

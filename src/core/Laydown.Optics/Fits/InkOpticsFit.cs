@@ -17,6 +17,13 @@ public static class InkOpticsFit
     /// <summary>Transmittance of a clear sheet that absorbs nothing, seen straight on: (1 − R0)/(1 + R0).</summary>
     private static readonly double Lossless = (1 - Boundary.Ink.Normal) / (1 + Boundary.Ink.Normal);
 
+    /// <summary>Light over black, as a share, that a clear ink cannot account for and that makes scatter worth a try: three times what an
+    /// instrument repeats to (from memory).</summary>
+    private const double ScatterShows = 0.002;
+
+    /// <summary>Share of the squares that must be left for scatter to be kept (own rule, on the safe side).</summary>
+    private const double ScatterGain = 0.7;
+
     /// <summary>The optics of the inks of a table.</summary>
     /// <param name="table">Readings and backings.</param>
     /// <param name="sheet">The sheet as its stock says; a clear one is taken from its bare readings where there are some.</param>
@@ -121,8 +128,14 @@ public static class InkOpticsFit
         BuildLight Light(LookInk ink) => InkOpticsFit.Light(sheet, backings, known, name, ink);
         double[] startS = white ? [.. Enumerable.Range(0, Bands.Count).Select(band => StartScatter(readings, band))] : Bands.Flat(0);
         double[] startK = white ? Bands.Flat(0.02) : StartAbsorption(name, readings, known, Light(LookInk.Clear));
-        InkSolve solve = new(name, white, white, readings, i => known.Single(k => k.Ink == i.Ink).ActingAt(i.Share), Light, startK, startS);
-        return solve.Run(cancellation).Result();
+        double Acting(InkShare i) => known.Single(k => k.Ink == i.Ink).ActingAt(i.Share);
+        InkSolve solve = new InkSolve(name, white, white, readings, Acting, Light, startK, startS).Run(cancellation);
+        if (white || solve.OverBlackMissing() < ScatterShows)
+            return solve.Result();
+
+        // A colour that sends light back over black scatters; it is kept so where the readings then fit clearly better.
+        InkSolve turbid = new InkSolve(name, false, true, readings, Acting, Light, [.. solve.Absorption], Bands.Flat(0.02)).Run(cancellation);
+        return (turbid.SumOfSquares < ScatterGain * solve.SumOfSquares ? turbid : solve).Result();
     }
 
     // Without absorption T = 1/(1 + S·X) and, over black, R = S·X/(1 + S·X).

@@ -59,6 +59,17 @@ internal sealed class InkSolve
     /// <summary>S·X found.</summary>
     internal IReadOnlyList<double> Scatter => s;
 
+    /// <summary>How much more light comes back over black than the fit says, mean of bands and readings on the bare sheet; 0 where none was
+    /// read.</summary>
+    internal double OverBlackMissing()
+    {
+        int[] black = [.. Enumerable.Range(0, readings.Length).Where(i => readings[i].Behind == Behind.Black && readings[i].Build.White == 0)];
+        if (black.Length == 0)
+            return 0;
+        double[][] seen = Seen(light(Ink(k, s)), y, 0);
+        return black.Average(i => Enumerable.Range(0, Bands.Count).Average(band => readings[i].Values[band] - seen[i][band]));
+    }
+
     /// <summary>Goes on until the sum of squares no longer falls.</summary>
     internal InkSolve Run(CancellationToken cancellation)
     {

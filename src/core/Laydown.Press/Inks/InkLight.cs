@@ -8,13 +8,17 @@ namespace Laydown.Press.Inks;
 /// <param name="ScatterFrom">Where the scatter comes from.</param>
 /// <param name="Curve">Laydown asked → laydown that acts, both percent, at even steps of what is asked from 0 % to 100 %; ascending from 0
 /// to 100; at least two values.</param>
+/// <param name="AbsorptionError">Standard error of each K·X, or null where nobody stated one.</param>
+/// <param name="ScatterError">Standard error of each S·X, or null.</param>
 public sealed record InkLight(
     InkRole Role,
     IReadOnlyList<double> Absorption,
     IReadOnlyList<double> Scatter,
     OpticsOrigin AbsorptionFrom,
     OpticsOrigin ScatterFrom,
-    IReadOnlyList<double> Curve)
+    IReadOnlyList<double> Curve,
+    IReadOnlyList<double>? AbsorptionError = null,
+    IReadOnlyList<double>? ScatterError = null)
 {
     /// <summary>How many full laydowns act when a layer of this strength is asked for: more than one is shared evenly by two planes.</summary>
     /// <param name="strengthPercent">Laydown asked, percent of the full one, 0 to 200.</param>

@@ -25,5 +25,5 @@ public enum OpticsOrigin
     Through,
 
     /// <summary>Fitted to readings over one backing alone: absorption only.</summary>
-    OverWhite,
+    OverOne,
 }

@@ -14,7 +14,7 @@ public static class OpticsWords
         OpticsOrigin.OverWhiteAndThrough => "fitted to readings over white and through",
         OpticsOrigin.OverBothAndThrough => "fitted to readings over black, over white and through",
         OpticsOrigin.Through => "fitted to readings through",
-        OpticsOrigin.OverWhite => "fitted to readings over white",
+        OpticsOrigin.OverOne => "fitted to readings over one backing",
         _ => throw new ArgumentOutOfRangeException(nameof(origin), origin, "Origin: wanted a known origin."),
     };
 }

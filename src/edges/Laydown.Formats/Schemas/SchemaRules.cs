@@ -63,6 +63,8 @@ internal static class SchemaRules
         // Signs, ranges and the number of bands are checked beside the record, so that the message names ink and band.
         ["absorption"] = Entries(1, 1000),
         ["scatter"] = Entries(1, 1000),
+        ["absorptionError"] = Both(Entries(1, 1000), Each(From(0, null))),
+        ["scatterError"] = Both(Entries(1, 1000), Each(From(0, null))),
         ["fitted"] = Day,
         ["patches"] = From(1, 1_000_000),
         ["meanDeltaE"] = From(0, 200),

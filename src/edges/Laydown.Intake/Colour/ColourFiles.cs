@@ -6,6 +6,7 @@ using Laydown.Formats.Json;
 using Laydown.Formats.Readings;
 using Laydown.Measures;
 using Laydown.Press.Conditions;
+using Laydown.Press.Inks;
 using Laydown.Shop.Colour;
 
 namespace Laydown.Intake.Colour;
@@ -39,6 +40,19 @@ public sealed class ColourFiles : IColourFiles
 
     /// <inheritdoc/>
     public byte[] ConditionText(PrintCondition condition) => LaydownJson.ToBytes(condition);
+
+    /// <inheritdoc/>
+    public Reading<InkSet> InkSet(string path) => LaydownJson.ReadFile<InkSet>(path);
+
+    /// <inheritdoc/>
+    public byte[] InkSetText(InkSet inks) => LaydownJson.ToBytes(inks);
+
+    /// <inheritdoc/>
+    public Reading<InkOptics> InkOptics(string path) => LaydownJson.ReadFile<InkOptics>(path).Then(optics =>
+        InkOpticsFaults.Of(Path.GetFileName(path), optics) is { Count: > 0 } faults ? Reading.Refused<InkOptics>(faults) : Reading.Of(optics));
+
+    /// <inheritdoc/>
+    public byte[] InkOpticsText(InkOptics optics) => LaydownJson.ToBytes(optics);
 
     /// <inheritdoc/>
     public Reading<ColourLibrary> Library(string path)

@@ -60,7 +60,11 @@ public static class ChartFolder
             Make(id + ".txt", s => ChartReference.Write(chart, sheets, s, instant));
             Make(id + ".pdf", s => ChartPdf.Write(chart, sheets, s, instant));
             foreach (ChartSheet sheet in sheets)
-                Make(Invariant($"{id}-{sheet.Page}.tif"), s => ChartTiff.Write(chart, sheet, s, ppi, instant, cancel));
+            {
+                foreach ((Chart part, ChartSheet its, string name) in PartsOf(chart, sheet))
+                    Make(Invariant($"{id}-{sheet.Page}{name}.tif"), s => ChartTiff.Write(part, its, s, ppi, instant, cancel));
+            }
+
             file = id;
             folder.Publish(chartsFolder, id);
             return Reading.Of<IReadOnlyList<string>>([.. names.Select(n => Path.Combine(chartsFolder, id, n))]);
@@ -70,6 +74,13 @@ public static class ChartFolder
             return Reading.Refused<IReadOnlyList<string>>(DiskFault.Of(e, file, chartsFolder));
         }
     }
+
+    /// <summary>A sheet layer by layer in print order, each with the end of its file's name; a chart without layers is one part. Marks and
+    /// words stand in the last layer.</summary>
+    internal static IEnumerable<(Chart Chart, ChartSheet Sheet, string Name)> PartsOf(Chart chart, ChartSheet sheet) => chart.Layers.Count == 0
+        ? [(chart, sheet, "")]
+        : chart.Layers.Select((layer, i) => (layer.Of(chart), layer.Of(sheet, marked: i == chart.Layers.Count - 1),
+            Invariant($"-layer-{i + 1}-{layer.Name.Replace(' ', '-')}")));
 
     /// <summary>The inks as separations with what stands for them on a screen.</summary>
     internal static PdfSpot[] Spots(Chart chart) => [.. chart.InkNames.Select(SpotOf)];

@@ -11,10 +11,11 @@ internal static class ChartPdf
     {
         PdfFile file = new(stream, "Chart: " + chart.Name, instant, null);
         PdfFont font = ChartWords.AddTo(file);
-        PdfSpot[] inks = ChartFolder.Spots(chart);
-        double[] full = [.. inks.Select((_, i) => i == ChartFolder.MarkInk(chart) ? 1.0 : 0)];
-        foreach (ChartSheet sheet in sheets)
+        foreach ((Chart part, ChartSheet sheet, _) in sheets.SelectMany(s => ChartFolder.PartsOf(chart, s)))
         {
+            PdfSpot[] inks = ChartFolder.Spots(part);
+            double[] full = [.. inks.Select((_, i) => i == ChartFolder.MarkInk(part) ? 1.0 : 0)];
+
             // A page is at most 14 400 units wide or high; larger sheets count in larger units.
             double longest = Math.Max(sheet.Size.WidthMm, sheet.Size.HeightMm) / 25.4 * 72;
             PdfPageSize size = new(sheet.Size, new(0, 0, sheet.Size.WidthMm, sheet.Size.HeightMm), null, Math.Max(1,

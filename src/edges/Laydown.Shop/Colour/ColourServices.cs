@@ -44,6 +44,12 @@ public sealed record ColourServices(
     MakeSwatches MakeSwatches,
     MapShift MapShift)
 {
+    /// <summary>Fits the optics of inks.</summary>
+    public required FitInkOptics FitInkOptics { get; init; }
+
+    /// <summary>Shows the optics of inks.</summary>
+    public required ShowInkOptics ShowInkOptics { get; init; }
+
     /// <summary>All of it for one shop.</summary>
     /// <param name="folder">The shop's folder.</param>
     /// <param name="catalogue">What it has.</param>
@@ -61,6 +67,10 @@ public sealed record ColourServices(
         return new(
             new(files), new(folder, files, clock), new(folder, files), new(folder, files), new(folder, files), new(folder, files), new(files), new(files),
             new(files), new(files), new(folder, files, clock), new(folder, files), new(folder), new(folder, files), new(folder, files), solve, make,
-            new(folder, files, solve, make), new(folder, store, renderer, pictures, files));
+            new(folder, files, solve, make), new(folder, store, renderer, pictures, files))
+        {
+            FitInkOptics = new(folder, files, catalogue.Stocks, clock),
+            ShowInkOptics = new(folder, files),
+        };
     }
 }

@@ -2,6 +2,7 @@ using Laydown.Colour.Inversion;
 using Laydown.Colour.Readings;
 using Laydown.Measures;
 using Laydown.Press.Conditions;
+using Laydown.Press.Inks;
 
 namespace Laydown.Shop.Colour;
 
@@ -30,6 +31,18 @@ public interface IColourFiles
 
     /// <summary>Bytes of a print condition's file.</summary>
     byte[] ConditionText(PrintCondition condition);
+
+    /// <summary>An ink set's file.</summary>
+    Reading<InkSet> InkSet(string path);
+
+    /// <summary>Bytes of an ink set's file.</summary>
+    byte[] InkSetText(InkSet inks);
+
+    /// <summary>A file of ink optics, checked ink by ink and band by band.</summary>
+    Reading<InkOptics> InkOptics(string path);
+
+    /// <summary>Bytes of a file of ink optics.</summary>
+    byte[] InkOpticsText(InkOptics optics);
 
     /// <summary>The library of named colours in a file; empty where there is no file.</summary>
     Reading<ColourLibrary> Library(string path);

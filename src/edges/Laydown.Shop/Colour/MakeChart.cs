@@ -1,5 +1,6 @@
 using Laydown.Colour.Charts;
 using Laydown.Measures;
+using Laydown.Optics.Fits;
 using Laydown.Press.Conditions;
 using Laydown.Press.Inks;
 using Laydown.Press.Stocks;
@@ -15,6 +16,9 @@ namespace Laydown.Shop.Colour;
 /// <param name="clock">Tells the time.</param>
 public sealed class MakeChart(ShopFolder folder, Catalogue catalogue, IColourFiles files, IChartFiles charts, TimeProvider clock)
 {
+    /// <summary>Aperture of a hand-held instrument, mm (from memory).</summary>
+    private const double Aperture = 4;
+
     private const double RollLengthMm = 1000;
 
     /// <summary>Makes the chart.</summary>
@@ -26,6 +30,14 @@ public sealed class MakeChart(ShopFolder folder, Catalogue catalogue, IColourFil
         ChartInk[] inks = [.. condition.Inks.Where(i => i.Role is not (InkRole.White or InkRole.Clear)).Select(i => new ChartInk(InkRoleNames.Of(i.Role)))];
         double total = Math.Min(condition.TotalLimitPercent, 100.0 * inks.Length);
         string id = Invariant($"{condition.Id}-{ChartDesign.NameOf(wish.Kind).Replace(' ', '-')}-{wish.Seed}");
+        if (wish.Kind == ChartKind.InkOptics)
+        {
+            if (condition.Inks.All(i => i.Role != InkRole.White))
+                return Reading.Refused<MadeChart>(new InputFault("chart", null, "inks", Invariant($"no white in {condition.Id}"), "a print condition with a white ink"));
+            return SeeThrough(condition, wish.StockId).Then(stock => ChartDesign.Make(wish.Kind, inks, total, wish.Seed)
+                .Then(chart => Laid(chart, OpticsForm(stock, wish.Seed), stock, id, cancellation)));
+        }
+
         return StockOf(condition, wish.StockId).Then(stock => ChartDesign.Make(wish.Kind, inks, total, wish.Seed)
             .Then(chart => Laid(chart, ChartSheetForm.For(SheetOf(stock), wish.Way, wish.Seed), stock, id, cancellation)));
     });
@@ -49,6 +61,24 @@ public sealed class MakeChart(ShopFolder folder, Catalogue catalogue, IColourFil
         catalogue.Stocks.FirstOrDefault(s => s.Id == (stockId ?? condition.StockIds[0])) is { } stock && condition.StockIds.Contains(stock.Id)
             ? Reading.Of(stock)
             : Reading.Refused<Stock>(new InputFault("chart", null, "stock", Invariant($"'{stockId ?? condition.StockIds[0]}'"), "one of " + string.Join(", ", condition.StockIds)));
+
+    // A stock that light comes through: the one asked for, else the clearest of the condition.
+    private Reading<Stock> SeeThrough(PrintCondition condition, string? stockId)
+    {
+        string? clearest = stockId ?? catalogue.Stocks.Where(s => condition.StockIds.Contains(s.Id) && s.Light != SheetLight.Opaque)
+            .OrderBy(s => s.Light != SheetLight.Clear).ThenBy(s => s.ThicknessMm).FirstOrDefault()?.Id;
+        return StockOf(condition, clearest).Then(stock => stock.Light != SheetLight.Opaque
+            ? Reading.Of(stock)
+            : Reading.Refused<Stock>(new InputFault(
+                "chart", null, "stock", Invariant($"{stock.Id}, which lets no light through"), "a clear sheet, best a thin one of the material that will be printed")));
+    }
+
+    // Wide patches: light that is sent back inside a clear sheet lands aside and should land in the same patch.
+    private static ChartSheetForm OpticsForm(Stock stock, int seed)
+    {
+        double side = Math.Ceiling(Math.Max(12, Aperture + (2 * OpticsChecks.SidewaysMm(Math.Min(stock.ThicknessMm, 10)))));
+        return new(SheetOf(stock), 15, new(side, side), 4, ReadingWay.Hand, seed);
+    }
 
     private static SizeMm SheetOf(Stock stock) =>
         stock.Kind == StockKind.Roll ? new(stock.WidthMm, RollLengthMm) : stock.Size;

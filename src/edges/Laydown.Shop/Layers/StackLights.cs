@@ -95,7 +95,7 @@ public static class StackLights
         double[] absorption = [.. ink.Absorption.Select(k => k * share)], scatter = [.. ink.Scatter.Select(s => s * share)];
         LookInk look = role == InkRole.White && laydowns > 0
             ? LookInk.White(scatter, absorption)
-            : LookInk.Colour([.. absorption.Select(k => k / Math.Log(10))]);
+            : LookInk.TurbidColour([.. absorption.Select(k => k / Math.Log(10))], scatter);
         OpticsOrigin Origin(OpticsOrigin own) => ink.Role != role && own != OpticsOrigin.Generic ? OpticsOrigin.Thinned : own;
         string why = ink.Role == role
             ? Invariant($"{InkRoleNames.Of(role)}: {OpticsWords.Of(ink.AbsorptionFrom)}, {name}.")

@@ -13,7 +13,7 @@ internal static class ChartCommand
         Argument<string> condition = new("condition") { Description = "Print condition whose inks and limits it is for." };
         Option<ChartKind> kind = new("--kind")
         {
-            Description = "linearise, characteriseSmall, characteriseMedium, characteriseFull, verify.",
+            Description = "linearise, characteriseSmall, characteriseMedium, characteriseFull, verify, inkOptics.",
             DefaultValueFactory = _ => ChartKind.CharacteriseMedium,
         };
         Option<ReadingWay> way = new("--way") { Description = "How it is read: hand, strip.", DefaultValueFactory = _ => ReadingWay.Hand };

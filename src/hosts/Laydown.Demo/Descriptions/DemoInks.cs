@@ -15,7 +15,7 @@ internal static class DemoInks
         new(InkRole.Black, "Black", 1.09, Money.FromUnits(96.00), 1.34, 1, 240),
         new(InkRole.LightCyan, "Light Cyan", 1.07, Money.FromUnits(98.00), 0.33, 0.32, 170),
         new(InkRole.LightMagenta, "Light Magenta", 1.07, Money.FromUnits(98.00), 0.31, 0.32, 170),
-        new(InkRole.White, "White", 1.32, Money.FromUnits(118.00), 0.70, 1, 260),
+        new(InkRole.White, "White", 1.32, Money.FromUnits(118.00), 0.86, 1, 260),
         new(InkRole.Clear, "Clear", 1.05, Money.FromUnits(104.00), 0.01, 1, 150),
     ]);
 

@@ -29,7 +29,7 @@ internal static class DemoCharacterisation
         string chart = Path.Combine(folder.Readings, ChartFile);
         byte[] readings = files.ReadingsText(DemoReadings.Of("long belt boards, invented", ChartKind.CharacteriseMedium, Usual, 1, 11));
         DemoFiles.Write(chart, stream => stream.Write(readings));
-        Taken(new FitCondition(folder, files, new Clock(0))
+        Taken(new FitCondition(folder, files, new DemoClock(0))
             .FitAsync(ConditionId, chart, FitChoices.Usual with { Kind = FitKind.Regression }, null, cancellation).GetAwaiter().GetResult());
 
         (ReadingSet Set, int Days)[] later =
@@ -40,7 +40,7 @@ internal static class DemoCharacterisation
         ];
         foreach ((ReadingSet set, int days) in later)
         {
-            Taken(new CheckDrift(folder, files, new Clock(days))
+            Taken(new CheckDrift(folder, files, new DemoClock(days))
                 .CheckAsync(ConditionId, Invariant($"strip-{days}.txt"), files.ReadingsText(set), cancellation).GetAwaiter().GetResult());
         }
     }
@@ -49,13 +49,5 @@ internal static class DemoCharacterisation
     {
         if (!reading.IsTaken)
             throw new InvalidOperationException(string.Join("\n", reading.Faults));
-    }
-
-    // Some days after the demo's files were made, at nine.
-    private sealed class Clock(int days) : TimeProvider
-    {
-        public override TimeZoneInfo LocalTimeZone => TimeZoneInfo.Utc;
-
-        public override DateTimeOffset GetUtcNow() => DemoWorld.Made.AddDays(days);
     }
 }

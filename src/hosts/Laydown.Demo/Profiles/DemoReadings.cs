@@ -48,5 +48,5 @@ internal static class DemoReadings
     }
 
     // The sum of twelve even numbers, centred: as good as a bell curve for this.
-    private static double Bell(Chance chance) => Enumerable.Range(0, 12).Sum(_ => chance.Next()) - 6;
+    internal static double Bell(Chance chance) => Enumerable.Range(0, 12).Sum(_ => chance.Next()) - 6;
 }
