@@ -14,6 +14,9 @@ internal sealed class ChartTruth
 
     public Dictionary<string, double[]> Colours { get; init; } = [];
 
+    /// <summary>S·X of colours that scatter; the others are clear.</summary>
+    public Dictionary<string, double[]> Turbid { get; init; } = [];
+
     public double[] SheetT { get; init; } = Bands.Flat(0.92);
 
     public double[] Black { get; init; } = Bands.Flat(0.03);
@@ -79,7 +82,8 @@ internal sealed class ChartTruth
         {
             if (inks.Count == 0)
                 return;
-            layers.Add(new(LookFace.First, [.. inks.Select(i => LookInk.Colour([.. Colours[i.Ink].Select(k => k / Math.Log(10))]))]));
+            layers.Add(new(LookFace.First, [.. inks.Select(i => LookInk.TurbidColour(
+                [.. Colours[i.Ink].Select(k => k / Math.Log(10))], Turbid.GetValueOrDefault(i.Ink, Bands.Flat(0))))]));
             coverages.AddRange(inks.Select(i => Math.Pow(i.Share, 0.8)));
         }
 

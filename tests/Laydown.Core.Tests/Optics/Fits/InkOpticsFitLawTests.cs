@@ -90,6 +90,25 @@ public sealed class InkOpticsFitLawTests(ITestOutputHelper output)
     }
 
     [Fact]
+    public void A_colour_that_shows_over_black_is_given_its_scatter_and_a_clear_one_none()
+    {
+        double[] colour = [.. Enumerable.Range(0, Bands.Count).Select(b => 0.05 + (1.8 * Math.Exp(-Math.Pow((Bands.Nm(b) - 450) / 60.0, 2))))];
+        ChartTruth truth = new()
+        {
+            Colours = { ["Yellow"] = colour, ["Cyan"] = [.. colour.Reverse()] },
+            Turbid = { ["Yellow"] = Bands.Flat(0.15) },
+            Noise = 0.002,
+            Seed = 8,
+        };
+        FittedOptics fitted = Fit(truth, All);
+        FittedInk yellow = fitted.Find("Yellow")!;
+        int beyond = Enumerable.Range(0, Bands.Count).Count(b => Math.Abs(yellow.Scatter[b] - 0.15) > 3 * yellow.ScatterError[b]);
+        output.WriteLine(Invariant($"S of yellow {yellow.Scatter.Min():0.000} to {yellow.Scatter.Max():0.000}, error {yellow.ScatterError.Average():0.0000}, {beyond} bands beyond three errors"));
+        Assert.InRange(beyond, 0, 3);
+        Assert.All(fitted.Find("Cyan")!.Scatter, s => Assert.Equal(0, s));
+    }
+
+    [Fact]
     public void Sheet_and_backings_that_are_not_grey_are_taken_out()
     {
         double[] tint = [.. Enumerable.Range(0, Bands.Count).Select(b => 0.8 + (0.003 * b))], sheet = [.. Enumerable.Range(0, Bands.Count).Select(b => 0.85 + (0.002 * b))];
