@@ -32,6 +32,17 @@ public sealed class BoundaryPublishedTests
     }
 
     [Fact]
+    public void Acrylic_in_air_has_the_values_of_its_index_at_589_nm()
+    {
+        // n = 1.4914 by another program: 0.0389, 0.0490, 0.0905 and 0.5911.
+        Boundary acrylic = new(1.4914);
+        Assert.Equal(0.0389, acrylic.Normal, tolerance: 0.00006);
+        Assert.Equal(0.0490, acrylic.At45, tolerance: 0.00006);
+        Assert.Equal(0.0905, acrylic.DiffuseOutside, tolerance: 0.00006);
+        Assert.Equal(0.5911, acrylic.DiffuseInside, tolerance: 0.00006);
+    }
+
+    [Fact]
     public void The_index_of_air_makes_no_boundary()
     {
         Boundary none = new(1);
