@@ -146,6 +146,34 @@ public sealed class KnownStacksLawTests
     }
 
     [Fact]
+    public void What_a_piece_sends_back_into_the_box_is_its_reflectance_from_behind()
+    {
+        // Spread light through a solid back ink by the adding method alone; a bare clear sheet by another integral over directions.
+        double[] back = new double[36];
+        double t = Math.Pow(10, -0.3);
+        LookLayer[] layers = [new(LookFace.First, [LookInk.White(12)]), new(LookFace.Second, [LookInk.Colour(Bands.Flat(0.3))])];
+        new StackOptics(LookSheet.Clear(SurfacesAlone), layers, 0.8).SolveBack([1, 1], back);
+        LayerLight piece = Saunderson.Film(KubelkaMunk.Layer(0.024, 12).Over(LayerLight.Symmetric(0, t)), Boundary.Ink);
+        Assert.Equal(piece.BackReflectance, back[7], tolerance: 1e-6);
+
+        new StackOptics(LookSheet.Clear(0.92), layers, 0.8).SolveBack([0, 0], back);
+        double inside = LookSheet.Clear(0.92).Straight[0];
+        Assert.Equal(SlabLight.Of(new SlabMatter(-Math.Log(inside), 0), Boundary.Ink).DiffuseReflectance, back[7], tolerance: 1e-3);
+    }
+
+    [Fact]
+    public void A_white_piece_brightens_its_box()
+    {
+        // 1/(1 − q·R) with q = 0.8 and a piece that sends back R.
+        LookLayer[] layers = [new(LookFace.First, [LookInk.White(12)])];
+        StackNumbers numbers = new(LookSheet.Clear(0.92), layers, Scene.Lit());
+        double[] back = new double[36];
+        new StackOptics(LookSheet.Clear(0.92), layers, 0.8).SolveBack([1], back);
+        Assert.Equal(1 / (1 - (0.8 * back[0])), numbers.At([1]).LampGain, tolerance: 1e-9);
+        Assert.True(numbers.At([1]).LampGain > numbers.At([0]).LampGain && numbers.At([0]).LampGain > 1);
+    }
+
+    [Fact]
     public void For_diffuse_light_no_stack_gives_more_than_it_takes()
     {
         for (int i = 0; i < 200; i++)

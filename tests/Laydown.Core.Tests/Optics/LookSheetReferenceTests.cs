@@ -66,6 +66,8 @@ public sealed class LookSheetReferenceTests
     {
         // Darker than its own faces: black glass with a coating, or a wrong reading; it stays within what goes in.
         LookSheet sheet = LookSheet.Opal(0.02, 0.5);
+        Assert.True(sheet.IsApproximate);
+        Assert.False(LookSheet.Opal(0.5, 0.4).IsApproximate);
         Assert.Equal(1000, sheet.Scatter[0]);
         (double day, double night) = Seen(sheet, 0);
         Assert.InRange(day, 0, 1);

@@ -15,8 +15,9 @@ public sealed record LookSheet
     // S·X of a sheet that spreads all light.
     private const double SpreadsAll = 1000;
 
-    private LookSheet(LayerLight[] inside, bool isClear, double[] scatter, double[] straight, double glossSeen = 0) =>
-        (Inside, IsClear, Scatter, Straight, GlossSeen) = (inside, isClear, scatter, straight, glossSeen);
+    private LookSheet(
+        LayerLight[] inside, bool isClear, double[] scatter, double[] straight, double glossSeen = 0, bool isApproximate = false) =>
+        (Inside, IsClear, Scatter, Straight, GlossSeen, IsApproximate) = (inside, isClear, scatter, straight, glossSeen, isApproximate);
 
     /// <summary>What the inside does with light that is spread, band by band; of a clear sheet with light that goes straight on.</summary>
     public IReadOnlyList<LayerLight> Inside { get; }
@@ -29,6 +30,10 @@ public sealed record LookSheet
 
     /// <summary>Transmittance of the inside for light that nothing spreads, band by band, 0 to 1.</summary>
     public IReadOnlyList<double> Straight { get; }
+
+    /// <summary>Whether readings of an opal sheet fit no slab with smooth faces in some band, such as one darker than its own faces; two
+    /// fluxes then stand in, cut to what can be, and looks of a thin sheet may be off by 0.2.</summary>
+    public bool IsApproximate { get; }
 
     /// <summary>Share of the surface's reflection that a viewer out of the gloss sees, 0 smooth to 1 dull; see
     /// <see cref="Textured"/>.</summary>
@@ -68,6 +73,7 @@ public sealed record LookSheet
         LayerLight[] inside = new LayerLight[Bands.Count];
         double[] scatter = Bands.Flat(SpreadsAll), straight = Bands.Flat(0);
         TurbidAmount start = new(0.02, 2);
+        bool approximate = false;
         for (int band = 0; band < Bands.Count; band++)
         {
             (double r, double t) = (reflectance[band], transmittance[band]);
@@ -79,10 +85,10 @@ public sealed record LookSheet
             else if (OpalReading.Of(r, t, start) is { } read)
                 (inside[band], scatter[band], straight[band], start) = (read.Inside, read.Amount.Scatter, read.Straight, read.Amount);
             else
-                inside[band] = ByTwoFluxes(r, t);
+                (inside[band], approximate) = (ByTwoFluxes(r, t), true);
         }
 
-        return new(inside, isClear: false, scatter, straight);
+        return new(inside, isClear: false, scatter, straight, isApproximate: approximate);
     }
 
     /// <summary>A sheet that lets nothing through.</summary>
@@ -109,7 +115,7 @@ public sealed record LookSheet
     /// <param name="glossSeen">Share seen, 0 smooth to 1 spread evenly to all sides.</param>
     /// <exception cref="ArgumentOutOfRangeException">The share is NaN or outside 0 to 1.</exception>
     public LookSheet Textured(double glossSeen) =>
-        new([.. Inside], IsClear, [.. Scatter], [.. Straight], Bounds.Within(glossSeen, 0, 1));
+        new([.. Inside], IsClear, [.. Scatter], [.. Straight], Bounds.Within(glossSeen, 0, 1), IsApproximate);
 
     // T = (1 − R0)² t / (1 − R0² t²), solved for t; a sheet cannot let more through than its surfaces do.
     private static double SlabInside(double transmittance)

@@ -18,6 +18,8 @@ namespace Laydown.Optics.Looks;
 /// <see cref="MostContrast"/> for a spot that is darker.</param>
 /// <param name="ContrastInDark">The same with the lamp's light alone, at most <see cref="MostContrast"/>.</param>
 /// <param name="ShowThrough">ΔE00 between the day view with and without the layers behind the white.</param>
+/// <param name="LampGain">How many times brighter the lamp box gets by the light that a piece all like this spot sends back into it, 1 or
+/// more; not in the other numbers, whose lamp is as bright as the scene says with the piece before it.</param>
 public sealed record SpotNumbers(
     double ContrastRatio,
     double TransmissionPercent,
@@ -30,7 +32,8 @@ public sealed record SpotNumbers(
     double LitCdPerM2,
     double ContrastInRoom,
     double ContrastInDark,
-    double ShowThrough)
+    double ShowThrough,
+    double LampGain)
 {
     /// <summary>Highest density told: less light than a millionth counts as this.</summary>
     public const double MostDensity = 6;

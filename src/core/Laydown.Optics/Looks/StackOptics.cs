@@ -114,6 +114,23 @@ public sealed class StackOptics
             (reflectance[band], transmittance[band]) = Spread(coverages, band);
     }
 
+    /// <summary>Reflectance of the whole piece for diffuse light from behind, gloss included, band by band: what it sends back into a lamp
+    /// box.</summary>
+    /// <remarks>A box whose inside sends back q shines 1/(1 − q·R) times as bright behind a piece of reflectance R as it does
+    /// bare.</remarks>
+    /// <param name="coverages">Layer after layer in print order, the inks of each layer in their order, 0 to 1.</param>
+    /// <param name="reflectance">Receives 36 values.</param>
+    /// <exception cref="ArgumentException">Another number of coverages.</exception>
+    public void SolveBack(ReadOnlySpan<double> coverages, Span<double> reflectance)
+    {
+        CheckCount(coverages);
+        for (int band = 0; band < Bands.Count; band++)
+        {
+            double straight = Straight(coverages, band);
+            reflectance[band] = (straight * SlabBack(SlabInside(coverages, band))) + ((1 - straight) * SpreadBack(coverages, band));
+        }
+    }
+
     /// <summary>Layers of colour behind the first thing that scatters, from the viewer inward: a white, a turbid colour or the sheet; none
     /// where nothing scatters.</summary>
     internal IEnumerable<int> BehindScatter() => AllClear
@@ -209,9 +226,7 @@ public sealed class StackOptics
         Boundary surface = Boundary.Ink;
         (double f, double f2) = Films(Front, coverages, band);
         (double b, double b2) = Films(Back, coverages, band);
-        LayerLight core = LayerLight.Empty;
-        foreach (int place in Middle)
-            core = core.Over(Part(place, coverages, band));
+        LayerLight core = Core(coverages, band);
 
         // What comes back from behind: the far surface seen from inside, and for room light what stands behind the piece.
         double r1 = surface.DiffuseInside * f2;
@@ -226,15 +241,44 @@ public sealed class StackOptics
 
     private (double Reflectance, double Transmittance) Slab(ReadOnlySpan<double> coverages, int band)
     {
+        double t = SlabInside(coverages, band);
+        double slanted = Through(Boundary.Ink.At45, t), straight = Through(Boundary.Ink.Normal, t);
+        return (slanted * Backing * straight / (1 - (Backing * SlabBack(t))), straight);
+    }
+
+    private double SlabInside(ReadOnlySpan<double> coverages, int band)
+    {
         double t = Sheet.Straight[band];
         for (int layer = 0; layer < Layers.Count; layer++)
             t *= Layers[layer].IsWhite ? 1 : Films([layer], coverages, band).Once;
+        return t;
+    }
 
-        double slanted = Through(Boundary.Ink.At45, t), straight = Through(Boundary.Ink.Normal, t);
+    private static double SlabBack(double t)
+    {
         double at = t * 64;
         int below = Math.Min((int)at, 63);
-        double back = SlabReflectance[below] + ((at - below) * (SlabReflectance[below + 1] - SlabReflectance[below]));
-        return (slanted * Backing * straight / (1 - (Backing * back)), straight);
+        return SlabReflectance[below] + ((at - below) * (SlabReflectance[below + 1] - SlabReflectance[below]));
+    }
+
+    // The piece from behind, with nothing there to send light back.
+    private double SpreadBack(ReadOnlySpan<double> coverages, int band)
+    {
+        Boundary surface = Boundary.Ink;
+        (_, double f2) = Films(Front, coverages, band);
+        (double b, double b2) = Films(Back, coverages, band);
+        LayerLight core = Core(coverages, band);
+        double r1 = surface.DiffuseInside * f2;
+        double seen = core.BackReflectance + (core.Inward * core.Outward * r1 / (1 - (core.FrontReflectance * r1)));
+        return surface.DiffuseOutside + (surface.InDiffuse * surface.OutDiffuse * b * b * seen / (1 - (surface.DiffuseInside * b2 * seen)));
+    }
+
+    private LayerLight Core(ReadOnlySpan<double> coverages, int band)
+    {
+        LayerLight core = LayerLight.Empty;
+        foreach (int place in Middle)
+            core = core.Over(Part(place, coverages, band));
+        return core;
     }
 
     /// <summary>Transmittance of a clear slab by the reflectance of a face and the transmittance of its inside.</summary>
