@@ -26,6 +26,15 @@ public sealed class ParallaxLawTests
     }
 
     [Fact]
+    public void Planning_shifts_faces_as_optics_does()
+    {
+        // Plans know no optics and keep the rule in a line of their own, for n = 1.49.
+        Boundary acrylic = new(1.49);
+        foreach (double degrees in new[] { 0, 15, 30, 60, 89.0 })
+            Assert.Equal(Parallax.ShiftMm(3, degrees, acrylic), Laydown.Plan.Build.Parallax.ShiftMm(3, degrees), tolerance: 1e-12);
+    }
+
+    [Fact]
     public void No_view_shifts_by_more_than_the_radius_of_spread()
     {
         for (int degrees = 0; degrees <= 89; degrees++)

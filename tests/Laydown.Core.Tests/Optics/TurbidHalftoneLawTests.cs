@@ -80,6 +80,10 @@ public sealed class TurbidHalftoneLawTests
     }
 
     [Fact]
+    public void A_layer_too_dense_for_numbers_lets_nothing_through() =>
+        Assert.Equal(0, new TurbidHalftone([new(5000, 1)], 2).Layer([1]).Inward);
+
+    [Fact]
     public void What_is_no_halftone_is_refused()
     {
         Assert.Throws<ArgumentOutOfRangeException>(() => new TurbidHalftone(Inks, 0.9));

@@ -3,7 +3,7 @@ namespace Laydown.Optics.Layers;
 /// <summary>A turbid layer by the two fluxes of Kubelka and Munk [Kubelka1948].</summary>
 /// <remarks>
 /// a = 1 + K/S, b = √(a² − 1), e = exp(−2bSX): R = (1 − e)/((a + b) − (a − b)e), T = 2b·exp(−bSX)/((a + b) − (a − b)e); never overflows.
-/// Right to about 0.01–0.03 for white layers; wrong for thin clear ones with faces to air.
+/// Right to about 0.01–0.03 for white layers; wrong by up to 0.3 for thin ones with faces to air (docs/decisions/0007).
 /// </remarks>
 public static class KubelkaMunk
 {

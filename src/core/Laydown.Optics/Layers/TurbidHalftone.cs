@@ -58,7 +58,8 @@ public sealed class TurbidHalftone
             transmittance += shares[j] * slices[j].Inward;
         }
 
-        return exponent == 1
+        // A slice that lets nothing through hides those under it.
+        return exponent == 1 || transmittance == 0
             ? LayerLight.Symmetric(reflectance, transmittance)
             : TurbidReading.OfFilm(reflectance, transmittance).Times(exponent).Layer;
     }

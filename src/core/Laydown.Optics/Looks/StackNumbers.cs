@@ -88,9 +88,8 @@ public sealed class StackNumbers
             Gain(coverages));
     }
 
-    /// <summary>One number along a row of pixels, the fast way: single precision, inks from tables; over half a million pixels a
-    /// second on one
-    /// core, for opacity and show-through half of that.</summary>
+    /// <summary>One number along a row of pixels, the fast way: single precision, inks from tables; about a million pixels a second on one
+    /// core, half of that for opacity and show-through.</summary>
     /// <param name="map">Which number.</param>
     /// <param name="coverages">Planes of the row: for each layer in print order, for each ink of that layer, <paramref name="width"/>
     /// bytes, 255 = full laydown.</param>
