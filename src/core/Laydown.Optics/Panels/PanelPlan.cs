@@ -6,6 +6,15 @@ namespace Laydown.Optics.Panels;
 /// <remarks>May serve several threads at once; the same pixels give the same bytes whatever the bands, the threads and the order.</remarks>
 public sealed class PanelPlan
 {
+    /// <summary>Values of a cell of <see cref="Shift"/>.</summary>
+    internal const int ShiftChannels = 14;
+
+    // Wishes further apart than this, over all six numbers, do not move together.
+    private const float Alike = 15;
+
+    // Where wishes differ by less than about this there is no contrast to keep.
+    private const float Flat = 5;
+
     private readonly PairTable[] tables;
     private readonly double[] strengths;
     private readonly Lazy<PanelLight>[] lights;
@@ -121,15 +130,28 @@ public sealed class PanelPlan
         Span<float> wish = stackalloc float[6];
         Wanted(pair, wish);
         if (Shift is not null)
-        {
-            Span<float> moved = stackalloc float[6];
-            Shift.At(x, y, moved);
-            for (int i = 0; i < 6; i++)
-                wish[i] += moved[i];
-        }
+            Move(wish, x, y);
 
         return InksOf(wish, StrengthAt(x, y), inks);
     }
+
+    // A wish moves with its surroundings as far as it is like those of them that cannot be reached.
+    private void Move(Span<float> wish, double x, double y)
+    {
+        Span<float> around = stackalloc float[ShiftChannels];
+        Shift!.At(x, y, around);
+        float weight = around[12], apart = 0, mean = 0;
+        if (weight < 1e-3f)
+            return;
+        for (int i = 0; i < 6; i++)
+            (apart, mean) = (apart + Square(wish[i] - (around[6 + i] / weight)), mean + Square(around[6 + i] / weight));
+        float spread = MathF.Max(0, (around[13] / weight) - mean), lively = spread / (spread + (Flat * Flat));
+        float share = lively * MathF.Min(1, weight) * MathF.Exp(-apart / (2 * ((Alike * Alike) + spread))) / weight;
+        for (int i = 0; i < 6; i++)
+            wish[i] += share * around[i];
+    }
+
+    private static float Square(float value) => value * value;
 
     /// <summary>Strength of the white at a place.</summary>
     internal double StrengthAt(double x, double y)
