@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Laydown.Cli.Check;
 using Laydown.Cli.Colour;
+using Laydown.Cli.Layers;
 using Laydown.Cli.Orders;
 using Laydown.Cli.Proof;
 using Laydown.Cli.Run;
@@ -67,7 +68,7 @@ public static class CommandLine
             DemoCommand.Make(shared), OrdersCommand.Make(shared), CheckCommand.Make(shared), PlanCommand.Make(shared), RunsCommand.Make(shared),
             RunCommand.Make(shared), QuoteCommand.Make(shared), DayCommand.Make(shared), ServeCommand.Make(shared),
             ConditionCommand.Make(shared), ChartCommand.Make(shared), ReadingsCommands.Make(shared), OpticsCommand.Make(shared),
-            NamedCommand.Make(shared), ItemCommand.Make(shared), ProofCommand.Make(shared),
+            NamedCommand.Make(shared), ItemCommand.Make(shared), LookCommand.Make(shared), PanelCommand.Make(shared), ProofCommand.Make(shared),
         ];
         foreach (Command command in commands)
             root.Subcommands.Add(command);

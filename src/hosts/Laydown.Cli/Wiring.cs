@@ -63,7 +63,7 @@ public static class Wiring
         files.Sweep();
         LookShelf looks = new(place);
         looks.Sweep();
-        LayerServices layers = LayerServices.Of(looks, catalogue, store, new ItemPlaneFiles(renderer), new LookPictures(), clock);
+        LayerServices layers = LayerServices.Of(looks, catalogue, store, new ItemPlaneFiles(renderer), new LookPictures(), new ColourFiles(), clock);
         return new(
             place.Root,
             catalogue,

@@ -1,5 +1,6 @@
 using Laydown.Edges.Tests.Store;
 using Laydown.Edges.Tests.UseCases;
+using Laydown.Intake.Colour;
 using Laydown.Measures;
 using Laydown.Output.Layers;
 using Laydown.Shop;
@@ -191,7 +192,7 @@ public sealed class ProofLawTests : IDisposable
     }
 
     private LayerServices Layers(string root) => LayerServices.Of(
-        new LookShelf(new(root)), bench.Catalogue, bench.Store, new ItemPlaneFiles(new ShopBench.FakeRenderer()), new LookPictures(), clock);
+        new LookShelf(new(root)), bench.Catalogue, bench.Store, new ItemPlaneFiles(new ShopBench.FakeRenderer()), new LookPictures(), new ColourFiles(), clock);
 
     private sealed class MovingClock : TimeProvider
     {

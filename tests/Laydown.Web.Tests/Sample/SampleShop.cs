@@ -49,7 +49,7 @@ internal sealed class SampleShop : IDisposable
         NoFiles readers = new();
         FlatPages pages = new();
         FixedDay clock = new();
-        LayerServices layers = LayerServices.Of(new LookShelf(folder), catalogue, store, new ItemPlaneFiles(pages), new LookPictures(), clock);
+        LayerServices layers = LayerServices.Of(new LookShelf(folder), catalogue, store, new ItemPlaneFiles(pages), new LookPictures(), new ColourFiles(), clock);
         ShopServices services = new(
             folder.Root, catalogue, store, pages, papers,
             new TakeOrders(folder, catalogue, readers, store, clock),

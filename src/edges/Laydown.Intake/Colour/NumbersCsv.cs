@@ -62,7 +62,11 @@ internal static class NumbersCsv
         int at = Array.FindIndex(names, n => Plain(n) == plain);
         if (at < 0)
             at = Array.FindIndex(names, n => Plain(n) == "lab" + plain || Plain(n) == plain + "star");
-        return at < 0 && Letter(plain) is { } letter ? Array.FindIndex(names, n => Plain(n) is var p && (p == letter || p == "cmyk" + letter)) : at;
+        // The ink of a layer carries the layer's number in front.
+        string layer = new([.. plain.TakeWhile(char.IsAsciiDigit)]);
+        return at < 0 && Letter(plain[layer.Length..]) is { } letter
+            ? Array.FindIndex(names, n => Plain(n) is var p && (p == layer + letter || (layer.Length == 0 && p == "cmyk" + letter)))
+            : at;
     }
 
     private static string? Letter(string ink) => ink switch
@@ -73,6 +77,7 @@ internal static class NumbersCsv
         "black" => "k",
         "lightcyan" => "lc",
         "lightmagenta" => "lm",
+        "white" => "w",
         "orange" => "o",
         "green" => "g",
         "violet" => "v",

@@ -1,3 +1,4 @@
+using Laydown.Shop.Colour;
 using Laydown.Shop.Orders;
 
 namespace Laydown.Shop.Layers;
@@ -9,13 +10,15 @@ namespace Laydown.Shop.Layers;
 /// <param name="ChooseLook">Chooses the look an item is printed from.</param>
 /// <param name="LookLights">From a look to the model of light.</param>
 /// <param name="SeparateLook">Makes a look from an item's pages.</param>
+/// <param name="ComputeLook">What is seen of mixtures on a stack.</param>
 public sealed record LayerServices(
     LookShelf Shelf,
     ListLooks ListLooks,
     ShowLook ShowLook,
     ChooseLook ChooseLook,
     LookLights LookLights,
-    SeparateLook SeparateLook)
+    SeparateLook SeparateLook,
+    ComputeLook ComputeLook)
 {
     /// <summary>All of it for one shop.</summary>
     /// <param name="shelf">Where looks lie.</param>
@@ -23,8 +26,10 @@ public sealed record LayerServices(
     /// <param name="store">Its items.</param>
     /// <param name="planes">Separates items.</param>
     /// <param name="pictures">Writes pictures.</param>
+    /// <param name="files">Reads lists of numbers.</param>
     /// <param name="clock">Tells the time.</param>
     public static LayerServices Of(
-        LookShelf shelf, Catalogue catalogue, IShopStore store, IItemPlanes planes, ILookPictures pictures, TimeProvider clock) => new(
-        shelf, new(shelf), new(shelf), new(store, shelf), new(catalogue), new(catalogue, store, shelf, planes, pictures, clock));
+        LookShelf shelf, Catalogue catalogue, IShopStore store, IItemPlanes planes, ILookPictures pictures, IColourFiles files, TimeProvider clock) => new(
+        shelf, new(shelf), new(shelf), new(store, shelf), new(catalogue), new(catalogue, store, shelf, planes, pictures, clock),
+        new(catalogue, store, files));
 }
