@@ -1,5 +1,6 @@
 using Laydown.Intake.Artwork;
 using Laydown.Intake.Colour;
+using Laydown.Intake.Layers;
 using Laydown.Intake.Orders;
 using Laydown.Measures;
 using Laydown.Output.Charts;
@@ -63,7 +64,7 @@ public static class Wiring
         files.Sweep();
         LookShelf looks = new(place);
         looks.Sweep();
-        LayerServices layers = LayerServices.Of(looks, catalogue, store, new ItemPlaneFiles(renderer), new LookPictures(), new ColourFiles(), clock);
+        LayerServices layers = LayerServices.Of(looks, catalogue, store, new ItemPlaneFiles(renderer), new PairPictures(limits), new LookPictures(), new ColourFiles(), clock);
         return new(
             place.Root,
             catalogue,

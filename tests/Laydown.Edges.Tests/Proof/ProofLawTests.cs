@@ -1,6 +1,8 @@
 using Laydown.Edges.Tests.Store;
 using Laydown.Edges.Tests.UseCases;
+using Laydown.Intake.Artwork;
 using Laydown.Intake.Colour;
+using Laydown.Intake.Layers;
 using Laydown.Measures;
 using Laydown.Output.Layers;
 using Laydown.Shop;
@@ -192,7 +194,7 @@ public sealed class ProofLawTests : IDisposable
     }
 
     private LayerServices Layers(string root) => LayerServices.Of(
-        new LookShelf(new(root)), bench.Catalogue, bench.Store, new ItemPlaneFiles(new ShopBench.FakeRenderer()), new LookPictures(), new ColourFiles(), clock);
+        new LookShelf(new(root)), bench.Catalogue, bench.Store, new ItemPlaneFiles(new ShopBench.FakeRenderer()), new PairPictures(new IntakeLimits(Path.Combine(Path.GetTempPath(), "laydown-pairs"))), new LookPictures(), new ColourFiles(), clock);
 
     private sealed class MovingClock : TimeProvider
     {

@@ -1,4 +1,6 @@
+using Laydown.Intake.Artwork;
 using Laydown.Intake.Colour;
+using Laydown.Intake.Layers;
 using Laydown.Measures;
 using Laydown.Output.Charts;
 using Laydown.Output.Colour;
@@ -255,7 +257,7 @@ public sealed class DayLawTests : IDisposable
         ShopBench.FakeDocuments documents = new();
         using MakeRun make = new(bench.Folder, bench.Catalogue, bench.Store, files ?? new(), bench.Board);
         LayerServices layers = LayerServices.Of(
-            new LookShelf(bench.Folder), bench.Catalogue, bench.Store, new ItemPlaneFiles(renderer), new LookPictures(), new ColourFiles(), bench.Clock);
+            new LookShelf(bench.Folder), bench.Catalogue, bench.Store, new ItemPlaneFiles(renderer), new PairPictures(new IntakeLimits(Path.Combine(Path.GetTempPath(), "laydown-pairs"))), new LookPictures(), new ColourFiles(), bench.Clock);
         ShopServices services = new(
             bench.Folder.Root, bench.Catalogue, bench.Store, renderer, documents, bench.TakeOrders(),
             new CheckItems(bench.Folder, bench.Catalogue, bench.Store, reader ?? new(), renderer),

@@ -1,5 +1,7 @@
 using Laydown.Demo.Descriptions;
+using Laydown.Intake.Artwork;
 using Laydown.Intake.Colour;
+using Laydown.Intake.Layers;
 using Laydown.Intake.Orders;
 using Laydown.Output.Charts;
 using Laydown.Output.Colour;
@@ -49,7 +51,7 @@ internal sealed class SampleShop : IDisposable
         NoFiles readers = new();
         FlatPages pages = new();
         FixedDay clock = new();
-        LayerServices layers = LayerServices.Of(new LookShelf(folder), catalogue, store, new ItemPlaneFiles(pages), new LookPictures(), new ColourFiles(), clock);
+        LayerServices layers = LayerServices.Of(new LookShelf(folder), catalogue, store, new ItemPlaneFiles(pages), new PairPictures(new IntakeLimits(Path.Combine(Path.GetTempPath(), "laydown-pairs"))), new LookPictures(), new ColourFiles(), clock);
         ShopServices services = new(
             folder.Root, catalogue, store, pages, papers,
             new TakeOrders(folder, catalogue, readers, store, clock),

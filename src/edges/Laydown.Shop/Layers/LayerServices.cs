@@ -10,6 +10,7 @@ namespace Laydown.Shop.Layers;
 /// <param name="ChooseLook">Chooses the look an item is printed from.</param>
 /// <param name="LookLights">From a look to the model of light.</param>
 /// <param name="SeparateLook">Makes a look from an item's pages.</param>
+/// <param name="SolvePanel">Makes a look from two pictures.</param>
 /// <param name="ComputeLook">What is seen of mixtures on a stack.</param>
 public sealed record LayerServices(
     LookShelf Shelf,
@@ -18,6 +19,7 @@ public sealed record LayerServices(
     ChooseLook ChooseLook,
     LookLights LookLights,
     SeparateLook SeparateLook,
+    SolvePanel SolvePanel,
     ComputeLook ComputeLook)
 {
     /// <summary>All of it for one shop.</summary>
@@ -25,11 +27,13 @@ public sealed record LayerServices(
     /// <param name="catalogue">What the shop has.</param>
     /// <param name="store">Its items.</param>
     /// <param name="planes">Separates items.</param>
+    /// <param name="pairs">Reads pairs of pictures.</param>
     /// <param name="pictures">Writes pictures.</param>
     /// <param name="files">Reads lists of numbers.</param>
     /// <param name="clock">Tells the time.</param>
     public static LayerServices Of(
-        LookShelf shelf, Catalogue catalogue, IShopStore store, IItemPlanes planes, ILookPictures pictures, IColourFiles files, TimeProvider clock) => new(
+        LookShelf shelf, Catalogue catalogue, IShopStore store, IItemPlanes planes, IPairPictures pairs, ILookPictures pictures, IColourFiles files,
+        TimeProvider clock) => new(
         shelf, new(shelf), new(shelf), new(store, shelf), new(catalogue), new(catalogue, store, shelf, planes, pictures, clock),
-        new(catalogue, store, files));
+        new(catalogue, store, shelf, pairs, pictures, clock), new(catalogue, store, files));
 }

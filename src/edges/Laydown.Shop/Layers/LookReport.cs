@@ -17,6 +17,13 @@ namespace Laydown.Shop.Layers;
 /// <param name="MeanInk">Mean laydown of every plane in file order, 1 = full.</param>
 /// <param name="Changes">How it changes when white, ink, register or lamp differ.</param>
 /// <param name="Notes">What else is to be known, in sentences.</param>
+/// <param name="DayContrastPercent">Local contrast kept by day, percent of what is aimed at.</param>
+/// <param name="NightContrastPercent">The same with the lamp on.</param>
+/// <param name="DayWhiteLStar">L* of the day picture's white against a perfect diffuser.</param>
+/// <param name="NightContrast">Luminance of the lightest over the darkest hundredth at night, room light included.</param>
+/// <param name="NightContrastDarkRoom">The same without room light.</param>
+/// <param name="GhostCorrelation">Correlation of what is left by day with the night picture, −1 to 1.</param>
+/// <param name="MeanWhiteStrength">Mean strength of the white, share of full laydown.</param>
 public sealed record LookReport(
     LookDifference Day,
     LookDifference Night,
@@ -33,4 +40,11 @@ public sealed record LookReport(
     double NightLeastCdPerM2,
     IReadOnlyList<double> MeanInk,
     IReadOnlyList<LookChange> Changes,
-    IReadOnlyList<string> Notes);
+    IReadOnlyList<string> Notes,
+    double DayContrastPercent = 100,
+    double NightContrastPercent = 100,
+    double DayWhiteLStar = 0,
+    double NightContrast = 1,
+    double NightContrastDarkRoom = 1,
+    double GhostCorrelation = 0,
+    double MeanWhiteStrength = 1);

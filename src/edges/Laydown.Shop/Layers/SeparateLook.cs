@@ -59,7 +59,7 @@ public sealed class SeparateLook(
         Reading<LookOptics> optics = new LookLights(catalogue).Of(record);
         if (!optics.IsTaken)
             return Reading.Refused<LookRecord>(optics.Faults);
-        await LookProofs.WriteAsync(record, optics.Value, draft, pictures, cancellation);
+        await LookProofs.WriteAsync(record, optics.Value, draft, pictures, null, cancellation);
         return Reading.Of(await draft.PublishAsync(record with { Files = await draft.FilesAsync(cancellation) }, cancellation));
     }
 }

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Laydown.Cli.Words;
 using Laydown.Measures;
+using Laydown.Shop;
 using Laydown.Shop.Layers;
 using Laydown.Shop.Orders;
 
@@ -11,8 +12,39 @@ internal static class PanelCommand
 {
     public static Command Make(Shared shared) => new("panel", "Looks of a piece: solved from two pictures or separated from its pages, listed, shown, chosen for printing.")
     {
-        Separate(shared), List(shared), Show(shared), Choose(shared),
+        Solve(shared), Separate(shared), List(shared), Show(shared), Choose(shared),
     };
+
+    private static Command Solve(Shared shared)
+    {
+        SolveOptions options = new();
+        Command command = options.AddTo(new("solve", "Solves a panel: one picture by day, another with the lamp on; from an item's pages or from two files."));
+        command.SetAction((parsed, cancellation) =>
+        {
+            (PanelRequest? request, string? fault) = options.Read(parsed);
+            return request is null
+                ? Task.FromResult(shared.Answer(parsed).Fail(ExitCodes.BadUsage, fault ?? "", []))
+                : shared.InShopAsync(parsed, (shop, answer) => SolveAsync(shop, answer, request, parsed.GetValue(options.Choose), cancellation), cancellation);
+        });
+        return command;
+    }
+
+    private static async Task<int> SolveAsync(ShopServices shop, Answer answer, PanelRequest request, bool choose, CancellationToken cancellation)
+    {
+        Reading<StoredLook> made;
+        using (WorkLine line = new(answer, "solve"))
+            made = await shop.Layers.SolvePanel.SolveAsync(request, line, cancellation);
+        if (!made.IsTaken)
+            return answer.Fail(Environments.CodeFor(made.Faults), "No panel was solved; nothing of it is left.", made.Faults);
+        if (choose && request.ItemId is { } item)
+        {
+            Reading<ItemRecord> chosen = await shop.Layers.ChooseLook.ChooseAsync(item, made.Value.Record.LookId, cancellation);
+            if (!chosen.IsTaken)
+                return answer.Fail(ExitCodes.Refused, Invariant($"{made.Value.Record.LookId} was solved but could not be chosen."), chosen.Faults);
+        }
+
+        return PanelWords.Tell(answer, made.Value);
+    }
 
     private static Command Separate(Shared shared)
     {
