@@ -1,4 +1,5 @@
 using Laydown.Colour.Spectra;
+using Laydown.Core.Tests.Colour;
 using Laydown.Optics.Layers;
 using Laydown.Optics.Looks;
 
@@ -27,6 +28,7 @@ public sealed class LookSheetReferenceTests
             Assert.Equal(truth.Before(0.8), Seen(sheet, 0.8).Day, tolerance: 0.028);
 
             // Where hardly any light comes through, nothing tells the thickness.
+            Assert.False(sheet.IsApproximate);
             if (g == 0.6 && truth.DiffuseTransmittance > 0.01)
                 Assert.Equal(scatter, sheet.Scatter[0], tolerance: 0.02 * scatter);
         }
@@ -61,17 +63,41 @@ public sealed class LookSheetReferenceTests
         Assert.Equal(truth.NormalTransmittance, night, tolerance: 0.015);
     }
 
-    [Fact]
-    public void Readings_that_no_smooth_slab_gives_fall_back_on_two_fluxes()
+    [Theory]
+    [InlineData(0.02, 0.5)]
+    [InlineData(0.123, 0.75)]
+    [InlineData(0.1, 0.9)]
+    [InlineData(0.01, 0.99)]
+    public void Readings_darker_than_the_faces_alone_are_taken_as_the_clear_sheet_that_lets_as_much_through(double reflectance, double transmittance)
     {
-        // Darker than its own faces: black glass with a coating, or a wrong reading; it stays within what goes in.
-        LookSheet sheet = LookSheet.Opal(0.02, 0.5);
+        LookSheet sheet = LookSheet.Opal(reflectance, transmittance);
         Assert.True(sheet.IsApproximate);
-        Assert.False(LookSheet.Opal(0.5, 0.4).IsApproximate);
-        Assert.Equal(1000, sheet.Scatter[0]);
-        (double day, double night) = Seen(sheet, 0);
-        Assert.InRange(day, 0, 1);
-        Assert.InRange(night, 0, 1);
+        Assert.Equal(0, sheet.Scatter[0]);
+        Assert.Equal(0, Seen(sheet, 0).Day, tolerance: 1e-12);
+
+        // No slab with faces lets more through than its faces alone.
+        double most = SlabLight.Of(new SlabMatter(0, 0), Boundary.Ink).DiffuseTransmittance;
+        double found = SlabLight.Of(new SlabMatter(-Math.Log(sheet.Straight[0]), 0), Boundary.Ink).DiffuseTransmittance;
+        Assert.Equal(Math.Min(transmittance, most), found, tolerance: 1e-4);
+    }
+
+    [Fact]
+    public void Every_pair_of_readings_gives_a_look_that_can_be()
+    {
+        // The lightest white looks 1.004 at 45:0, as faces sort directions.
+        for (int i = 0; i < 60; i++)
+        {
+            double r = Prints.Scatter(i)[0], t = Prints.Scatter(i)[1] * (1 - r);
+            LookSheet sheet = LookSheet.Opal(r, t);
+            (double day, double night) = Seen(sheet, 0);
+            Assert.InRange(day, 0, 1.004);
+            Assert.InRange(night, 0, 1);
+
+            // Straight on a sheet lets more of a lamp through than of diffuse light — the more, the more it absorbs on slanting ways — and by
+            // day it shows less than with its gloss.
+            Assert.InRange(night, (0.95 * t) - 0.001, (1.8 * t) + 0.001);
+            Assert.InRange(day, r < 0.3 ? 0 : r - 0.2, r + 0.01);
+        }
     }
 
     [Fact]

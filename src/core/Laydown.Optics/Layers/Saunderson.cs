@@ -83,10 +83,12 @@ public static class Saunderson
         return LayerLight.Symmetric(Math.Max(0, r), Math.Max(0, t));
     }
 
+    /// <summary>P of a measured sum or difference of R and T; less than −1, without end, where no P gives so little.</summary>
     internal static double TakeOff(double measured, Boundary surface)
     {
         double entered = (measured - surface.DiffuseOutside) / (surface.InDiffuse * surface.OutDiffuse);
-        return entered / (1 + (surface.DiffuseInside * entered));
+        double below = 1 + (surface.DiffuseInside * entered);
+        return below > 0 ? entered / below : double.NegativeInfinity;
     }
 
     private static void CheckFaces(double outer, double inner)

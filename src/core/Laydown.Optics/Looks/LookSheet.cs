@@ -31,8 +31,8 @@ public sealed record LookSheet
     /// <summary>Transmittance of the inside for light that nothing spreads, band by band, 0 to 1.</summary>
     public IReadOnlyList<double> Straight { get; }
 
-    /// <summary>Whether readings of an opal sheet fit no slab with smooth faces in some band, such as one darker than its own faces; two
-    /// fluxes then stand in, cut to what can be, and looks of a thin sheet may be off by 0.2.</summary>
+    /// <summary>Whether readings of an opal sheet fit no slab with smooth faces in some band. Where they are darker than the faces alone,
+    /// the clear sheet that lets as much through stands in; else two fluxes do, cut to what can be.</summary>
     public bool IsApproximate { get; }
 
     /// <summary>Share of the surface's reflection that a viewer out of the gloss sees, 0 smooth to 1 dull; see
@@ -85,7 +85,7 @@ public sealed record LookSheet
             else if (OpalReading.Of(r, t, start) is { } read)
                 (inside[band], scatter[band], straight[band], start) = (read.Inside, read.Amount.Scatter, read.Straight, read.Amount);
             else
-                (inside[band], approximate) = (ByTwoFluxes(r, t), true);
+                (inside[band], scatter[band], straight[band], approximate) = Nearest(r, t);
         }
 
         return new(inside, isClear: false, scatter, straight, isApproximate: approximate);
@@ -125,14 +125,20 @@ public sealed record LookSheet
         return Math.Min(1, t);
     }
 
-    // For readings that no slab with smooth faces gives. A film with equal faces keeps the sum and the difference of both sides apart:
-    // take the surfaces off each.
-    private static LayerLight ByTwoFluxes(double reflectance, double transmittance)
+    // For readings that no slab with smooth faces gives.
+    private static (LayerLight Inside, double Scatter, double Straight, bool Approximate) Nearest(double reflectance, double transmittance)
     {
+        if (OpalReading.IsDarkerThanClear(reflectance, transmittance))
+        {
+            OpalReading clear = OpalReading.NearestClear(transmittance);
+            return (clear.Inside, 0, clear.Straight, true);
+        }
+
+        // A film with equal faces keeps the sum and the difference of both sides apart: take the surfaces off each.
         double sum = Saunderson.TakeOff(reflectance + transmittance, Boundary.Ink);
-        double difference = Saunderson.TakeOff(reflectance - transmittance, Boundary.Ink);
+        double difference = Math.Max(-1, Saunderson.TakeOff(reflectance - transmittance, Boundary.Ink));
         double inside = Math.Clamp((sum + difference) / 2, 0, 1);
-        return LayerLight.Symmetric(inside, Math.Clamp((sum - difference) / 2, 0, 1 - inside));
+        return (LayerLight.Symmetric(inside, Math.Clamp((sum - difference) / 2, 0, 1 - inside)), SpreadsAll, 0, true);
     }
 
     private static void CheckBands(IReadOnlyList<double> values, double least, string name)

@@ -14,6 +14,7 @@ internal sealed record OpalReading(TurbidAmount Amount, LayerLight Inside, doubl
     private const int Directions = 8;
     private const int MostSteps = 14;
     private const double LeastLoss = 2e-4;
+    private const double Digits = 0.005;
 
     /// <summary>Finds the amounts by Newton's steps on ln S·X and ln K·X; null where no slab looks so.</summary>
     /// <param name="reflectance">Diffuse reflectance in air, gloss included.</param>
@@ -44,6 +45,30 @@ internal sealed record OpalReading(TurbidAmount Amount, LayerLight Inside, doubl
         }
 
         return null;
+    }
+
+    /// <summary>The clear sheet of that diffuse transmittance: the nearest to readings that are darker than a slab's own faces.</summary>
+    /// <param name="transmittance">Diffuse transmittance in air.</param>
+    internal static OpalReading NearestClear(double transmittance)
+    {
+        double low = 0, high = 20;
+        for (int i = 0; i < 40; i++)
+        {
+            double middle = (low + high) / 2;
+            bool tooLight = SlabLight.Of(new SlabMatter(middle, 0), Boundary.Ink, Directions).DiffuseTransmittance > transmittance;
+            (low, high) = tooLight ? (middle, high) : (low, middle);
+        }
+
+        double straight = Math.Exp(-low);
+        return new(new(2 * low, 0), LayerLight.Symmetric(0, straight), straight);
+    }
+
+    /// <summary>Whether readings are darker than the clear sheet that lets as much through, or lighter by no more than the digits of a
+    /// reading.</summary>
+    internal static bool IsDarkerThanClear(double reflectance, double transmittance)
+    {
+        double thickness = -Math.Log(NearestClear(transmittance).Straight);
+        return reflectance <= SlabLight.Of(new SlabMatter(thickness, 0), Boundary.Ink, Directions).DiffuseReflectance + Digits;
     }
 
     private static TurbidAmount AmountOf(double scatter, double absorption, bool lossless) =>
