@@ -1,6 +1,7 @@
 using Laydown.Shop;
 using Laydown.Web.Frame;
 using Laydown.Web.Http;
+using Laydown.Web.Proof;
 using Laydown.Web.Run;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.HostFiltering;
@@ -79,6 +80,9 @@ public static class WebShop
         ShopFiles.Map(app);
         MakingForms.Map(app);
         ShopInterface.Map(app);
+        LookInterface.Map(app);
+        ProofInterface.Map(app);
+        ProofForms.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
     }
 

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Laydown.Press.Inks;
 using Laydown.Press.Stacks;
 using Laydown.Shop.Layers;
@@ -9,6 +10,7 @@ internal static class SampleLooks
 {
     public const string Item = "TW-1042-1";
     public const int Planes = 9;
+    private static readonly ConcurrentDictionary<(int Width, int Height, double Night), byte[]> Drawn = new();
     private static readonly InkRole[] Process = [InkRole.Cyan, InkRole.Magenta, InkRole.Yellow, InkRole.Black];
 
     /// <summary>Writes a look of 1200 mm × 800 mm with 3 mm bleed on every side.</summary>
@@ -21,7 +23,7 @@ internal static class SampleLooks
     {
         using LookDraft draft = new(Path.Combine(root, "looks", Item));
         int width = (int)Math.Round(1206 / 25.4 * ppi), height = (int)Math.Round(806 / 25.4 * ppi);
-        byte[] planes = Draw(width, height, nightAmount);
+        byte[] planes = Drawn.GetOrAdd((width, height, nightAmount), size => Draw(size.Width, size.Height, size.Night));
         await draft.WriteAsync(LookRecord.PlanesFile, planes, CancellationToken.None);
         foreach (string view in (string[])["day", "night"])
             await draft.WriteAsync(view + ".png", SamplePicture.Png(300, 200, view == "day" ? 1 : 2), CancellationToken.None);

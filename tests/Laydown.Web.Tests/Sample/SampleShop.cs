@@ -40,6 +40,12 @@ internal sealed class SampleShop : IDisposable
 
     public FixedDay Clock { get; } = new();
 
+    /// <summary>Path of a proof link that is open, with one answer.</summary>
+    public string OpenProof { get; private set; } = "";
+
+    /// <summary>Path of a proof link that was withdrawn.</summary>
+    public string ClosedProof { get; private set; } = "";
+
     public static async Task<SampleShop> OpenAsync()
     {
         ShopFolder folder = new(Directory.CreateTempSubdirectory("laydown-web-").FullName);
@@ -95,6 +101,14 @@ internal sealed class SampleShop : IDisposable
 
         await Store.SaveRefusedOrderAsync(
             "TW-1049/order.json", [new("order.json", null, "/items/0/quantity", "-4", "a whole number from 1 to 100000")], CancellationToken.None);
+        await SampleLooks.WriteAsync(Folder, "L-1", solved: false);
+        await SampleLooks.WriteAsync(Folder, "L-2", solved: true, nightAmount: 0.8);
+        SentLink sent = (await Services.Proof.MakeLink.MakeAsync(SampleLooks.Item, "L-2", 14, "the visitor centre", CancellationToken.None)).Value;
+        SentLink closed = (await Services.Proof.MakeLink.MakeAsync(SampleLooks.Item, "L-1", 14, "sent by mistake", CancellationToken.None)).Value;
+        await Services.Proof.RevokeLink.RevokeAsync(closed.Link.Id, CancellationToken.None);
+        (OpenProof, ClosedProof) = (sent.Path, closed.Path);
+        await Services.Proof.Answer.AnswerAsync(
+            sent.Token, new(ProofVerdict.Change, "Ada", "The moon a little larger, please.", new(360, 224, PinView.Night)), new(1200, 800), CancellationToken.None);
         PlannedRuns planned = await Services.PlanRuns.PlanAsync(Today, CancellationToken.None);
         if (planned.Held.Count > 0)
             throw new InvalidOperationException(string.Join('\n', planned.Faults));
