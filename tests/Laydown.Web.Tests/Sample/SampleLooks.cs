@@ -50,7 +50,7 @@ internal static class SampleLooks
 
     private static LookPlane[] Inks(InkRole[] roles) => [.. roles.Select(r => new LookPlane(r, InkRoleNames.Of(r)))];
 
-    // Front colour by day: sky, water, a sun; white everywhere; the night layer behind: dark but for a moon and stars.
+    // Nearest the viewer, so printed last: sky, water, a sun; white everywhere; printed first, behind it: dark but for a moon and stars.
     private static byte[] Draw(int width, int height, double night)
     {
         byte[] planes = new byte[Planes * width * height];
@@ -67,8 +67,8 @@ internal static class SampleLooks
                 double[] back = [0.7 * dark, 0.6 * dark, 0.2 * dark, dark];
                 for (int ink = 0; ink < 4; ink++)
                 {
-                    planes[(((ink * height) + y) * width) + x] = (byte)(255 * day[ink]);
-                    planes[((((5 + ink) * height) + y) * width) + x] = (byte)(255 * back[ink] * night);
+                    planes[(((ink * height) + y) * width) + x] = (byte)(255 * back[ink] * night);
+                    planes[((((5 + ink) * height) + y) * width) + x] = (byte)(255 * day[ink]);
                 }
 
                 planes[(((4 * height) + y) * width) + x] = 220;

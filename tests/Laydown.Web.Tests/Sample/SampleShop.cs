@@ -38,6 +38,8 @@ internal sealed class SampleShop : IDisposable
 
     public StepwiseFiles Files { get; }
 
+    public required MemoryProofStore Proofs { get; init; }
+
     public FixedDay Clock { get; } = new();
 
     /// <summary>Path of a proof link that is open, with one answer.</summary>
@@ -58,6 +60,7 @@ internal sealed class SampleShop : IDisposable
         FlatPages pages = new();
         FixedDay clock = new();
         LayerServices layers = LayerServices.Of(new LookShelf(folder), catalogue, store, new ItemPlaneFiles(pages), new PairPictures(new IntakeLimits(Path.Combine(Path.GetTempPath(), "laydown-pairs"))), new LookPictures(), new ColourFiles(), clock);
+        MemoryProofStore proofs = new();
         ShopServices services = new(
             folder.Root, catalogue, store, pages, papers,
             new TakeOrders(folder, catalogue, readers, store, clock),
@@ -68,8 +71,8 @@ internal sealed class SampleShop : IDisposable
             ColourServices.Of(
                 folder, catalogue, store, pages, new ScreenPictures(), new ColourFiles(), new ChartFiles(Path.Combine(folder.Root, "scratch")), clock),
             layers,
-            ProofServices.Of(folder, layers, new MemoryProofStore(), clock));
-        SampleShop shop = new(folder.Root, services, store, files);
+            ProofServices.Of(folder, layers, proofs, clock));
+        SampleShop shop = new(folder.Root, services, store, files) { Proofs = proofs };
         await shop.FillAsync();
         return shop;
     }

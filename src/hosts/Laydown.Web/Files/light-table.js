@@ -99,7 +99,7 @@ class LightTable {
       "+": () => this.zoomMiddle(STEP), "=": () => this.zoomMiddle(STEP), "-": () => this.zoomMiddle(1 / STEP), "_": () => this.zoomMiddle(1 / STEP),
       ArrowLeft: () => this.move(-step, 0), ArrowRight: () => this.move(step, 0), ArrowUp: () => this.move(0, -step), ArrowDown: () => this.move(0, step),
       Home: () => this.fit(), End: () => this.zoomTo("pixel"),
-      Enter: () => this.pick(one, one.element.clientWidth / 2, one.element.clientHeight / 2),
+      Enter: () => this.pick(one, one.tiles.midX, one.tiles.midY),
     };
     const act = acts[e.key];
     if (!act) return;
@@ -120,13 +120,13 @@ class LightTable {
     this.keepIn();
     this.redraw();
   }
-  zoomMiddle(factor) { const e = this.screens[0].element; this.zoom(factor, e.clientWidth / 2, e.clientHeight / 2); }
+  zoomMiddle(factor) { this.zoom(factor, this.screens[0].tiles.midX, this.screens[0].tiles.midY); }
   zoom(factor, x, y) {
     const tiles = this.screens[0].tiles, [xMm, yMm] = tiles.toMm(x, y);
     const wanted = Math.min(tiles.mostPxPerMm, Math.max(tiles.leastPxPerMm, this.view.pxPerMm * factor));
     // The place under the pointer stays where it is.
-    this.view.x = xMm - (x - tiles.canvas.clientWidth / 2) / wanted;
-    this.view.y = yMm - (y - tiles.canvas.clientHeight / 2) / wanted;
+    this.view.x = xMm - (x - tiles.midX) / wanted;
+    this.view.y = yMm - (y - tiles.midY) / wanted;
     this.view.pxPerMm = wanted;
     this.fitted = false;
     this.keepIn();
@@ -167,7 +167,8 @@ class LightTable {
       one.tiles.ask();
     }
     const zoom = this.root.querySelector("[data-zoom-said]");
-    if (zoom) zoom.textContent = this.screens[0].tiles.scale >= 1 ? `1 pixel = ${said(this.screens[0].tiles.scale)} of the screen` : `${said(1 / this.screens[0].tiles.scale)} pixels in one of the screen`;
+    const scale = this.screens[0].tiles.scale;
+    if (zoom) zoom.textContent = Math.abs(scale - 1) < 1e-3 ? "One pixel of the ink is one of the screen." : scale > 1 ? `One pixel of the ink is ${said(scale)} of the screen wide.` : `${said(1 / scale)} pixels of the ink lie in one of the screen.`;
   }
 
   preset(name) {

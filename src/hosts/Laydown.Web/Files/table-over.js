@@ -1,5 +1,5 @@
 // What lies over the picture: millimetre scales along two edges, the line the piece is cut at, maps, places, the cross hair of the keyboard.
-const BAND = 22;
+import { SCALES as BAND } from "./tile-view.js";
 
 const steps = (mmPerLabel) => {
   const ten = 10 ** Math.floor(Math.log10(mmPerLabel)), part = mmPerLabel / ten;
@@ -17,7 +17,7 @@ export const drawOver = (table, one) => {
   cutLine(c, tiles);
   for (const pin of table.pins) place(c, tiles, [pin.x, pin.y], `${pin.number}`, pin.done);
   if (table.mark) place(c, tiles, table.mark, null, false);
-  if (document.activeElement === one.element && table.byKeys) crossHair(c, w, h);
+  if (document.activeElement === one.element && table.byKeys) crossHair(c, tiles);
   scales(c, tiles, w, h, colour);
 };
 
@@ -76,8 +76,8 @@ const place = (c, tiles, at, number, done) => {
   c.fillText(done ? "✓" : number, x, y - 23.5);
 };
 
-const crossHair = (c, w, h) => {
-  const x = Math.round(w / 2) + 0.5, y = Math.round(h / 2) + 0.5;
+const crossHair = (c, tiles) => {
+  const x = Math.round(tiles.midX) + 0.5, y = Math.round(tiles.midY) + 0.5;
   for (const [stroke, width] of [["#161616", 3], ["#ffffff", 1]]) {
     c.strokeStyle = stroke;
     c.lineWidth = width;

@@ -2,6 +2,7 @@
 import { adapting, encode } from "./light-maths.js";
 
 const TILE = 256, MOST_TILES = 192, AT_ONCE = 6, MOST_PX = 32, GRID_FROM = 10;
+export const SCALES = 22;
 const VERTEX = `#version 300 es
 in vec2 corner; uniform vec4 place; out vec2 uv;
 void main() { uv = corner; vec2 p = place.xy + corner * place.zw; gl_Position = vec4(p.x * 2.0 - 1.0, 1.0 - p.y * 2.0, 0.0, 1.0); }`;
@@ -93,14 +94,12 @@ export class TileView {
     return Math.max(1e-4, Math.min((this.canvas.clientWidth - 48) / w, (this.canvas.clientHeight - 48) / h));
   }
 
-  toMm(x, y) {
-    const { clientWidth: w, clientHeight: h } = this.canvas;
-    return [this.view.x + (x - w / 2) / this.view.pxPerMm, this.view.y + (y - h / 2) / this.view.pxPerMm];
-  }
-  toScreen(xMm, yMm) {
-    const { clientWidth: w, clientHeight: h } = this.canvas;
-    return [w / 2 + (xMm - this.view.x) * this.view.pxPerMm, h / 2 + (yMm - this.view.y) * this.view.pxPerMm];
-  }
+  // Middle of what the scales along the upper and left edge leave free.
+  get midX() { return (this.canvas.clientWidth + SCALES) / 2; }
+  get midY() { return (this.canvas.clientHeight + SCALES) / 2; }
+
+  toMm(x, y) { return [this.view.x + (x - this.midX) / this.view.pxPerMm, this.view.y + (y - this.midY) / this.view.pxPerMm]; }
+  toScreen(xMm, yMm) { return [this.midX + (xMm - this.view.x) * this.view.pxPerMm, this.midY + (yMm - this.view.y) * this.view.pxPerMm]; }
   pixelAt(xMm, yMm) {
     const t = this.table, x = Math.floor((xMm + t.bleedMm) / t.mmPerPx), y = Math.floor((yMm + t.bleedMm) / t.mmPerPx);
     return x >= 0 && y >= 0 && x < t.widthPx && y < t.heightPx ? [x, y] : null;
@@ -161,8 +160,9 @@ export class TileView {
     const t = this.table, unit = this.view.pxPerMm * this.ratio;
     // The picture ends where its own pixels end, also where halving has rounded up.
     const mmX = (c) => Math.min(c * TILE * k.of, t.widthPx * t.mmPerPx) - t.bleedMm, mmY = (r) => Math.min(r * TILE * k.of, t.heightPx * t.mmPerPx) - t.bleedMm;
-    const x0 = width / 2 + (mmX(k.column) - this.view.x) * unit, x1 = width / 2 + (mmX(k.column + 1) - this.view.x) * unit;
-    const y0 = height / 2 + (mmY(k.row) - this.view.y) * unit, y1 = height / 2 + (mmY(k.row + 1) - this.view.y) * unit;
+    const midX = this.midX * this.ratio, midY = this.midY * this.ratio;
+    const x0 = midX + (mmX(k.column) - this.view.x) * unit, x1 = midX + (mmX(k.column + 1) - this.view.x) * unit;
+    const y0 = midY + (mmY(k.row) - this.view.y) * unit, y1 = midY + (mmY(k.row + 1) - this.view.y) * unit;
     gl.uniform4f(this.at.place, x0 / width, y0 / height, (x1 - x0) / width, (y1 - y0) / height);
     gl.uniform2f(this.at.pixels, k.columns, k.rows);
     gl.uniform1f(this.at.grid, k.level === 0 && this.scale >= GRID_FROM ? this.scale : 0);

@@ -22,6 +22,13 @@ public static class ProofInterface
         proof.MapGet("/files/{name}", (string token, string name, ShopServices shop, HttpContext context, CancellationToken cancellation) =>
             WithLookAsync(token, shop, context, look => Task.FromResult(name is "day.png" or "night.png" ? LookTileAnswer.Picture(look, name, context) : LookTileAnswer.Nothing()), cancellation));
         proof.MapPost("/answer", AnswerAsync);
+
+        // Whatever else is asked for below a link is nothing in a word, not the shop's own page of nothing.
+        proof.MapGet("/{part}/{**rest}", (HttpContext context) =>
+        {
+            Private(context);
+            return LookTileAnswer.Nothing();
+        });
     }
 
     /// <summary>Headers of everything below a link: kept by nobody, found by no search.</summary>
