@@ -84,10 +84,10 @@ public sealed class DrawingsLawTests
     public void Layers_lie_from_the_viewer_inward_and_carry_the_order_of_printing()
     {
         LayerStack stack = new([Of(SheetFace.First, InkGroup.White, mirrored: false), Of(SheetFace.First, InkGroup.Colour, mirrored: false), Of(SheetFace.Second, InkGroup.BlockOut)], true, []);
-        Drawn drawn = new(CrossSection.Draw(stack, Acrylic));
+        Drawn drawn = new(CrossSection.Draw(stack, Acrylic, lit: true));
         Assert.Equal(
-            ["you stand here", "Colour, page 1", "White", "Clear acrylic", "Block-out", "lamp"],
-            drawn.Texts.OrderBy(t => t.Y).Select(t => t.Text).Where(t => t is "you stand here" or "White" or "Block-out" or "lamp" or "Clear acrylic" || t.StartsWith("Colour", StringComparison.Ordinal)));
+            ["you stand here", "Colour, page 1", "White", "Clear acrylic", "Block-out", "lamp on"],
+            drawn.Texts.OrderBy(t => t.Y).Select(t => t.Text).Where(t => t is "you stand here" or "White" or "Block-out" or "lamp on" or "Clear acrylic" || t.StartsWith("Colour", StringComparison.Ordinal)));
         Assert.Equal(["2", "1", "3"], drawn.Texts.Where(t => t.Text is "1" or "2" or "3").OrderBy(t => t.Y).Select(t => t.Text));
     }
 

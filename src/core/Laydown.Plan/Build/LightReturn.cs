@@ -6,12 +6,12 @@ internal enum LightReturn
     /// <summary>Nothing: black comes first.</summary>
     Nothing,
 
-    /// <summary>White, but only where its mask lies.</summary>
+    /// <summary>White where its mask lies, black in its windows.</summary>
     Parts,
 
     /// <summary>Nothing in the piece: the wall or the box behind it.</summary>
     Wall,
 
-    /// <summary>White or the sheet.</summary>
+    /// <summary>White, with the wall in its windows if it has any, or the sheet.</summary>
     White,
 }

@@ -63,7 +63,8 @@ public static class StackSight
                 return found;
         }
 
-        return found == LightReturn.Nothing ? LightReturn.Wall : found;
+        // Behind the windows of a mask stands the wall, so light comes back from everywhere.
+        return found == LightReturn.Nothing ? LightReturn.Wall : LightReturn.White;
     }
 
     private static Layer? Target(LayerStack stack, int layer) => layer < 0 ? null : stack.Layers[layer];

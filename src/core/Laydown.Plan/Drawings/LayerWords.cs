@@ -15,19 +15,20 @@ internal static class LayerWords
         _ => "Block-out",
     };
 
-    /// <summary>Source, strength, choke and reading direction.</summary>
+    /// <summary>Source, strength, choke and reading direction; a flood reads the same either way.</summary>
     internal static string Detail(Layer layer)
     {
         List<string> words = [];
         if (Source(layer) is string source)
             words.Add(source);
         if (layer.Group is not InkGroup.Colour || layer.StrengthPercent is not 100)
-            words.Add(Invariant($"{layer.StrengthPercent:0.#} %"));
+            words.Add(Invariant($"{layer.StrengthPercent:0.#} %"));
         if (layer.Negative)
             words.Add("negative: the mask opens a window");
         if (layer.ChokeMm != 0)
-            words.Add(Invariant($"{(layer.ChokeMm > 0 ? "choke" : "spread")} {Math.Abs(layer.ChokeMm):0.##} mm"));
-        words.Add(layer.Mirrored ? "mirrored" : "right-reading");
+            words.Add(Invariant($"{(layer.ChokeMm > 0 ? "choke" : "spread")} {Math.Abs(layer.ChokeMm):0.##} mm"));
+        if (!layer.IsFlood)
+            words.Add(layer.Mirrored ? "mirrored" : "right-reading");
         return string.Join(", ", words);
     }
 

@@ -12,7 +12,7 @@ internal sealed class SvgPaper(double width, double height, string title, string
 {
     private const string Style =
         ".ld-edge,.ld-hair,.ld-broken{stroke:var(--ink,#161616)}.ld-faint{stroke:var(--edge,#767676)}.ld-accent{stroke:var(--act,#00566b)}"
-        + ".ld-paper{fill:var(--sheet,#ffffff)}.ld-solid{fill:var(--ink,#161616)}.ld-mark{fill:var(--act,#00566b)}"
+        + ".ld-paper{fill:var(--sheet,#ffffff)}.ld-halo{stroke:var(--sheet,#ffffff)}.ld-solid{fill:var(--ink,#161616)}.ld-mark{fill:var(--act,#00566b)}"
         + ".ld-word{fill:var(--ink,#161616)}.ld-quiet{fill:var(--quiet,#505050)}.ld-note{fill:var(--act,#00566b)}";
 
     private readonly StringBuilder marks = new();
@@ -28,6 +28,10 @@ internal sealed class SvgPaper(double width, double height, string title, string
     /// <summary>Any line.</summary>
     internal void Path(string data, Pen pen, bool onPaper = false) =>
         marks.Append(Invariant($"<path d=\"{data}\" {Fill(onPaper, pen)}/>\n"));
+
+    /// <summary>A broad line in the colour of the paper, so that a line over it stands clear of hatches.</summary>
+    internal void Halo(string data) =>
+        marks.Append(Invariant($"<path class=\"ld-halo\" d=\"{data}\" fill=\"none\" stroke=\"#ffffff\" stroke-width=\"5\" stroke-linecap=\"round\"/>\n"));
 
     /// <summary>A filled shape: in ink, or in the accent.</summary>
     internal void Solid(string data, bool accent) => marks.Append(accent

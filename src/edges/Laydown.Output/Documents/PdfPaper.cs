@@ -127,12 +127,12 @@ internal sealed class PdfPaper
         canvas.DrawRect(x, y, width, height, paint);
     }
 
-    /// <summary>A drawing scaled to <paramref name="width"/>, no higher than <paramref name="maxHeight"/>; moves <see cref="Y"/> below it.</summary>
-    internal void Draw(Drawing drawing, float x, float width, float maxHeight)
+    /// <summary>A drawing scaled to <paramref name="width"/>, no higher than <paramref name="maxHeight"/> and no larger than <paramref name="maxScale"/>; moves <see cref="Y"/> below it.</summary>
+    internal void Draw(Drawing drawing, float x, float width, float maxHeight, float maxScale = float.MaxValue)
     {
         using SKPicture picture = drawing.Picture();
         SKRect box = picture.CullRect;
-        float scale = Math.Min(width / box.Width, maxHeight / box.Height);
+        float scale = Math.Min(maxScale, Math.Min(width / box.Width, maxHeight / box.Height));
         Need(box.Height * scale);
         canvas.Save();
         canvas.Translate(x, Y);

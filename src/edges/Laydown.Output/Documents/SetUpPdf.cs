@@ -132,10 +132,13 @@ internal sealed class SetUpPdf
             Row(row, 74);
     }
 
+    // At this scale the words of the section are as large as those of the sheet, whether one panel stands there or two.
+    private const float LayersScale = 0.56f;
+
     private void Layers()
     {
-        Section("Layers", 150);
-        paper.Draw(content.LayersDrawing, PdfPaper.Column, PdfPaper.Right - PdfPaper.Column, 170);
+        Section("Layers", 300);
+        paper.Draw(content.LayersDrawing, PdfPaper.Column, PdfPaper.Right - PdfPaper.Column, 420, LayersScale);
         foreach (NamedValue layer in content.Layers)
             Row(layer, 74);
         foreach (string because in content.LayersBecause)

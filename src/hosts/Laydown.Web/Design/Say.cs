@@ -88,8 +88,14 @@ public static class Say
         return Invariant($"{group}{source}{(layer.Negative ? ", negative" : "")}, {layer.StrengthPercent:0.#} %{choke}{(layer.Mirrored ? ", mirrored" : "")}");
     }
 
-    /// <summary>A face in words.</summary>
-    public static string Face(SheetFace face) => face == SheetFace.First ? "First surface, toward the viewer" : "Second surface, seen through the sheet";
+    /// <summary>A face in words, for those who look at the piece.</summary>
+    public static string Face(SheetFace face, SeenFrom seenFrom = SeenFrom.OneSide) => (face, seenFrom) switch
+    {
+        (SheetFace.First, SeenFrom.OneSide) => "First surface, toward the viewer",
+        (SheetFace.First, _) => "First surface, toward the viewer in front",
+        (_, SeenFrom.OneSide) => "Second surface, seen through the sheet",
+        _ => "Second surface, toward the viewer on the back",
+    };
 
     /// <summary>One or more, such as <c>1 piece</c>, <c>12 pieces</c>.</summary>
     public static string Count(int count, string one, string more) => Invariant($"{count} {(count == 1 ? one : more)}");
