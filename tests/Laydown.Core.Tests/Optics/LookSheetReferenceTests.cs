@@ -68,7 +68,8 @@ public sealed class LookSheetReferenceTests
     [InlineData(0.123, 0.75)]
     [InlineData(0.1, 0.9)]
     [InlineData(0.01, 0.99)]
-    public void Readings_darker_than_the_faces_alone_are_taken_as_the_clear_sheet_that_lets_as_much_through(double reflectance, double transmittance)
+    public void Readings_darker_than_the_faces_alone_stand_for_the_clear_sheet_that_lets_as_much_through(
+        double reflectance, double transmittance)
     {
         LookSheet sheet = LookSheet.Opal(reflectance, transmittance);
         Assert.True(sheet.IsApproximate);
@@ -93,7 +94,7 @@ public sealed class LookSheetReferenceTests
             Assert.InRange(day, 0, 1.004);
             Assert.InRange(night, 0, 1);
 
-            // Straight on a sheet lets more of a lamp through than of diffuse light — the more, the more it absorbs on slanting ways — and by
+            // Straight on a sheet lets more of a lamp through than of diffuse light, the more so the more it absorbs on slanting ways; by
             // day it shows less than with its gloss.
             Assert.InRange(night, (0.95 * t) - 0.001, (1.8 * t) + 0.001);
             Assert.InRange(day, r < 0.3 ? 0 : r - 0.2, r + 0.01);

@@ -17,7 +17,8 @@ public sealed class SaundersonLawTests
     }
 
     [Fact]
-    public void A_layer_that_loses_nothing_looks_white_through_its_face() => Assert.Equal(1, Saunderson.Seen(1, 0.04, 0.6), tolerance: 1e-15);
+    public void A_layer_that_loses_nothing_looks_white_through_its_face() =>
+        Assert.Equal(1, Saunderson.Seen(1, 0.04, 0.6), tolerance: 1e-15);
 
     [Fact]
     public void A_free_film_there_and_back()

@@ -7,7 +7,10 @@ namespace Laydown.Core.Tests.Optics;
 public sealed class TurbidReadingLawTests
 {
     public static IEnumerable<TheoryDataRow<double, double>> Layers() =>
-        from k in new[] { 0, 1e-6, 0.002, 0.05, 0.7, 2 } from s in new[] { 0, 0.01, 0.4, 3, 12 } where k + s > 0 select new TheoryDataRow<double, double>(k, s);
+        from k in new[] { 0, 1e-6, 0.002, 0.05, 0.7, 2 }
+        from s in new[] { 0, 0.01, 0.4, 3, 12 }
+        where k + s > 0
+        select new TheoryDataRow<double, double>(k, s);
 
     [Theory, MemberData(nameof(Layers))]
     public void A_free_film_tells_its_amounts(double absorption, double scatter)
@@ -28,7 +31,8 @@ public sealed class TurbidReadingLawTests
     [Theory, MemberData(nameof(Layers))]
     public void The_textbook_forms_of_the_inverse_agree(double absorption, double scatter)
     {
-        // a = (R + (R0 − R + Rg)/(R0·Rg))/2, S·X = arcoth((1 − a·R0)/(b·R0))/b, T = √((a − R0)² − b²) [Kubelka1948]; they need K and S over 0.
+        // a = (R + (R0 − R + Rg)/(R0·Rg))/2, S·X = arcoth((1 − a·R0)/(b·R0))/b, T = √((a − R0)² − b²)
+        // [Kubelka1948]; they need K and S over 0.
         if (absorption < 1e-3 || scatter == 0)
             return;
         LayerLight film = KubelkaMunk.Layer(absorption, scatter);

@@ -8,18 +8,19 @@ public sealed class TurbidReadingRefusalTests
     [Fact]
     public void A_negative_K_or_S_is_refused_by_name()
     {
-        Assert.Contains("K times thickness: found -0.1", Assert.Throws<ArgumentException>(() => new TurbidAmount(-0.1, 1)).Message, StringComparison.Ordinal);
-        Assert.Contains("S times thickness: found -2", Assert.Throws<ArgumentException>(() => new TurbidAmount(0, -2)).Message, StringComparison.Ordinal);
+        Refused("K times thickness: found -0.1", () => new TurbidAmount(-0.1, 1));
+        Refused("S times thickness: found -2", () => new TurbidAmount(0, -2));
         Assert.Throws<ArgumentException>(() => new TurbidAmount(double.NaN, 0));
         Assert.Throws<ArgumentException>(() => new TurbidAmount(0, 1).Times(-1));
     }
 
     [Fact]
     public void More_light_out_than_in_is_a_negative_K() =>
-        Assert.Contains("K negative", Assert.Throws<ArgumentException>(() => TurbidReading.OfFilm(0.6, 0.5)).Message, StringComparison.Ordinal);
+        Refused("K negative", () => TurbidReading.OfFilm(0.6, 0.5));
 
     [Fact]
-    public void A_film_that_lets_nothing_through_tells_no_thickness() => Assert.Throws<ArgumentException>(() => TurbidReading.OfFilm(0.6, 0));
+    public void A_film_that_lets_nothing_through_tells_no_thickness() =>
+        Assert.Throws<ArgumentException>(() => TurbidReading.OfFilm(0.6, 0));
 
     [Fact]
     public void A_darker_look_over_a_lighter_base_is_refused()
@@ -31,7 +32,7 @@ public sealed class TurbidReadingRefusalTests
 
     [Fact]
     public void A_layer_darker_than_its_black_base_allows_is_a_negative_S() =>
-        Assert.Contains("S negative", Assert.Throws<ArgumentException>(() => TurbidReading.OverTwoBases(0.01, 0.05, 0.8, 0.8)).Message, StringComparison.Ordinal);
+        Refused("S negative", () => TurbidReading.OverTwoBases(0.01, 0.05, 0.8, 0.8));
 
     [Fact]
     public void A_lighter_look_than_the_base_itself_can_give_is_a_negative_K() =>
@@ -47,4 +48,7 @@ public sealed class TurbidReadingRefusalTests
         Assert.Throws<ArgumentOutOfRangeException>(() => Saunderson.Seen(0.5, 0.04, 1));
         Assert.Throws<ArgumentOutOfRangeException>(() => Saunderson.SeenAt45(-0.1, Boundary.Ink));
     }
+
+    private static void Refused(string words, Func<object> making) =>
+        Assert.Contains(words, Assert.Throws<ArgumentException>(making).Message, StringComparison.Ordinal);
 }

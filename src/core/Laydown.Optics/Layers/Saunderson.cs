@@ -10,7 +10,8 @@ public static class Saunderson
     /// <param name="inside">R, 0 to 1.</param>
     /// <param name="outer">k1, share of the light from outside sent back by the face and seen by the instrument, 0 to under 1; 0 when
     /// gloss is left out.</param>
-    /// <param name="inner">k2, share of the light from inside sent back, 0 to under 1; 0.4 to 0.65 in fits (from memory), 0.596 for n = 1.5.</param>
+    /// <param name="inner">k2, share of the light from inside sent back, 0 to under 1; 0.4 to 0.65 in fits (from memory), 0.596 for n
+    /// = 1.5.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is NaN or outside its range.</exception>
     public static double Seen(double inside, double outer, double inner)
     {
@@ -29,7 +30,8 @@ public static class Saunderson
         CheckFaces(outer, inner);
         double entered = seen - outer;
         if (!(entered >= 0 && seen <= 1))
-            throw new ArgumentException(Invariant($"Reflectance: found {seen}; wanted {outer}, which the face alone sends back, to 1."), nameof(seen));
+            throw new ArgumentException(
+                Invariant($"Reflectance: found {seen}; wanted {outer}, which the face alone sends back, to 1."), nameof(seen));
         return entered / (((1 - outer) * (1 - inner)) + (inner * entered));
     }
 
@@ -51,7 +53,8 @@ public static class Saunderson
     {
         double lightest = LightestAt45(surface);
         if (!(seen >= 0 && seen <= lightest * (1 + 1e-9)))
-            throw new ArgumentException(Invariant($"Reflectance at 45:0: found {seen}; wanted 0 to {lightest}, a white that loses nothing."), nameof(seen));
+            throw new ArgumentException(
+                Invariant($"Reflectance at 45:0: found {seen}; wanted 0 to {lightest}, a white that loses nothing."), nameof(seen));
         return Math.Min(1, seen / ((surface.InFrom45 * surface.OutNormal) + (surface.DiffuseInside * seen)));
     }
 
@@ -65,7 +68,8 @@ public static class Saunderson
 
     /// <summary>The inside of a film that is the same from both sides, from reflectance and transmittance in air, all light diffuse, gloss
     /// included.</summary>
-    /// <remarks>Sum and difference of both keep apart: m = r_e + (1 − r_e)(1 − r_i)P/(1 − r_i·P) holds for P = R + T and for R − T alike.</remarks>
+    /// <remarks>Sum and difference of both keep apart: m = r_e + (1 − r_e)(1 − r_i)P/(1 − r_i·P) holds for P = R + T and for R − T
+    /// alike.</remarks>
     /// <param name="reflectance">Reflectance in air, 0 to 1.</param>
     /// <param name="transmittance">Transmittance in air, 0 to 1; with the reflectance at most 1.</param>
     /// <param name="surface">Both faces.</param>
@@ -79,7 +83,8 @@ public static class Saunderson
         double r = (sum + difference) / 2, t = (sum - difference) / 2;
         if (!(r >= -1e-9 && t >= -1e-9 && sum <= 1 + 1e-9))
             throw new ArgumentException(
-                Invariant($"Film: R {reflectance} and T {transmittance} in air give {r} and {t} inside; wanted both over 0 with a sum of at most 1."), nameof(reflectance));
+                Invariant($"Film: R {reflectance} and T {transmittance} in air give {r} and {t} inside; wanted none under 0, sum at most 1."),
+                nameof(reflectance));
         return LayerLight.Symmetric(Math.Max(0, r), Math.Max(0, t));
     }
 

@@ -1,6 +1,7 @@
 namespace Laydown.Optics.Layers;
 
-/// <summary>K and S times thickness of a layer from what was measured: the formulas of Kubelka and Munk turned round [Kubelka1948].</summary>
+/// <summary>K and S times thickness of a layer from what was measured: the formulas of Kubelka and Munk turned round
+/// [Kubelka1948].</summary>
 /// <remarks>
 /// All readings are shares of diffuse light inside the layer: take surfaces off first with <see cref="Saunderson"/>. Readings that no layer
 /// can give — more light out than in, a darker look over a lighter base — mean a K or S under 0 and are refused; rounding up to 1e-9 is
@@ -24,7 +25,8 @@ public static class TurbidReading
         CheckShare(transmittance, double.Epsilon, nameof(transmittance));
         double lost = 1 - reflectance - transmittance;
         if (lost < -Rounding)
-            throw new ArgumentException(Invariant($"Film: R {reflectance} and T {transmittance} make K negative; wanted a sum of at most 1."), nameof(reflectance));
+            throw new ArgumentException(
+                Invariant($"Film: R {reflectance} and T {transmittance} make K negative; wanted a sum of at most 1."), nameof(reflectance));
         if (reflectance == 0)
             return new(-Math.Log(transmittance), 0);
 
@@ -63,11 +65,13 @@ public static class TurbidReading
             throw new ArgumentException(Invariant($"Bases: found {dark} and {light}; wanted the second lighter."), nameof(light));
         if (!(overLight > overDark))
             throw new ArgumentException(
-                Invariant($"Layer: {overLight} over base {light} and {overDark} over base {dark}; wanted a lighter look over the lighter base."), nameof(overLight));
+                Invariant($"Layer: {overLight} over base {light} and {overDark} over base {dark}; wanted a lighter look over the lighter base."),
+                nameof(overLight));
 
         double free = ((dark * overLight) - (light * overDark)) / (dark - light + (dark * light * (overLight - overDark)));
         if (free < -Rounding)
-            throw new ArgumentException(Invariant($"Layer: {overDark} over base {dark} makes S negative; wanted a lighter look."), nameof(overDark));
+            throw new ArgumentException(
+                Invariant($"Layer: {overDark} over base {dark} makes S negative; wanted a lighter look."), nameof(overDark));
         double alone = Math.Max(0, free);
         double squared = (overLight - alone) * (1 - (alone * light)) / light;
         return OfFilm(alone, Math.Sqrt(Math.Min(squared, 1 + Rounding)));

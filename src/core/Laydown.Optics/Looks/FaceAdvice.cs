@@ -10,5 +10,5 @@ public sealed record FaceAdvice(bool BothFacesWillDo, double ShiftMm, double Hal
     /// <summary>The advice in a sentence.</summary>
     public override string ToString() => BothFacesWillDo
         ? Invariant($"Both faces will do: the pictures seem {ShiftMm:0.00} mm apart at most.")
-        : Invariant($"Print on one face: on both the pictures would seem {ShiftMm:0.00} mm apart; a sheet up to {ThickestMm:0.00} mm would do.");
+        : Invariant($"Print on one face: on both they would seem {ShiftMm:0.00} mm apart; a sheet up to {ThickestMm:0.00} mm would do.");
 }
