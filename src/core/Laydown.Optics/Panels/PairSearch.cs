@@ -25,7 +25,10 @@ internal readonly ref struct PairSearch
     }
 
     /// <summary>Goes downhill from the given inks, which receive the end; the inks' bounds hold.</summary>
-    internal double Descend(Span<double> inks, int mostSteps)
+    /// <param name="inks">Where it starts and ends.</param>
+    /// <param name="mostSteps">Most steps.</param>
+    /// <param name="enough">Share of what is left that a step must gain to go on; 0 goes to the very bottom.</param>
+    internal double Descend(Span<double> inks, int mostSteps, double enough = 0)
     {
         int n = inks.Length;
         Span<double> slope = stackalloc double[n], square = stackalloc double[n * n], step = stackalloc double[n], trial = stackalloc double[n];
@@ -53,7 +56,7 @@ internal readonly ref struct PairSearch
             }
 
             // Little gain under much damping only tells that the step was short.
-            bool settled = damping <= 1e-8 && left - next < (1e-4 * left) + 1e-9;
+            bool settled = (damping <= 1e-8 && left - next < (1e-4 * left) + 1e-9) || left - next < enough * (left + 0.01);
             trial.CopyTo(inks);
             damping = Math.Max(damping * 0.1, 1e-10);
             if (settled)

@@ -79,10 +79,11 @@ public sealed class PairSolver
     /// <param name="night">Wanted when lit.</param>
     /// <param name="inks">The guess; receives the inks.</param>
     /// <param name="steps">Most steps.</param>
+    /// <param name="enough">Share of what is left that a step must gain to go on.</param>
     /// <returns>What is left.</returns>
-    internal double Refine(Lab day, Lab night, Span<double> inks, int steps)
+    internal double Refine(Lab day, Lab night, Span<double> inks, int steps, double enough = 0)
     {
-        double left = new PairSearch(this, day, night, wall).Descend(inks, steps);
+        double left = new PairSearch(this, day, night, wall).Descend(inks, steps, enough);
         Limit(inks);
         return left;
     }

@@ -16,6 +16,7 @@ internal sealed class PairTable
     internal const double StepL = 6.25, StepAb = 8;
 
     private const int Wide = 4, Origin = 512, Bits = 10, NodeSteps = 40, QuickSteps = 12;
+    private const double Enough = 1e-4;
     private readonly PairSolver solver;
     private readonly double stepL, stepAb;
     private readonly Func<double[], float[]>? show;
@@ -82,7 +83,7 @@ internal sealed class PairTable
         for (int ink = 0; ink < inks.Length; ink++)
             inks[ink] = start[ink];
         (Lab day, Lab night) = At(cell);
-        solver.Refine(day, night, inks, show is null ? NodeSteps : QuickSteps);
+        solver.Refine(day, night, inks, show is null ? NodeSteps : QuickSteps, Enough);
         return show is null ? Narrow(inks) : show(inks.ToArray());
     }
 

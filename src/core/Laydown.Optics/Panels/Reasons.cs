@@ -45,11 +45,17 @@ internal sealed class Reasons
             return Alone(day, bestDay, UnreachableReason.DayTooLight, UnreachableReason.DayTooDark, UnreachableReason.DayTooColourful);
         if (nightLeft > PanelJudge.Reached && pixels.NightDifference[pixel] > PanelJudge.Reached)
             return Alone(night, bestNight, UnreachableReason.NightTooBright, UnreachableReason.NightTooDark, UnreachableReason.NightTooColourful);
-        if (night.L - seen[3] > PanelJudge.Reached || seen[0] - day.L > PanelJudge.Reached)
-            return UnreachableReason.DayHoldsLightBack;
-        double hue = Math.Sqrt(Math.Pow(six[4] - seen[4], 2) + Math.Pow(six[5] - seen[5], 2));
-        return hue > PanelJudge.Reached ? UnreachableReason.DayFiltersHue : UnreachableReason.Traded;
+
+        // Both views within reach alone: is it light or hue that the day ink costs the night, or the night ink the day?
+        double light = Math.Max(six[3] - seen[3], seen[0] - six[0]);
+        double hue = Math.Max(Apart(six[1..3], seen[1..3]), Apart(six[4..6], seen[4..6]));
+        if (Math.Max(light, hue) <= PanelJudge.Reached)
+            return UnreachableReason.Traded;
+        return light > hue ? UnreachableReason.DayHoldsLightBack : UnreachableReason.DayFiltersHue;
     }
+
+    private static double Apart(ReadOnlySpan<float> one, ReadOnlySpan<float> other) =>
+        Math.Sqrt(Math.Pow(one[0] - other[0], 2) + Math.Pow(one[1] - other[1], 2));
 
     private static UnreachableReason Alone(Lab wanted, Lab best, UnreachableReason light, UnreachableReason dark, UnreachableReason colourful)
     {
