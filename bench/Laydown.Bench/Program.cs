@@ -2,7 +2,7 @@ using Laydown.Bench;
 
 if (BenchArguments.Parse(args) is not { } arguments)
 {
-    Console.Error.WriteLine("bench: wanted NAME [--instances DIR] [--seconds S] [--out FILE] [--json]; NAME is spine or colour.");
+    Console.Error.WriteLine("bench: wanted NAME [--instances DIR] [--seconds S] [--out FILE] [--json]; NAME is spine, colour or daynight.");
     return 2;
 }
 
@@ -17,6 +17,8 @@ try
 {
     if (arguments.Name == "colour")
         await ResultFile.KeepAsync(Laydown.Bench.Colour.Run(arguments, stop.Token), arguments, Console.Out, stop.Token);
+    else if (arguments.Name == "daynight")
+        await ResultFile.KeepAsync(await DayNight.RunAsync(arguments, stop.Token), arguments, Console.Out, stop.Token);
     else
         await ResultFile.KeepAsync(await Spine.RunAsync(arguments, stop.Token), arguments, Console.Out, stop.Token);
     return 0;

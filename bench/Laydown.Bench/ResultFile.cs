@@ -17,6 +17,10 @@ internal static class ResultFile
     public static Task KeepAsync(ColourResult result, BenchArguments arguments, TextWriter output, CancellationToken cancellation) =>
         KeepAsync(result.Bench, result, "cpuSeconds", before => Say(result, before, output), arguments, output, cancellation);
 
+    /// <summary>The same for panels.</summary>
+    public static Task KeepAsync(PanelResult result, BenchArguments arguments, TextWriter output, CancellationToken cancellation) =>
+        KeepAsync(result.Bench, result, "cpuSeconds", before => Say(result, before, output), arguments, output, cancellation);
+
     private static async Task KeepAsync<T>(
         string name, T result, string cpuField, Action<double?> say, BenchArguments arguments, TextWriter output,
         CancellationToken cancellation)
@@ -50,6 +54,26 @@ internal static class ResultFile
         }
 
         output.WriteLine(Invariant($"peak {result.PeakMb:0} MiB, checksum {result.Checksum}"));
+        output.WriteLine(before is > 0
+            ? Invariant($"ratio to the last kept result of this machine, processor time: {result.CpuSeconds / before:0.00}")
+            : "no kept result of this machine yet");
+    }
+
+    private static void Say(PanelResult result, double? before, TextWriter output)
+    {
+        output.WriteLine("pair          Mpx   day mean   p95  night mean   p95  ghost p95  unreach %   lift  expos.   wall s    cpu s  peak MiB");
+        foreach (PanelRow row in result.Rows)
+        {
+            output.WriteLine(string.Create(
+                CultureInfo.InvariantCulture,
+                $"{row.Pair,-12}{row.Megapixels,5:0.0}{row.Day.Mean,11:0.00}{row.Day.P95,6:0.0}{row.Night.Mean,12:0.00}{row.Night.P95,6:0.0}{row.GhostP95,11:0.00}{row.UnreachablePercent,11:0.0}{row.LiftPercent,7:0}{row.NightExposure,8:0.00}{row.Seconds,9:0.0}{row.CpuSeconds,9:0.0}{row.PeakMb,10:0}"));
+        }
+
+        if (result.GrowthExponent is { } exponent)
+            output.WriteLine(Invariant($"processor time grows with pixels to the power {exponent:0.00}; table against exact solve: mean {result.TableErrorMean:0.00}, p99 {result.TableErrorP99:0.00} dE00"));
+        if (result.PreviewMilliseconds is { } preview)
+            output.WriteLine(Invariant($"preview of 1 Mpx after a change: {preview:0} ms"));
+        output.WriteLine(Invariant($"checksum {result.Checksum}"));
         output.WriteLine(before is > 0
             ? Invariant($"ratio to the last kept result of this machine, processor time: {result.CpuSeconds / before:0.00}")
             : "no kept result of this machine yet");

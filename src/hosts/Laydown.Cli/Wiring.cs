@@ -50,6 +50,10 @@ public static class Wiring
     /// <param name="scratchFolder">Folder for temporary files.</param>
     public static IArtworkReader ArtworkReader(string scratchFolder) => new ArtworkReader(new IntakeLimits(scratchFolder));
 
+    /// <summary>Reads pairs of pictures without a shop.</summary>
+    /// <param name="scratchFolder">Folder for temporary files.</param>
+    public static IPairPictures PairPictures(string scratchFolder) => new PairPictures(new IntakeLimits(scratchFolder));
+
     /// <summary>Reads files of colour without a shop.</summary>
     public static IColourFiles ColourFiles() => new ColourFiles();
 

@@ -22,6 +22,12 @@ public sealed class SolvePanel(
     private const int SmallPixels = 250_000;
     private const int LitSpots = 200;
 
+    /// <summary>Pixels of a band of rows, at least 1; the result does not hang on it.</summary>
+    public int BandPixels { get; init; } = 1 << 15;
+
+    /// <summary>Most threads, at least 1; the result does not hang on it.</summary>
+    public int Threads { get; init; } = Environment.ProcessorCount;
+
     /// <summary>Solves, and keeps the look; on failure or cancel nothing of it is left.</summary>
     /// <param name="request">What is asked for.</param>
     /// <param name="progress">Told the share that is done, 0 to 1.</param>
@@ -84,7 +90,7 @@ public sealed class SolvePanel(
         PairPicture small = new(width, height, pixels);
         double perMm = width / job.Printed.WidthMm;
         PanelPlan plan = PanelPlanner.Plan(job.Stack, job.Day, job.Night, job.PanelWish(), small, perMm, Part(progress, PairEnd, PlanEnd), cancellation);
-        new PanelBands(plan, pair, job.PlaneOf).Write(
+        new PanelBands(plan, pair, job.PlaneOf) { BandPixels = BandPixels, Threads = Threads }.Write(
             draft.File(LookRecord.PlanesFile), draft.File(LookRecord.WishFile), Part(progress, PlanEnd, BandsEnd), cancellation);
         (PanelReport report, PanelMaps maps) = PanelJudge.Judge(plan, small, perMm, cancellation);
         progress?.Report(JudgeEnd);
