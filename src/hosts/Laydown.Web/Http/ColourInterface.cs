@@ -1,6 +1,7 @@
 using Laydown.Colour.Calibration;
 using Laydown.Colour.Charts;
 using Laydown.Colour.Fits;
+using Laydown.Colour.Readings;
 using Laydown.Measures;
 using Laydown.Press.Conditions;
 using Laydown.Shop;
@@ -20,6 +21,9 @@ public static class ColourInterface
         api.MapGet("/conditions/{id}", (string id, ShopServices shop) => Told("condition", shop.Colour.ShowCondition.Show(id).Then(v => Reading.Of(Shown(v))), 404));
         api.MapGet("/conditions/{id}/figures", (string id, ShopServices shop, CancellationToken cancellation) =>
             Told("condition-figures", shop.Colour.FigureCondition.Figure(id, SeparationWish.Usual, cancellation)));
+        api.MapGet("/conditions/{id}/optics", (string id, ShopServices shop) =>
+            Told("ink-optics", shop.Colour.ShowInkOptics.Show(id).Then(v => Reading.Of(InkOpticsAnswer.Of(v))), 404));
+        api.MapPost("/conditions/{id}/optics", FitOpticsAsync);
         api.MapPost("/conditions/{id}/fit", FitAsync);
         api.MapPost("/conditions/{id}/make", MakeAsync);
         api.MapPost("/conditions/{id}/drift/{name}", DriftAsync);
@@ -42,6 +46,29 @@ public static class ColourInterface
             Told("ink-calibration", shop.Colour.ListReadings.Find(name).Then(path =>
                 shop.Colour.Calibrate.Calibrate(path, aim ?? LinearisationAim.ToneValue, most ?? 100, cleanPatch))));
         api.MapGet("/items/{id}/shift", ShiftAsync);
+    }
+
+    private static async Task<IResult> FitOpticsAsync(
+        string id, string? said, string? overBlack, string? overWhite, string? through, string? stock, ShopServices shop, CancellationToken cancellation)
+    {
+        List<InputFault> faults = [];
+        List<InkOpticsFile> files = [];
+        foreach ((string? name, Behind behind) in new[] { (said, Behind.Unsaid), (overBlack, Behind.Black), (overWhite, Behind.White), (through, Behind.Lamp) })
+        {
+            if (name is null)
+                continue;
+            Reading<string> path = shop.Colour.ListReadings.Find(name);
+            faults.AddRange(path.Faults);
+            if (path.IsTaken)
+                files.Add(new(path.Value, behind));
+        }
+
+        if (faults.Count == 0 && files.Count == 0)
+            faults.Add(new("query", null, "said, overBlack, overWhite, through", "none", "names of readings"));
+        return faults.Count > 0
+            ? Refused(faults, StatusCodes.Status400BadRequest)
+            : Told("ink-optics-fit", (await shop.Colour.FitInkOptics.FitAsync(id, new(files, stock), cancellation))
+                .Then(f => Reading.Of(new { f.Optics, f.Findings, f.Notes })));
     }
 
     private static async Task<IResult> FitAsync(string id, string? readings, ShopServices shop, CancellationToken cancellation)
