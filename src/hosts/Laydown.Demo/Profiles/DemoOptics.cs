@@ -64,7 +64,7 @@ internal static class DemoOptics
     }
 
     // The inks as they are taken to be; the fit does not see this.
-    private static FittedOptics Truth()
+    internal static FittedOptics Truth()
     {
         InkSet set = DemoInks.Eight();
         double[] zero = Bands.Flat(0);
