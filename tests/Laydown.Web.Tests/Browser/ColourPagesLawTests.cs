@@ -77,4 +77,28 @@ public sealed class ColourPagesLawTests(PageFixture fixture) : IClassFixture<Pag
         await Assertions.Expect(page.GetByRole(AriaRole.Alert)).ToContainTextAsync("20 %");
         await page.Context.CloseAsync();
     }
+
+    [Fact]
+    public async Task Readings_of_white_steps_become_optics_and_the_page_shows_them()
+    {
+        byte[] text = new Laydown.Intake.Colour.ColourFiles().ReadingsText(Laydown.Demo.Profiles.DemoOptics.Readings(7));
+        await File.WriteAllBytesAsync(Path.Combine(fixture.Shop.Folder, "catalogue", "readings", "white-steps.txt"), text);
+        IPage page = await fixture.OpenAsync("/conditions/long-belt-clear-sheets/optics");
+        await Assertions.Expect(page.GetByText("Generic class in use for")).ToBeVisibleAsync();
+        await page.GetByLabel("Readings that say their backing").SelectOptionAsync("white-steps.txt");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Fit the optics" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Img, new() { Name = "Scatter of the white: S·X against Wavelength, nm. Values in the table below." })).ToBeVisibleAsync(new() { Timeout = 60_000 });
+        await Assertions.Expect(page.GetByRole(AriaRole.Region, new() { Name = "Readings by their way" }).GetByRole(AriaRole.Row)).ToHaveCountAsync(4);
+        await Assertions.Expect(page.GetByText("Generic class in use for")).ToHaveCountAsync(0);
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task A_fit_without_readings_is_refused_on_the_page()
+    {
+        IPage page = await fixture.OpenAsync("/conditions/short-belt-boards/optics");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Fit the optics" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Alert)).ToContainTextAsync("none chosen");
+        await page.Context.CloseAsync();
+    }
 }

@@ -50,6 +50,24 @@ public sealed class ColourHttpLawTests
         Assert.Equal(HttpStatusCode.BadRequest, unknown.StatusCode);
     }
 
+    [Fact]
+    public async Task Ink_optics_are_generic_and_flagged_until_readings_are_fitted()
+    {
+        await using ServedShop served = await ServedShop.OpenAsync();
+        const string optics = "/api/conditions/long-belt-clear-sheets/optics";
+        JsonElement before = (await served.Client.GetFromJsonAsync<JsonElement>(optics)).GetProperty("result");
+        Assert.Equal(7, before.GetProperty("missing").GetArrayLength());
+        byte[] text = new Laydown.Intake.Colour.ColourFiles().ReadingsText(Laydown.Demo.Profiles.DemoOptics.Readings(7));
+        Assert.Equal(HttpStatusCode.OK, await PutAsync(served, "/api/readings/white-steps.txt", text));
+        using HttpResponseMessage none = await served.Client.PostAsync(optics, null);
+        Assert.Equal(HttpStatusCode.BadRequest, none.StatusCode);
+        using HttpResponseMessage fitted = await served.Client.PostAsync(optics + "?said=white-steps.txt", null);
+        Assert.Equal(HttpStatusCode.OK, fitted.StatusCode);
+        JsonElement after = (await served.Client.GetFromJsonAsync<JsonElement>(optics)).GetProperty("result");
+        Assert.Equal(0, after.GetProperty("missing").GetArrayLength());
+        Assert.Equal("overBothAndThrough", after.GetProperty("inks")[0].GetProperty("absorptionFrom").GetString());
+    }
+
     [Theory]
     [InlineData("C,M,Y,K,L,a,b\n0,0,0,0,95,0,0\n10,0,0,0,NaN,0,0\n")]
     [InlineData("no readings at all")]

@@ -15,16 +15,17 @@ public static class ChartDesign
     private static readonly double[] ColourLevels = [0, 0.4, 0.7, 1], BlackLevels = [0, 0.4, 0.8, 1];
 
     /// <summary>The patches of a chart.</summary>
-    /// <param name="kind">What it is for.</param>
+    /// <param name="kind">What it is for; not <see cref="ChartKind.InkOptics"/>, which <see cref="OpticsChart"/> designs.</param>
     /// <param name="inks">Inks with their limits, 1 to 12, each name once.</param>
     /// <param name="totalLimitPercent">Largest sum of inks, percent: 100 to 100 × inks.</param>
     /// <param name="seed">Seed of the filling.</param>
+    /// <exception cref="ArgumentException">The kind is a chart of ink optics.</exception>
     public static Reading<Chart> Make(ChartKind kind, IReadOnlyList<ChartInk> inks, double totalLimitPercent, int seed)
     {
         static Reading<Chart> Refused(string field, string found, string wanted) =>
             Reading.Refused<Chart>(new InputFault("chart", null, field, found, wanted));
         if (kind == ChartKind.InkOptics)
-            return OpticsChart.Make([.. inks.Select(i => i.Name).Where(n => n != OpticsChart.White)], OpticsChart.MostSteps);
+            throw new ArgumentException("Kind: found ink optics, which is printed in layers; wanted OpticsChart.", nameof(kind));
         if (inks.Count is < 1 or > MostInks)
             return Refused("inks", Invariant($"{inks.Count} inks"), Invariant($"1 to {MostInks} inks"));
         if (inks.GroupBy(i => i.Name, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1) is { } twice)

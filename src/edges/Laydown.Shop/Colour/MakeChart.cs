@@ -34,7 +34,7 @@ public sealed class MakeChart(ShopFolder folder, Catalogue catalogue, IColourFil
         {
             if (condition.Inks.All(i => i.Role != InkRole.White))
                 return Reading.Refused<MadeChart>(new InputFault("chart", null, "inks", Invariant($"no white in {condition.Id}"), "a print condition with a white ink"));
-            return SeeThrough(condition, wish.StockId).Then(stock => ChartDesign.Make(wish.Kind, inks, total, wish.Seed)
+            return SeeThrough(condition, wish.StockId).Then(stock => OpticsChart.Make([.. inks.Select(i => i.Name)], OpticsChart.MostSteps)
                 .Then(chart => Laid(chart, OpticsForm(stock, wish.Seed), stock, id, cancellation)));
         }
 
