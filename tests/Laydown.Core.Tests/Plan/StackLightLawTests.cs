@@ -46,6 +46,28 @@ public sealed class StackLightLawTests
         Assert.InRange(dayShut / day, 0.85, 1);
     }
 
+    /// <summary>The plain formula against the whole optics, which mix in light that a thin white does not spread: 4.1 points of 100 at
+    /// S·X 2, under 1 from S·X 4 on.</summary>
+    [Theory]
+    [InlineData(2, 4.5)]
+    [InlineData(4, 1)]
+    [InlineData(8, 1)]
+    [InlineData(15, 1)]
+    public void White_with_black_behind_it_returns_what_the_plain_formula_says(double scatter, double points)
+    {
+        StackOptics optics = new(Acrylic, Layers(LookInk.Colour(Bands.Flat(4)), LookInk.White(scatter)), 0.5);
+        (double day, _) = Luminance(optics, [1, 1]);
+        Assert.InRange((WhiteOverBlack.Reflectance(scatter) * 100) - day, -points, points);
+    }
+
+    [Fact]
+    public void No_white_returns_nothing_and_more_white_more()
+    {
+        Assert.Equal(0, WhiteOverBlack.Reflectance(0));
+        Assert.True(WhiteOverBlack.Reflectance(4) < WhiteOverBlack.Reflectance(8) && WhiteOverBlack.Reflectance(8) < WhiteOverBlack.Reflectance(double.PositiveInfinity));
+        Assert.Throws<ArgumentOutOfRangeException>(() => WhiteOverBlack.Reflectance(double.NaN));
+    }
+
     [Fact]
     public void Colour_straight_on_block_out_returns_no_picture()
     {

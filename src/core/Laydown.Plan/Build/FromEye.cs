@@ -92,6 +92,8 @@ internal static class FromEye
         because.Add("Block-out lies behind the white, so that the white still returns the picture's light and the black is not seen.");
         if (inkSet.Find(InkRole.Black) is { SolidDensity: > 0 } black)
             because.Add(Invariant($"One full layer of {black.Name} of density {black.SolidDensity:0.00} lets {100 * Math.Pow(10, -black.SolidDensity):0.#} % of the light through; the whites lower it further."));
+        if (WhiteOverBlack.Sentence(inkSet, wish.WhitePercent > 0 ? wish.WhitePercent : 100) is { } darker)
+            because.Add(darker);
         if (wish.BlockOutNegative)
             because.Add("The mask of the block-out is read the other way round: where it has ink, the lamp has a window.");
         return true;
