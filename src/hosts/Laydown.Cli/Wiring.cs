@@ -68,7 +68,8 @@ public static class Wiring
         files.Sweep();
         LookShelf looks = new(place);
         looks.Sweep();
-        LayerServices layers = LayerServices.Of(looks, catalogue, store, new ItemPlaneFiles(renderer), new PairPictures(limits), new LookPictures(), new ColourFiles(), clock);
+        PairPictures pairs = new(limits);
+        LayerServices layers = LayerServices.Of(looks, catalogue, store, new ItemPlaneFiles(renderer), pairs, new LookPictures(), new ColourFiles(), clock);
         return new(
             place.Root,
             catalogue,
@@ -83,6 +84,6 @@ public static class Wiring
             board,
             ColourServices.Of(place, catalogue, store, renderer, new ScreenPictures(), new ColourFiles(), new ChartFiles(scratch), clock),
             layers,
-            ProofServices.Of(place, layers, new SqliteProofStore(place.StoreFile), clock));
+            ProofServices.Of(place, layers, new(catalogue, store, pairs), new SqliteProofStore(place.StoreFile), clock));
     }
 }

@@ -83,7 +83,7 @@ public sealed class ProofLawTests : IDisposable
         File.WriteAllBytes(Path.Combine(elsewhere.Path, "looks", ProofSamples.Item, "L-1", "planes.raw"), [1]);
         SqliteShopStore store = new(new ShopFolder(elsewhere.Path).StoreFile);
         await store.OpenAsync(None);
-        ProofServices other = ProofServices.Of(new(elsewhere.Path), Layers(elsewhere.Path), new SqliteProofStore(new ShopFolder(elsewhere.Path).StoreFile), clock);
+        ProofServices other = ProofServices.Of(new(elsewhere.Path), Layers(elsewhere.Path), new(bench.Catalogue, bench.Store, Pairs), new SqliteProofStore(new ShopFolder(elsewhere.Path).StoreFile), clock);
         SentLink sent = (await other.MakeLink.MakeAsync(ProofSamples.Item, "L-1", 3, "", None)).Value;
         Assert.Equal(ProofOutcome.Unknown, await proof.Open.OpenAsync(sent.Token, None));
     }
@@ -190,11 +190,13 @@ public sealed class ProofLawTests : IDisposable
 
         ShopFolder folder = new(temp.Path);
         await new SqliteShopStore(folder.StoreFile).OpenAsync(None);
-        return ProofServices.Of(folder, Layers(temp.Path), new SqliteProofStore(folder.StoreFile), clock);
+        return ProofServices.Of(folder, Layers(temp.Path), new(bench.Catalogue, bench.Store, Pairs), new SqliteProofStore(folder.StoreFile), clock);
     }
 
+    private static PairPictures Pairs { get; } = new(new IntakeLimits(Path.Combine(Path.GetTempPath(), "laydown-pairs")));
+
     private LayerServices Layers(string root) => LayerServices.Of(
-        new LookShelf(new(root)), bench.Catalogue, bench.Store, new ItemPlaneFiles(new ShopBench.FakeRenderer()), new PairPictures(new IntakeLimits(Path.Combine(Path.GetTempPath(), "laydown-pairs"))), new LookPictures(), new ColourFiles(), clock);
+        new LookShelf(new(root)), bench.Catalogue, bench.Store, new ItemPlaneFiles(new ShopBench.FakeRenderer()), Pairs, new LookPictures(), new ColourFiles(), clock);
 
     private sealed class MovingClock : TimeProvider
     {

@@ -256,8 +256,9 @@ public sealed class DayLawTests : IDisposable
         ShopBench.FakeRenderer renderer = new();
         ShopBench.FakeDocuments documents = new();
         using MakeRun make = new(bench.Folder, bench.Catalogue, bench.Store, files ?? new(), bench.Board);
+        PairPictures pairs = new(new IntakeLimits(Path.Combine(Path.GetTempPath(), "laydown-pairs")));
         LayerServices layers = LayerServices.Of(
-            new LookShelf(bench.Folder), bench.Catalogue, bench.Store, new ItemPlaneFiles(renderer), new PairPictures(new IntakeLimits(Path.Combine(Path.GetTempPath(), "laydown-pairs"))), new LookPictures(), new ColourFiles(), bench.Clock);
+            new LookShelf(bench.Folder), bench.Catalogue, bench.Store, new ItemPlaneFiles(renderer), pairs, new LookPictures(), new ColourFiles(), bench.Clock);
         ShopServices services = new(
             bench.Folder.Root, bench.Catalogue, bench.Store, renderer, documents, bench.TakeOrders(),
             new CheckItems(bench.Folder, bench.Catalogue, bench.Store, reader ?? new(), renderer),
@@ -266,7 +267,7 @@ public sealed class DayLawTests : IDisposable
             ColourServices.Of(
                 bench.Folder, bench.Catalogue, bench.Store, renderer, new ScreenPictures(), new ColourFiles(), new ChartFiles(Path.Combine(bench.Folder.Root, "scratch")), bench.Clock),
             layers,
-            ProofServices.Of(bench.Folder, layers, new SqliteProofStore(bench.Folder.StoreFile), bench.Clock));
+            ProofServices.Of(bench.Folder, layers, new(bench.Catalogue, bench.Store, pairs), new SqliteProofStore(bench.Folder.StoreFile), bench.Clock));
         return await new WorkDay(services, bench.Clock).WorkAsync(ShopBench.Today, null, cancellation);
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using Laydown.Output.Layers;
 using Laydown.Press.Inks;
 using Laydown.Press.Stacks;
 using Laydown.Shop.Layers;
@@ -31,7 +32,7 @@ internal static class SampleLooks
         {
             await draft.WriteAsync(LookRecord.WishFile, Wish(width, height), CancellationToken.None);
             foreach (string map in (string[])["day", "night", "ghost", "reason"])
-                await draft.WriteAsync(Invariant($"map-{map}.png"), SamplePicture.Png(150, 100, 1), CancellationToken.None);
+                await draft.WriteAsync(Invariant($"map-{map}.png"), Map(map), CancellationToken.None);
         }
 
         LookRecord record = new(
@@ -44,6 +45,16 @@ internal static class SampleLooks
             solved ? LookWish.Usual : null, null, solved ? new([0.8], 12, 0.7, 140, 320, ["The white is as strong as the press prints it."]) : null,
             solved ? Report() : null, [], await draft.FilesAsync(CancellationToken.None), null);
         return await draft.PublishAsAsync(record, lookId, CancellationToken.None);
+    }
+
+    // Out of reach in the middle: a flat colour of the legend there, reached around it.
+    private static byte[] Map(string name)
+    {
+        IReadOnlyList<MapKey> keys = name == "reason" ? PanelMapColours.ReasonKeys : PanelMapColours.DifferenceKeys;
+        byte[] rgb = [.. from y in Enumerable.Range(0, 400) from x in Enumerable.Range(0, 600)
+            let key = keys[Math.Abs(x - 300) < 60 && Math.Abs(y - 200) < 60 ? 4 : 0]
+            from channel in (byte[])[key.Red, key.Green, key.Blue] select channel];
+        return new LookPictures().Map(new(600, 400, rgb), name, keys);
     }
 
     private static DateOnly SampleShopDay => new(2026, 11, 25);

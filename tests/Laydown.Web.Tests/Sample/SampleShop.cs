@@ -59,7 +59,8 @@ internal sealed class SampleShop : IDisposable
         NoFiles readers = new();
         FlatPages pages = new();
         FixedDay clock = new();
-        LayerServices layers = LayerServices.Of(new LookShelf(folder), catalogue, store, new ItemPlaneFiles(pages), new PairPictures(new IntakeLimits(Path.Combine(Path.GetTempPath(), "laydown-pairs"))), new LookPictures(), new ColourFiles(), clock);
+        FlatPairs pairs = new(Path.Combine(folder.Root, "scratch"));
+        LayerServices layers = LayerServices.Of(new LookShelf(folder), catalogue, store, new ItemPlaneFiles(pages), pairs, new LookPictures(), new ColourFiles(), clock);
         MemoryProofStore proofs = new();
         ShopServices services = new(
             folder.Root, catalogue, store, pages, papers,
@@ -71,7 +72,7 @@ internal sealed class SampleShop : IDisposable
             ColourServices.Of(
                 folder, catalogue, store, pages, new ScreenPictures(), new ColourFiles(), new ChartFiles(Path.Combine(folder.Root, "scratch")), clock),
             layers,
-            ProofServices.Of(folder, layers, proofs, clock));
+            ProofServices.Of(folder, layers, new(catalogue, store, pairs), proofs, clock));
         SampleShop shop = new(folder.Root, services, store, files) { Proofs = proofs };
         await shop.FillAsync();
         return shop;

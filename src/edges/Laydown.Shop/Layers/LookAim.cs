@@ -1,3 +1,5 @@
+using Laydown.Colour.Spaces;
+
 namespace Laydown.Shop.Layers;
 
 /// <summary>What a solved look aims at, the same for the whole piece.</summary>
@@ -13,4 +15,11 @@ public sealed record LookAim(
     double NightExposure,
     double DayWhiteCdPerM2,
     double NightWhiteCdPerM2,
-    IReadOnlyList<string> Because);
+    IReadOnlyList<string> Because)
+{
+    /// <summary>The white the eye takes by day, X, Y, Z in cd/m²: what the wish by day is measured against; null in records of before it was kept.</summary>
+    public Xyz? DayWhite { get; init; }
+
+    /// <summary>The white it takes with the lamp on, alike.</summary>
+    public Xyz? NightWhite { get; init; }
+}

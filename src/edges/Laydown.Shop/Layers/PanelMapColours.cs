@@ -4,7 +4,7 @@ using Laydown.Shop.Colour;
 namespace Laydown.Shop.Layers;
 
 /// <summary>Colours and words of the maps of a panel: steps of difference from light to dark, a colour of its own for each reason.</summary>
-internal static class PanelMapColours
+public static class PanelMapColours
 {
     private static readonly (double Most, MapKey Key)[] Steps =
     [

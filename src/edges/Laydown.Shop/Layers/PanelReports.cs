@@ -17,7 +17,11 @@ internal static class PanelReports
             because.Add("The white is one of the named strengths, region by region.");
         if (wish.White == WhiteChoice.Free)
             because.Add("The strength of the white changes slowly over the piece, so that its edges are not seen by day.");
-        return new(plan.WhiteStrengths, plan.Aim.LiftPercent, plan.Aim.NightExposure, plan.Aim.DayWhite.Y, report.NightWhiteCdPerM2, because);
+        return new(plan.WhiteStrengths, plan.Aim.LiftPercent, plan.Aim.NightExposure, plan.Aim.DayWhite.Y, report.NightWhiteCdPerM2, because)
+        {
+            DayWhite = plan.Aim.DayWhite,
+            NightWhite = plan.Aim.NightWhite,
+        };
     }
 
     /// <summary>How near it comes.</summary>

@@ -42,13 +42,16 @@ public sealed class PickPoint(LookLights lights)
         double mm = 25.4 / record.Ppi;
         return new(
             x, y, ((x + 0.5) * mm) - record.BleedMm, ((y + 0.5) * mm) - record.BleedMm, Bands.FirstNm, Bands.StepNm, r, t,
-            Seen(optics.Day().At(coverages), wish?[..3]), Seen(optics.Night().At(coverages), wish?[3..]), Layers(record, codes));
+            Seen(optics.Day().At(coverages), wish?[..3], record.Aim?.DayWhite), Seen(optics.Night().At(coverages), wish?[3..], record.Aim?.NightWhite),
+            Layers(record, codes));
     }
 
-    private static PointLook Seen(SeenColour seen, byte[]? wish)
+    // A wish is measured against the white that was declared with it, so what is seen is told against the same one.
+    private static PointLook Seen(SeenColour seen, byte[]? wish, Xyz? white)
     {
+        Lab lab = white is { } declared ? Lab.From(seen.CdPerM2, declared) : seen.Lab;
         Lab? aim = wish is null ? null : new Lab(wish[0] / 2.55, wish[1] - 128, wish[2] - 128);
-        return new(seen.Lab, seen.CdPerM2.Y, aim, aim is { } lab ? Ciede2000.Between(lab, seen.Lab) : null, seen.Red, seen.Green, seen.Blue);
+        return new(lab, seen.CdPerM2.Y, aim, aim is { } wished ? Ciede2000.Between(wished, lab) : null, seen.Red, seen.Green, seen.Blue);
     }
 
     private static List<PointLayer> Layers(LookRecord record, byte[] codes)

@@ -22,6 +22,7 @@ class LightTable {
     this.wire();
     this.fit();
     this.preset("day");
+    if (root.querySelector('input[name="map"][value="reason"]')) for (const one of this.screens) this.loadMap(one, "reason");
     root.dataset.live = "true";
   }
 
@@ -220,17 +221,20 @@ class LightTable {
     }
   }
 
+  // The map of reasons is fetched even when it is not laid over: a place out of reach says why.
+  loadMap(one, name) {
+    if (one.maps[name]) return;
+    const picture = new Image();
+    picture.onload = () => this.redraw();
+    picture.src = `${one.element.dataset.files}/map-${name}.png`;
+    one.maps[name] = picture;
+  }
+
   chooseMap() {
     const chosen = this.root.querySelector('input[name="map"]:checked')?.value ?? "none";
     this.map = chosen === "none" ? null : chosen;
     for (const legend of this.root.querySelectorAll("[data-map-legend]")) legend.hidden = legend.dataset.mapLegend !== chosen;
-    for (const one of this.screens) {
-      if (!this.map || one.maps[this.map]) continue;
-      const picture = new Image();
-      picture.onload = () => this.redraw();
-      picture.src = `${one.element.dataset.files}/map-${this.map}.png`;
-      one.maps[this.map] = picture;
-    }
+    if (this.map) for (const one of this.screens) this.loadMap(one, this.map);
     this.redraw();
   }
 

@@ -29,8 +29,17 @@ const map = (c, table, one) => {
   c.save();
   c.globalAlpha = Number(table.root.querySelector("[data-map-strength]")?.value ?? 70) / 100;
   c.imageSmoothingEnabled = false;
-  c.drawImage(picture, x0, y0, t.widthPx * unit, t.heightPx * unit);
+  c.drawImage(picture, ...mapPart(table, one), x0, y0, t.widthPx * unit, t.heightPx * unit);
   c.restore();
+};
+
+// A map's file has a margin of 12 pixels and its legend below in lines of 24: only the map itself is laid over.
+export const mapPart = (table, one, name = table.map) => {
+  const picture = one.maps[name], t = one.tiles.table;
+  const keys = table.root.querySelectorAll(`[data-map-legend="${name}"] li`).length;
+  const height = picture.naturalHeight - 36 - 24 * (keys + 1);
+  const width = picture.naturalWidth > 520 ? picture.naturalWidth - 24 : Math.min(picture.naturalWidth - 24, Math.round((height * t.widthPx) / t.heightPx));
+  return [12, 12, width, height];
 };
 
 const cutLine = (c, tiles) => {

@@ -1,5 +1,6 @@
 // One place of the piece: asks the shop what is there and writes spectra, colours, luminances, inks and differences beside the picture.
 import { said } from "./light-maths.js";
+import { mapPart } from "./table-over.js";
 
 const SVG = "http://www.w3.org/2000/svg";
 const element = (name, attributes = {}, ...inside) => {
@@ -42,10 +43,11 @@ export class PointPanel {
     const map = one.maps.reason;
     if (!map?.complete || !map.naturalWidth) return null;
     const small = element("canvas", { width: 1, height: 1 }), c = small.getContext("2d", { willReadFrequently: true }), t = one.tiles.table;
-    c.drawImage(map, Math.floor((x / t.widthPx) * map.naturalWidth), Math.floor((y / t.heightPx) * map.naturalHeight), 1, 1, 0, 0, 1, 1);
+    const [left, top, width, height] = mapPart(table, one, "reason");
+    c.drawImage(map, left + Math.floor((x / t.widthPx) * width), top + Math.floor((y / t.heightPx) * height), 1, 1, 0, 0, 1, 1);
     const [r, g, b] = c.getImageData(0, 0, 1, 1).data;
     const key = [...this.root.querySelectorAll('[data-map-legend="reason"] [data-colour]')].find((k) => k.dataset.colour === `${r},${g},${b}`);
-    return key && !("fine" in key.dataset) ? key.textContent.trim() : null;
+    return key && !("fine" in key.dataset) ? `Out of reach: ${key.textContent.trim()}.` : null;
   }
 
   write(p, one, reason) {

@@ -7,10 +7,10 @@ public static class LookMaps
 {
     private static readonly LookMap[] Known =
     [
-        new("day", "off the wish by day", "How far the look by day is from what was aimed at, ΔE00.", []),
-        new("night", "off the wish with the lamp on", "How far the lit look is from what was aimed at, ΔE00.", []),
-        new("ghost", "night picture seen by day", "How much of the night picture shows by day to the eye at the viewing distance, ΔE.", []),
-        new("reason", "why it is out of reach", "Where the wish cannot be reached, and what stands in its way.", []),
+        new("day", "off the wish by day", "How far the look by day is from what was aimed at, ΔE00.", PanelMapColours.DifferenceKeys),
+        new("night", "off the wish with the lamp on", "How far the lit look is from what was aimed at, ΔE00.", PanelMapColours.DifferenceKeys),
+        new("ghost", "night picture seen by day", "How much of the night picture shows by day to the eye at the viewing distance, ΔE.", PanelMapColours.DifferenceKeys),
+        new("reason", "why it is out of reach", "Where the wish cannot be reached, and what stands in its way.", PanelMapColours.ReasonKeys),
     ];
 
     /// <summary>Those whose files the record names.</summary>
