@@ -1,6 +1,7 @@
 using Laydown.Shop;
 using Laydown.Web.Frame;
 using Laydown.Web.Http;
+using Laydown.Web.Layers;
 using Laydown.Web.Proof;
 using Laydown.Web.Run;
 using Microsoft.AspNetCore.DataProtection;
@@ -55,6 +56,7 @@ public static class WebShop
         parts.AddSingleton(services);
         parts.AddSingleton(clock);
         parts.AddSingleton<MakingDesk>();
+        parts.AddSingleton<SolveDesk>();
         parts.ConfigureHttpJsonOptions(o =>
         {
             foreach (System.Text.Json.Serialization.JsonConverter converter in ShopJson.Compact.Converters)
@@ -81,6 +83,7 @@ public static class WebShop
         MakingForms.Map(app);
         ShopInterface.Map(app);
         LookInterface.Map(app);
+        SolveInterface.Map(app);
         ProofInterface.Map(app);
         ProofForms.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);

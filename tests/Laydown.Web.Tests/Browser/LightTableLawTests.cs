@@ -157,6 +157,52 @@ public sealed partial class LightTableLawTests(PageFixture fixture) : IClassFixt
         await shop.Context.CloseAsync();
     }
 
+    [Fact]
+    public async Task A_place_out_of_reach_says_why()
+    {
+        IPage page = await OpenAsync();
+        await page.GetByRole(AriaRole.Radio, new() { Name = "why it is out of reach" }).CheckAsync();
+        await Assertions.Expect(page.GetByText("night brighter than the panel gets")).ToBeVisibleAsync();
+        await page.WaitForTimeoutAsync(300);
+        await page.GetByRole(AriaRole.Application).FocusAsync();
+        await page.Keyboard.PressAsync("Enter");
+        await Assertions.Expect(page.Locator("[data-told]")).ToContainTextAsync("Out of reach: night brighter than the panel gets.");
+        await page.Keyboard.PressAsync("Shift+ArrowUp");
+        await page.Keyboard.PressAsync("Enter");
+        await Assertions.Expect(page.Locator("[data-told]")).Not.ToContainTextAsync("Out of reach");
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task While_dragging_a_preview_stands_on_the_table_until_it_is_ended()
+    {
+        IPage page = await OpenAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Preview while dragging" }).ClickAsync();
+        await Assertions.Expect(page.Locator("[data-preview-said]")).ToContainTextAsync("Preview of");
+        Assert.True(await page.EvaluateAsync<bool>(Table + ".screens[0].tiles.whole !== null"));
+        ILocator weight = page.GetByLabel("Day or night first");
+        await weight.FocusAsync();
+        await page.Keyboard.PressAsync("End");
+        await Assertions.Expect(weight).ToHaveAttributeAsync("aria-valuetext", "night first, 10 to 1");
+        await Assertions.Expect(page.Locator("[data-solve-form]")).ToHaveAttributeAsync("data-previewed", Later());
+        await page.GetByRole(AriaRole.Button, new() { Name = "Show the look again" }).ClickAsync();
+        Assert.True(await page.EvaluateAsync<bool>(Table + ".screens[0].tiles.whole === null"));
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task Solving_in_full_from_the_page_ends_on_the_new_look()
+    {
+        IPage page = await OpenAsync();
+        await page.GetByLabel("Fineness, ppi").SelectOptionAsync("25");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Solve in full" }).ClickAsync();
+        await page.WaitForURLAsync(NewLook(), new() { Timeout = 240_000 });
+        await Assertions.Expect(page.GetByText("solved for two pictures")).ToBeVisibleAsync();
+        await Assertions.Expect(page.GetByText("Off the wish by day, mean").First).ToBeVisibleAsync();
+        await page.Locator("[data-light-table][data-whole=true]").WaitForAsync();
+        await page.Context.CloseAsync();
+    }
+
     private async Task<IPage> OpenAsync(string path = "/looks/TW-1042-1/L-2")
     {
         IPage page = await fixture.OpenAsync(path, 1280, 800);
@@ -178,6 +224,12 @@ public sealed partial class LightTableLawTests(PageFixture fixture) : IClassFixt
           return [...out];
         }
         """, new[] { xMm, yMm })).Select(v => (byte)v)];
+
+    [GeneratedRegex("^[2-9]$")]
+    private static partial Regex Later();
+
+    [GeneratedRegex("/looks/TW-1042-1/L-3$")]
+    private static partial Regex NewLook();
 
     [GeneratedRegex("lamp-off")]
     private static partial Regex LampOff();

@@ -29,7 +29,7 @@ class LightTable {
   screen(element) {
     const tiles = new TileView(element.querySelector("[data-tiles]"), JSON.parse(element.dataset.table), element.dataset.base, this.view);
     const one = { element, tiles, over: element.querySelector("[data-over]"), maps: {} };
-    tiles.onDraw = () => { drawOver(this, one); this.root.dataset.whole = String(this.screens.every((o) => o.tiles.whole && !o.tiles.asked) && !this.settling); };
+    tiles.onDraw = () => { drawOver(this, one); this.root.dataset.whole = String(this.screens.every((o) => o.tiles.complete && !o.tiles.asked) && !this.settling); };
     tiles.onFail = () => this.say("Part of the picture does not come: the shop does not answer.");
     return one;
   }
@@ -193,13 +193,13 @@ class LightTable {
   lights() {
     const adapt = this.root.querySelector('input[name="adapt"]:checked')?.value ?? "brighter";
     const lux = this.roomNow * Math.PI, lamp = this.lampNow;
-    this.aim = this.screens.map((one) => whiteOf(one.tiles.table, this.roomNow, lamp, adapt));
+    this.aim = this.screens.map((one) => whiteOf({ ...one.tiles.table, ...one.tiles.whole?.size }, this.roomNow, lamp, adapt));
     this.write("[data-room-said]", `${said(lux)} lux`);
     this.write("[data-lamp-said]", `${said(lamp)} cd/m²`);
     this.room.setAttribute("aria-valuetext", `${said(lux)} lux`);
     this.lamp.setAttribute("aria-valuetext", `${said(lamp)} candela per square metre`);
     this.root.classList.toggle("lamp-on", lamp > 0);
-    document.querySelectorAll("[data-follows-lamp]").forEach((part) => part.classList.toggle("lamp-off", !(lamp > 0)));
+    document.querySelectorAll("[data-follows-lamp]").forEach((part) => { part.classList.add("follows"); part.classList.toggle("lamp-off", !(lamp > 0)); });
     this.write("[data-white-said]", said(luminance(this.table, this.aim[0])));
     if (adapt !== "brighter" || still() || !this.white) this.white = this.aim;
     this.settle();
@@ -266,6 +266,16 @@ class LightTable {
     document.querySelector("[data-pin-clear]").hidden = true;
     this.mark = null;
     this.redraw();
+  }
+
+  // A preview takes the place of the first picture, with the eye used to what it shows, until it is ended.
+  async preview(size, body) {
+    await this.screens[0].tiles.showWhole(size, body);
+    this.lights();
+  }
+  endPreview() {
+    this.screens[0].tiles.hideWhole();
+    this.lights();
   }
 
   write(what, words) { for (const part of this.root.querySelectorAll(what)) part.textContent = words; }

@@ -58,7 +58,7 @@ export class TileView {
     this.gl = canvas.getContext("webgl2", { alpha: false, antialias: false, powerPreference: "high-performance" });
     if (!this.gl) throw new Error("no WebGL2");
     canvas.addEventListener("webglcontextlost", (e) => { e.preventDefault(); this.lost = true; });
-    canvas.addEventListener("webglcontextrestored", () => { this.lost = false; this.tiles.clear(); this.start(); this.ask(); });
+    canvas.addEventListener("webglcontextrestored", () => { this.lost = false; this.tiles.clear(); this.whole = null; this.start(); this.ask(); });
     this.start();
   }
 
@@ -124,15 +124,23 @@ export class TileView {
     const wall = encode(0.2 * room * (0.2126 * (adapt[0] + adapt[1] + adapt[2]) + 0.7152 * (adapt[3] + adapt[4] + adapt[5]) + 0.0722 * (adapt[6] + adapt[7] + adapt[8])));
     gl.clearColor(wall, wall, wall, 1);
     gl.clear(gl.COLOR_BUFFER_BIT);
-    gl.uniformMatrix3fv(this.at.roomLight, true, adapt.map((v) => v * room * t.roomMost));
-    gl.uniformMatrix3fv(this.at.lampLight, true, adapt.map((v) => v * lamp * t.lampMost));
+    const { roomMost, lampMost } = this.whole?.size ?? t;
+    gl.uniformMatrix3fv(this.at.roomLight, true, adapt.map((v) => v * room * roomMost));
+    gl.uniformMatrix3fv(this.at.lampLight, true, adapt.map((v) => v * lamp * lampMost));
+    if (this.whole) {
+      this.drawWhole(width, height);
+      this.complete = true;
+      this.drawn++;
+      this.onDraw?.();
+      return;
+    }
 
     const level = Math.max(0, Math.min(t.levels - 1, Math.floor(Math.log2(1 / this.scale) + 1e-6)));
     const wanted = this.visible(level), missing = wanted.filter((k) => !this.tiles.get(k.key)?.room);
     if (missing.length > 0) for (let above = t.levels - 1; above > level; above--) for (const k of this.visible(above)) this.drawTile(k, width, height);
     for (const k of wanted) this.drawTile(k, width, height);
     this.fetchMissing(level, missing);
-    this.whole = missing.length === 0;
+    this.complete = missing.length === 0;
     this.drawn++;
     this.onDraw?.();
   }
@@ -172,6 +180,33 @@ export class TileView {
       gl.bindTexture(gl.TEXTURE_2D, texture);
       gl.texParameteri(gl.TEXTURE_2D, gl.TEXTURE_MAG_FILTER, filter);
       gl.texParameteri(gl.TEXTURE_2D, gl.TEXTURE_MIN_FILTER, filter);
+    });
+    gl.drawArrays(gl.TRIANGLE_STRIP, 0, 4);
+  }
+
+  // A preview: the whole picture in one piece, for as long as it is set.
+  async showWhole(size, body) {
+    const bytes = new Uint8Array(await new Response(body.pipeThrough(new DecompressionStream("deflate"))).arrayBuffer());
+    const k = { rows: size.heightPx, columns: size.widthPx }, [room, lamp] = unfold(bytes, k.rows, k.columns);
+    this.hideWhole();
+    this.whole = { size, room: this.texture(room, k), lamp: this.texture(lamp, k) };
+    this.ask();
+  }
+  hideWhole() {
+    if (this.whole) { this.gl.deleteTexture(this.whole.room); this.gl.deleteTexture(this.whole.lamp); }
+    this.whole = null;
+    this.ask();
+  }
+  drawWhole(width, height) {
+    const gl = this.gl, t = this.table, [x0, y0] = this.toScreen(-t.bleedMm, -t.bleedMm), unit = this.view.pxPerMm * t.mmPerPx;
+    const { clientWidth: w, clientHeight: h } = this.canvas;
+    gl.uniform4f(this.at.place, x0 / w, y0 / h, (t.widthPx * unit) / w, (t.heightPx * unit) / h);
+    gl.uniform1f(this.at.grid, 0);
+    [this.whole.room, this.whole.lamp].forEach((texture, unitNo) => {
+      gl.activeTexture(gl.TEXTURE0 + unitNo);
+      gl.bindTexture(gl.TEXTURE_2D, texture);
+      gl.texParameteri(gl.TEXTURE_2D, gl.TEXTURE_MAG_FILTER, gl.LINEAR);
+      gl.texParameteri(gl.TEXTURE_2D, gl.TEXTURE_MIN_FILTER, gl.LINEAR);
     });
     gl.drawArrays(gl.TRIANGLE_STRIP, 0, 4);
   }
