@@ -50,7 +50,16 @@ public sealed class SolveHttpRefusalTests
     {
         Dictionary<string, string> form = new()
         {
-            ["weight"] = "1", ["white"] = "stepped", ["contrast"] = "no", ["ppi"] = "150", ["night"] = "2", ["nightplacing"] = "crop", ["nx1"] = "10", ["ny1"] = "20", ["dx1"] = "30", ["dy1"] = "40",
+            ["weight"] = "1",
+            ["white"] = "stepped",
+            ["contrast"] = "no",
+            ["ppi"] = "150",
+            ["night"] = "2",
+            ["nightplacing"] = "crop",
+            ["nx1"] = "10",
+            ["ny1"] = "20",
+            ["dx1"] = "30",
+            ["dy1"] = "40",
         };
         PanelRequest request = SolveInterface.Request("X-1", name => form.GetValueOrDefault(name, "")).Value;
         Assert.Equal((10.0, WhiteChoice.Stepped, false, 150.0, PairPlacing.Crop), (request.Wish.NightWeight, request.Wish.White, request.Wish.KeepContrast, request.Ppi, request.Pair.NightPlacing));
