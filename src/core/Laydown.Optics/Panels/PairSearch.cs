@@ -99,7 +99,7 @@ internal readonly ref struct PairSearch
     private void AddCharges(ReadOnlySpan<double> inks, Span<double> slope, Span<double> square)
     {
         int n = inks.Length, front = solver.FrontInks;
-        const double charge = PairSolver.InkCharge * PairSolver.InkCharge;
+        double charge = solver.InkCharge * solver.InkCharge;
         double overFront = Over(inks[..front], solver.Limits.FrontTotal), overBack = Over(inks[front..], solver.Limits.BackTotal);
         double steep = wall * wall;
         for (int i = 0; i < n; i++)
@@ -119,7 +119,7 @@ internal readonly ref struct PairSearch
     {
         double sum = 0;
         foreach (double ink in inks)
-            sum += PairSolver.InkCharge * PairSolver.InkCharge * ink * ink;
+            sum += solver.InkCharge * solver.InkCharge * ink * ink;
         double front = wall * Over(inks[..solver.FrontInks], solver.Limits.FrontTotal);
         double back = wall * Over(inks[solver.FrontInks..], solver.Limits.BackTotal);
         return sum + (front * front) + (back * back);

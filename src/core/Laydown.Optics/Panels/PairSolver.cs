@@ -10,9 +10,6 @@ namespace Laydown.Optics.Panels;
 /// </remarks>
 public sealed class PairSolver
 {
-    /// <summary>Charge for one full ink; decides between equals and keeps the search steady.</summary>
-    internal const double InkCharge = 0.02;
-
     private const int MostSteps = 200;
     private const double SoftWall = 20;
     private readonly PanelLight light;
@@ -26,12 +23,18 @@ public sealed class PairSolver
     /// <param name="aim">Whites of both views.</param>
     /// <param name="nightWeight">Weight of the night view against the day view, 0 to 1000: 1 balanced, 0.1 day first.</param>
     /// <param name="wall">Steepness of the walls at the ink sums: difference for one full ink over.</param>
-    public PairSolver(PanelLight light, PanelLimits limits, PanelAim aim, double nightWeight, double wall = 200)
+    /// <param name="inkCharge">Charge for one full ink, as a difference: decides between mixtures that look alike, so that neighbours
+    /// get like inks. 0.1 costs some hundredths of a difference at most where little ink would do worse.</param>
+    public PairSolver(PanelLight light, PanelLimits limits, PanelAim aim, double nightWeight, double wall = 200, double inkCharge = 0.1)
     {
+        InkCharge = Laydown.Measures.Bounds.Within(inkCharge, 0.001, 1);
         (this.light, this.limits, Aim) = (light, limits, aim);
         (this.nightWeight, this.wall) = (Laydown.Measures.Bounds.Within(nightWeight, 0, 1000), Laydown.Measures.Bounds.Within(wall, 1, 1e4));
         most = [.. limits.FrontMost, .. limits.BackMost];
     }
+
+    /// <summary>Charge for one full ink.</summary>
+    public double InkCharge { get; }
 
     /// <summary>Whites of both views.</summary>
     public PanelAim Aim { get; }

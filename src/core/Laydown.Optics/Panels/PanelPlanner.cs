@@ -6,7 +6,7 @@ namespace Laydown.Optics.Panels;
 /// <summary>Settles what holds for a whole pair of pictures: aim, strength of the white, and how areas out of reach are moved.</summary>
 public static class PanelPlanner
 {
-    private const int ChoosingPixels = 240, MapPixels = 40_000, FreeLevels = 4, ShiftRounds = 3;
+    private const int ChoosingPixels = 240, MostFineCells = 4000, MapPixels = 40_000, FreeLevels = 4, ShiftRounds = 3;
 
     // Areas move a little further than to what was reached, so that their lights and darks both find room.
     private const float Beyond = 1.3f;
@@ -31,7 +31,8 @@ public static class PanelPlanner
         PanelLight[] lights = [.. Strengths(wish).Select(model.At)];
         PanelAim aim = Aim(lights, stack.Limits, wish, small, cancellation);
         progress?.Report(0.3);
-        PairTable[] tables = [.. lights.Select(l => new PairTable(new PairSolver(l, stack.Limits, aim, wish.NightWeight)))];
+        bool fine = PairTable.FineCells(small, small.Sample(MapPixels)) <= MostFineCells;
+        PairTable[] tables = [.. lights.Select(l => new PairTable(new PairSolver(l, stack.Limits, aim, wish.NightWeight), fine))];
         PanelPlan plain = new(model, wish, aim, tables, null, null);
         SlowMap? white = lights.Length > 1 ? WhiteMap(plain, small, pixelsPerMm, cancellation) : null;
         progress?.Report(0.6);
