@@ -78,7 +78,7 @@ public static class Wiring
             documents,
             new TakeOrders(place, catalogue, new OrderReader(), store, clock),
             new CheckItems(place, catalogue, store, new ArtworkReader(limits), renderer),
-            new PlanRuns(catalogue, store, new InkMeasure(renderer, looks), looks),
+            new PlanRuns(catalogue, store, new InkMeasure(renderer, looks, catalogue.OpticsOf), looks),
             new MakeRun(place, catalogue, store, files, board),
             new QuoteOrder(place, catalogue, store, documents, clock),
             board,

@@ -81,6 +81,37 @@ public sealed class LookPressFilesLawTests : IDisposable
         Assert.Equal((InkRole.White, 1), (inks[4].Role, inks[4].Layer));
     }
 
+    /// <summary>A solved look says what is to act; the press is sent what makes it act by the curves of its inks.</summary>
+    [Fact]
+    public async Task With_optics_the_laydown_that_acts_is_that_of_the_look_and_the_ink_counted_is_that_which_is_sent()
+    {
+        InkLight Ink(InkRole role, double power, double scatter) => new(role, Laydown.Colour.Spectra.Bands.Flat(0.5), Laydown.Colour.Spectra.Bands.Flat(scatter),
+            OpticsOrigin.Through, OpticsOrigin.Through, [.. Enumerable.Range(0, 21).Select(i => 100 * Math.Pow(i / 20.0, power))]);
+        InkOptics optics = new("curved", "Inks with curves", true, World.Inks.Id, [.. Roles.Select(r => Ink(r, 0.84, 0)), Ink(InkRole.White, 1.12, 6)]);
+        (ItemRecord item, StoredLook look) = Panel(SheetFace.First, Ppi);
+        await bench.MakeAsync(Nobody, Context(item, look) with { Optics = optics });
+        byte[] planes = await File.ReadAllBytesAsync(Path.Combine(look.Folder, LookRecord.PlanesFile), TestContext.Current.CancellationToken);
+        (byte[] pixels, int width, int height, int bands) = Laydown.Edges.Tests.PressFiles.Bench.Vips(bench.InRun("sheet-01-layer-1-colour.tif"));
+        IReadOnlyList<byte> acting = StackLights.ActingOf(InkRole.Cyan, optics)!;
+        int differ = 0;
+        for (int i = 0; i < width * height * bands; i++)
+        {
+            byte wanted = planes[(i % bands * width * height) + (i / bands)];
+            differ += pixels[i] == wanted ? 0 : 1;
+
+            // Half a code of what is sent moves what acts by half the curve's steepest rise, 1.6; what acts is rounded once more.
+            Assert.InRange(acting[pixels[i]] - wanted, -1.3, 1.3);
+        }
+
+        Assert.True(differ > width * height);
+        LookShelf shelf = new(new Laydown.Shop.ShopFolder(bench.Root));
+        LookRecord kept = await PutAsync(shelf, item, look);
+        IReadOnlyList<LayerInk> inks = (await new InkMeasure(Nobody, shelf, _ => optics).MeasureAsync(
+            item with { LookId = kept.LookId }, World.Condition(light: false), World.Inks, "none.icc", TestContext.Current.CancellationToken)).Value;
+        for (int ink = 0; ink < bands; ink++)
+            Assert.Equal(pixels.Where((_, i) => i % bands == ink).Average(v => v / 255.0), inks[ink].MeanCoverage, 0.5 / 255);
+    }
+
     [Fact]
     public async Task Another_look_is_another_input_of_the_run()
     {

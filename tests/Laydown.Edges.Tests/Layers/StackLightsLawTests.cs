@@ -41,6 +41,18 @@ public sealed class StackLightsLawTests
     }
 
     [Fact]
+    public void What_is_sent_for_a_laydown_makes_that_laydown_act()
+    {
+        InkLight white = SampleOptics.White();
+        foreach (double acting in (double[])[0, 1, 30, 60, 77, 100])
+            Assert.Equal(acting / 100, white.Laydowns(white.AskedPercent(acting)), 1e-12);
+        IReadOnlyList<double> sent = StackLights.SentFor(InkRole.White, Optics)!;
+        Assert.Equal((0, 50, 100), (sent[0], sent[60], sent[100]));
+        Assert.Equal(153, StackLights.ActingOf(InkRole.White, Optics)![128] - 1, 1.0);
+        Assert.Null(StackLights.SentFor(InkRole.Magenta, Optics));
+    }
+
+    [Fact]
     public void A_light_ink_without_readings_is_the_dark_one_thinned_and_says_so()
     {
         RoleLight light = StackLights.LightOf(InkRole.LightCyan, Inks, Optics);

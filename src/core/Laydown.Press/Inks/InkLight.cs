@@ -20,6 +20,19 @@ public sealed record InkLight(
     IReadOnlyList<double>? AbsorptionError = null,
     IReadOnlyList<double>? ScatterError = null)
 {
+    /// <summary>Laydown to ask for so that a wanted one acts: the curve turned round.</summary>
+    /// <param name="actingPercent">Laydown that is to act, percent of the full one, 0 to 100.</param>
+    /// <returns>0 to 100; never falls.</returns>
+    public double AskedPercent(double actingPercent)
+    {
+        double acting = Laydown.Measures.Bounds.Within(actingPercent, 0, 100);
+        int above = 1;
+        while (above < Curve.Count - 1 && Curve[above] < acting)
+            above++;
+        double rise = Curve[above] - Curve[above - 1], at = rise > 0 ? Math.Clamp((acting - Curve[above - 1]) / rise, 0, 1) : 1;
+        return 100 * (above - 1 + at) / (Curve.Count - 1);
+    }
+
     /// <summary>How many full laydowns act when a layer of this strength is asked for: more than one is shared evenly by two planes.</summary>
     /// <param name="strengthPercent">Laydown asked, percent of the full one, 0 to 200.</param>
     /// <returns>0 for nothing, 1 for one full laydown, at most 2.</returns>

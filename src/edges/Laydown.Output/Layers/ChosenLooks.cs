@@ -1,6 +1,8 @@
 using System.Security.Cryptography;
 using Laydown.Measures;
 using Laydown.Output.PressFiles;
+using Laydown.Press.Inks;
+using Laydown.Raster.Separation;
 using Laydown.Raster.Tiles;
 using Laydown.Shop.Layers;
 
@@ -20,12 +22,13 @@ internal static class ChosenLooks
     /// <param name="conditionId">The print condition it is printed in.</param>
     /// <param name="rows">Rows wanted; 0 for its own.</param>
     /// <param name="columns">Columns wanted; 0 for its own.</param>
+    /// <param name="optics">Optics of the inks, or null: laydowns that a solved look wants to act are sent by the curves of its inks.</param>
     /// <param name="sinkOf">Gives the place each layer goes to.</param>
     /// <param name="done">Told the share that is done, 0 to 1.</param>
     /// <param name="cancellation">Looked at before each band.</param>
     /// <returns>How many layers, or why the look cannot be printed: another print condition, changed planes, a limit that does not hold.</returns>
     public static Reading<int> Run(
-        StoredLook look, string conditionId, int rows, int columns, SinkOf sinkOf, Action<double> done, CancellationToken cancellation)
+        StoredLook look, string conditionId, int rows, int columns, InkOptics? optics, SinkOf sinkOf, Action<double> done, CancellationToken cancellation)
     {
         LookRecord record = look.Record;
         if (!string.Equals(record.ConditionId, conditionId, StringComparison.Ordinal))
@@ -41,7 +44,7 @@ internal static class ChosenLooks
             LookLayerTiles tiles = new(planes, first, looked.Inks.Count);
             int highest = tiles.Pour(
                 rows == 0 ? planes.Height : rows, columns == 0 ? planes.Width : columns,
-                sinkOf(layer, [.. looked.Inks.Select(i => new InkPlane(i.Role, i.Name))], looked.LimitPercent), cancellation);
+                Sending(record.How, looked, optics, sinkOf(layer, [.. looked.Inks.Select(i => new InkPlane(i.Role, i.Name))], looked.LimitPercent)), cancellation);
             if (highest > Math.Floor(looked.LimitPercent * 255 / 100))
                 return Refused(look, Invariant($"layer {layer + 1}"), Invariant($"{highest / 2.55:0.#} % of ink at a pixel"), Invariant($"at most {looked.LimitPercent:0.#} %"));
             first += looked.Inks.Count;
@@ -49,6 +52,15 @@ internal static class ChosenLooks
         }
 
         return Reading.Of(record.Layers.Count);
+    }
+
+    // What was separated stands as it is sent; what was solved stands as it is to act.
+    private static ITileSink Sending(LookHow how, LookedLayer layer, InkOptics? optics, ITileSink sink)
+    {
+        IReadOnlyList<double>?[] sent = [.. layer.Inks.Select(i => how == LookHow.Solved ? StackLights.SentFor(i.Role, optics) : null)];
+        return sent.All(s => s is null)
+            ? sink
+            : new SentSink(sink, [.. sent.Select(s => s is null ? InkCurve.Straight(100) : InkCurve.Through(s, 100))], layer.LimitPercent);
     }
 
     private static string? Changed(StoredLook look, CancellationToken cancellation)

@@ -15,7 +15,8 @@ namespace Laydown.Output.PressFiles;
 /// <remarks>Mean laydown hardly depends on the resolution, because rendering keeps areas; a choke is exact to half a pixel of it.</remarks>
 /// <param name="renderer">Renders pages.</param>
 /// <param name="looks">Looks of the shop; null where no item is printed from one.</param>
-public sealed class InkMeasure(IPageRenderer renderer, LookShelf? looks = null) : IInkMeasure
+/// <param name="opticsOf">Optics that hold for a print condition; null where no ink has any.</param>
+public sealed class InkMeasure(IPageRenderer renderer, LookShelf? looks = null, Func<PrintCondition, InkOptics?>? opticsOf = null) : IInkMeasure
 {
     private const double MostPpi = 50;
     private const double LeastPpi = 10;
@@ -42,7 +43,7 @@ public sealed class InkMeasure(IPageRenderer renderer, LookShelf? looks = null) 
                     item, item.Stack, PpiFor(item), (layer, recipe, _, _) => SinkOf(layer, recipe.Planes), _ => { }, cancellation)
                 : await Task.Run(
                     () => ChosenLook.Of(item, looks).Then(look => ChosenLooks.Run(
-                        look, condition.Id, 0, 0, (layer, planes, _) => SinkOf(layer, planes), _ => { }, cancellation)),
+                        look, condition.Id, 0, 0, opticsOf?.Invoke(condition), (layer, planes, _) => SinkOf(layer, planes), _ => { }, cancellation)),
                     cancellation);
             return made.Then(_ => Reading.Of<IReadOnlyList<LayerInk>>(
                 [.. layers.OrderBy(l => l.Key).SelectMany(l => InksOf(l.Key, l.Value.Planes, l.Value.Sums))]));

@@ -95,7 +95,7 @@ internal sealed class RunMaker(RunContext context, RunFolder folder, ContoneReso
         {
             progress.Tell(
                 Invariant($"preview of sheet {sheet + 1}"), SheetsEnd + ((PreviewsEnd - SheetsEnd) * sheet / context.Run.Sheets.Count));
-            SheetPreview preview = new(planes, context.Run.Sheets[sheet], PrintedOf, PreviewPixels, resolution.Ppi, cancellation);
+            SheetPreview preview = new(planes, context.Run.Sheets[sheet], PrintedOf, PreviewPixels, resolution.Ppi, context.Optics, cancellation);
             WriteBytes(Invariant($"sheet-{sheet + 1:00}-preview.png"), "preview", preview.Png(day, cancellation));
             if (lit is not null)
                 WriteBytes(Invariant($"sheet-{sheet + 1:00}-lit.png"), "lit-preview", preview.Png(lit, cancellation));

@@ -103,7 +103,7 @@ internal sealed class RunPlanes : IDisposable
         {
             (int rows, int columns) = (SheetPixels.Of(item.Item.Printed.HeightMm, ppi), SheetPixels.Of(item.Item.Printed.WidthMm, ppi));
             made = ChosenLooks.Run(
-                look, context.Condition.Id, rows, columns, (layer, planes, limit) => SinkOf(layer, planes, limit, rows, columns), done, cancellation);
+                look, context.Condition.Id, rows, columns, context.Optics, (layer, planes, limit) => SinkOf(layer, planes, limit, rows, columns), done, cancellation);
         }
         else if (item.LookId is { } missing)
         {

@@ -1,7 +1,9 @@
 using Laydown.Layout.Sheets;
 using Laydown.Measures;
 using Laydown.Optics.Looks;
+using Laydown.Press.Inks;
 using Laydown.Press.Stacks;
+using Laydown.Shop.Layers;
 using SkiaSharp;
 
 namespace Laydown.Output.PressFiles;
@@ -12,6 +14,7 @@ internal sealed class SheetPreview
     private readonly SheetPixels pixels;
     private readonly SheetBand[] layers;
     private readonly int[] inks;
+    private readonly IReadOnlyList<byte>?[] acting;
     private readonly bool fromBehind;
 
     /// <summary>Brings every piece's planes to the size of the preview.</summary>
@@ -20,10 +23,13 @@ internal sealed class SheetPreview
     /// <param name="printedOf">Printed size of an item.</param>
     /// <param name="mostPixels">Longest side, pixels.</param>
     /// <param name="mostPpi">Resolution of the planes; the preview is never finer.</param>
+    /// <param name="optics">Optics of the inks, or null: what acts of what is sent.</param>
     /// <param name="cancellation">Looked at for each row.</param>
     public SheetPreview(
-        RunPlanes planes, SheetLayout sheet, Func<string, SizeMm> printedOf, int mostPixels, double mostPpi, CancellationToken cancellation)
+        RunPlanes planes, SheetLayout sheet, Func<string, SizeMm> printedOf, int mostPixels, double mostPpi, InkOptics? optics,
+        CancellationToken cancellation)
     {
+        acting = [.. Enumerable.Range(0, planes.LayerCount).SelectMany(planes.InksOf).Select(ink => StackLights.ActingOf(ink.Role, optics))];
         double ppi = Math.Min(mostPpi, mostPixels * 25.4 / Math.Max(1, Math.Max(sheet.Sheet.WidthMm, sheet.Sheet.HeightMm)));
         pixels = SheetPixels.Of(sheet, ppi, printedOf);
         fromBehind = planes.FirstFace == SheetFace.Second;
@@ -70,8 +76,9 @@ internal sealed class SheetPreview
             for (int ink = 0; ink < inks[layer]; ink++, plane++)
             {
                 int at = (row * columns * inks[layer]) + ink;
+                IReadOnlyList<byte>? acts = acting[plane];
                 for (int x = 0; x < columns; x++, at += inks[layer])
-                    coverages[(plane * columns) + (fromBehind ? columns - 1 - x : x)] = bands[layer][at];
+                    coverages[(plane * columns) + (fromBehind ? columns - 1 - x : x)] = acts is null ? bands[layer][at] : acts[bands[layer][at]];
             }
         }
 

@@ -18,6 +18,8 @@ public static class StackLights
     /// <summary>Highest solid density the generic inks are scaled to; nothing is seen through more.</summary>
     private const double MostDensity = 4;
 
+    private const int CurveSteps = 100;
+
     /// <summary>A stock as a bare sheet.</summary>
     /// <returns>The sheet, or a fault where more light comes out than goes in.</returns>
     public static Reading<LookSheet> SheetOf(Stock stock)
@@ -71,6 +73,19 @@ public static class StackLights
     /// <param name="optics">Its optics, or null while there are none.</param>
     public static LookLayer LayerOf(Layer layer, IReadOnlyList<InkRole> roles, InkSet inks, InkOptics? optics) =>
         new(FaceOf(layer.Face), [.. roles.Select(r => InkOf(r, inks, optics, layer.StrengthPercent))]);
+
+    /// <summary>What to send so that a wanted laydown acts: percent at even steps of what is to act, 0 to 100; null where nothing is known.</summary>
+    /// <param name="role">The ink.</param>
+    /// <param name="optics">Optics of its set, or null.</param>
+    public static IReadOnlyList<double>? SentFor(InkRole role, InkOptics? optics) => optics?.Find(role) is { } ink
+        ? [.. Enumerable.Range(0, CurveSteps + 1).Select(i => ink.AskedPercent(100.0 * i / CurveSteps))]
+        : null;
+
+    /// <summary>What acts of what is sent, codes of 8 bits; null where nothing is known.</summary>
+    /// <inheritdoc cref="SentFor"/>
+    public static IReadOnlyList<byte>? ActingOf(InkRole role, InkOptics? optics) => optics?.Find(role) is { } ink
+        ? [.. Enumerable.Range(0, 256).Select(code => (byte)Math.Round(255 * ink.Laydowns(code / 2.55)))]
+        : null;
 
     /// <summary>The face of the sheet as the model of light names it.</summary>
     public static LookFace FaceOf(SheetFace face) => face == SheetFace.First ? LookFace.First : LookFace.Second;
