@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Laydown.Cli;
+using Laydown.Press.Stacks;
 
 namespace Laydown.Edges.Tests.CommandLines;
 
@@ -42,6 +43,33 @@ public sealed class CommandLineLawTests : IDisposable
 
         Assert.True(new FileInfo(Path.Combine(shop.Folder, "quotes", "TW-1.pdf")).Length > 0);
         Assert.Empty(Directory.EnumerateFiles(Path.Combine(shop.Folder, "scratch"), "*", SearchOption.AllDirectories));
+    }
+
+    [Fact]
+    public async Task A_stack_is_told_with_reasons_warnings_and_sections()
+    {
+        Layer[] wrongWayRound =
+        [
+            new(SheetFace.First, InkGroup.Colour, null, null, 1, 100, 0, false), new(SheetFace.First, InkGroup.White, WhiteSource.Flood, null, 1, 100, 0, false),
+        ];
+        Laydown.Plan.Orders.Item board = CliShop.Board("TW-1-1", "board.pdf") with { StockId = "acrylic-clear-5" };
+        shop.Put(
+            "TW-1",
+            (board with { Build = board.Build with { Lit = true, White = WhiteSource.Flood, WhitePercent = 100, Back = Laydown.Plan.Orders.BackPicture.Same } }, CliShop.Pdf()),
+            (board with { Id = "TW-1-2", Build = board.Build with { Layers = wrongWayRound } }, CliShop.Pdf()));
+        await shop.AskAsync("plan");
+        (int code, JsonElement derived) = await shop.AskAsync("item", "stack", "TW-1-1");
+        Assert.Equal(("laydown/item-stack", ExitCodes.Done), (derived.GetProperty("schema").GetString(), code));
+        Assert.Equal(3, derived.GetProperty("stack").GetProperty("layers").GetArrayLength());
+        Assert.Empty(derived.GetProperty("findings").EnumerateArray());
+        Assert.Contains("lamp on", derived.GetProperty("litSection").GetString(), StringComparison.Ordinal);
+
+        JsonElement written = (await shop.AskAsync("item", "stack", "TW-1-2")).Answer;
+        Assert.Equal(
+            ["stack-white-nearest", "stack-unseen"], written.GetProperty("findings").EnumerateArray().Select(f => f.GetProperty("code").GetString()));
+        Assert.Equal(JsonValueKind.Null, written.GetProperty("litSection").ValueKind);
+        Assert.Contains("by day", written.GetProperty("daySection").GetString(), StringComparison.Ordinal);
+        Assert.Equal(ExitCodes.Refused, (await shop.AskAsync("item", "stack", "TW-1-9")).Code);
     }
 
     [Theory]

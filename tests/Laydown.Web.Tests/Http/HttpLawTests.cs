@@ -31,6 +31,17 @@ public sealed class HttpLawTests
     }
 
     [Fact]
+    public async Task A_stack_that_is_not_there_is_missing_with_what_would_do()
+    {
+        await using ServedShop served = await ServedShop.OpenAsync();
+        using HttpResponseMessage answer = await served.Client.GetAsync("/api/items/none/stack");
+        Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
+        JsonElement told = await answer.Content.ReadFromJsonAsync<JsonElement>();
+        Assert.Equal("laydown/faults", told.GetProperty("schema").GetString());
+        Assert.Equal("item", told.GetProperty("result").GetProperty("faults")[0].GetProperty("field").GetString());
+    }
+
+    [Fact]
     public async Task No_result_tells_where_files_lie_on_this_machine()
     {
         await using ServedShop served = await ServedShop.OpenAsync();

@@ -22,9 +22,10 @@ public static class RunFormer
     private static string KeyOf(PressChoice choice) => string.Join('|',
         choice.Press.Id, choice.Condition.Id, choice.Stock.Id, choice.Mode.ModeId, KeyOf(choice.Stack));
 
-    // Beyond the stack's own key, mirrored and lit pieces never share a run with others: the operator checks them in another way.
-    private static string KeyOf(LayerStack stack) =>
-        Invariant($"{stack.Key}{(stack.Lit ? " lit" : "")}{(stack.Layers.Any(l => l.Mirrored) ? " mirrored" : "")}");
+    // Beyond the stack's own key, pieces share a run only where the same layers are mirrored and lamp and viewers are the same: the operator checks
+    // each kind in another way.
+    private static string KeyOf(LayerStack stack) => Invariant(
+        $"{stack.Key}{(stack.Lit ? " lit" : "")} {stack.SeenFrom} {string.Concat(stack.Layers.Select(l => l.IsFlood ? '-' : l.Mirrored ? 'm' : 'r'))}");
 
     private static FormedRun Formed(IReadOnlyList<(ReadyItem Item, PressChoice Choice)> members)
     {

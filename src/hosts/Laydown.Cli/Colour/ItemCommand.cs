@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Laydown.Cli.Build;
 using Laydown.Measures;
 using Laydown.Shop.Colour;
 
@@ -35,6 +36,6 @@ internal static class ItemCommand
                 return ExitCodes.Done;
             },
             cancellation));
-        return new Command("item", "One item.") { shift };
+        return new Command("item", "One item.") { shift, StackCommand.Make(shared) };
     }
 }

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using Laydown.Shop;
+using Laydown.Shop.Build;
 using Laydown.Shop.Orders;
 using Laydown.Web.Run;
 
@@ -17,6 +18,7 @@ public static class ShopInterface
         RouteGroupBuilder api = routes.MapGroup("/api").DisableAntiforgery();
         api.MapGet("/orders", OrdersAsync);
         api.MapGet("/items/{id}", ItemAsync);
+        api.MapGet("/items/{id}/stack", StackAsync);
         api.MapGet("/runs", RunsAsync);
         api.MapGet("/runs/{id}", RunAsync);
         api.MapPost("/day/plan", PlanAsync);
@@ -40,6 +42,10 @@ public static class ShopInterface
 
     private static async Task<IResult> ItemAsync(string id, ShopServices shop, CancellationToken cancellation) =>
         await shop.Store.ItemAsync(id, cancellation) is { } item ? Answer("item", new { Item = Shown(item) }) : Missing("item", id);
+
+    private static async Task<IResult> StackAsync(string id, ShopServices shop, CancellationToken cancellation) =>
+        (await new ShowStack(shop.Catalogue, shop.Store).ShowAsync(id, cancellation)).Match(
+            stack => Answer("item-stack", stack), faults => Answer("faults", new { Faults = faults }, StatusCodes.Status404NotFound));
 
     private static async Task<IResult> RunsAsync(ShopServices shop, CancellationToken cancellation) =>
         Answer("runs", new { Runs = await shop.Store.RunsAsync(cancellation) });

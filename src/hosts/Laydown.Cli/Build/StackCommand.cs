@@ -1,0 +1,47 @@
+using System.CommandLine;
+using Laydown.Measures;
+using Laydown.Press.Stacks;
+using Laydown.Shop.Build;
+
+namespace Laydown.Cli.Build;
+
+/// <summary><c>laydown item stack ID</c>: the layers of an item, why they lie so, and where they cannot work.</summary>
+internal static class StackCommand
+{
+    public static Command Make(Shared shared)
+    {
+        Argument<string> id = new("id") { Description = "Id of the item." };
+        Command stack = new("stack", "The layers of an item, why they lie so, and where they cannot work; the section as SVG with --json.") { id };
+        stack.SetAction((parsed, cancellation) => shared.InShopAsync(
+            parsed,
+            async (shop, answer) =>
+            {
+                Reading<ItemStack> told = await new ShowStack(shop.Catalogue, shop.Store).ShowAsync(parsed.GetRequiredValue(id), cancellation);
+                if (!told.IsTaken)
+                    return answer.Fail(ExitCodes.Refused, "There is no stack to show.", told.Faults);
+                if (answer.AsJson)
+                    answer.Json("item-stack", told.Value);
+                else
+                    Tell(told.Value, answer);
+                return ExitCodes.Done;
+            },
+            cancellation));
+        return stack;
+    }
+
+    private static void Tell(ItemStack told, Words.Answer answer)
+    {
+        answer.Table(
+            ["printed", "layer", "from", "strength %", "face", "page", "reads"],
+            told.Stack.Layers.Select((l, i) => (IReadOnlyList<string>)
+            [
+                Invariant($"{i + 1}"), Invariant($"{l.Group}"), Invariant($"{(l.Negative ? "not " : "")}{l.Source?.ToString() ?? "picture"}"),
+                Invariant($"{l.StrengthPercent:0.#}"), l.Face == SheetFace.First ? "first" : "second", Invariant($"{l.ArtworkPage}"),
+                l.IsFlood ? "either way" : l.Mirrored ? "mirrored" : "right",
+            ]));
+        foreach (string because in told.Stack.Because)
+            answer.Line(because);
+        foreach (Finding finding in told.Findings)
+            answer.Line(Invariant($"{finding.Severity}: {finding.What} Found {finding.Measured}; wanted {finding.Wanted}. {finding.Repair}"));
+    }
+}
