@@ -48,7 +48,7 @@ public static class InkOpticsFit
         }
 
         ReadingResidual[] residuals = [.. Residuals(table, inks, bare)];
-        return Reading.Of(new FittedOptics(bare, inks, residuals, [.. OpticsChecks.Of(table, inks), .. EdgeLoss(table, inks, bare, cancellation)]));
+        return Reading.Of(new FittedOptics(bare, inks, residuals, [.. OpticsChecks.Of(table, inks, bare.IsClear), .. EdgeLoss(table, inks, bare, cancellation)]));
     }
 
     /// <summary>Reflectance or transmittance that fitted inks give for a build, 36 bands.</summary>

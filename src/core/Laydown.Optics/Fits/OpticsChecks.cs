@@ -18,6 +18,10 @@ public static class OpticsChecks
     public static double SidewaysMm(double thicknessMm) =>
         2 * Bounds.Within(thicknessMm, 0, 100) * Math.Tan(Math.Asin(1 / Boundary.Ink.Index));
 
+    private static Finding NotClear => Warn(
+        "optics-sheet-not-clear", "The chart was printed on a sheet that spreads light; what the sheet does is taken from its stock, not from the bare patches.",
+        "an opal or opaque sheet", "a clear sheet, thin, of the same material");
+
     /// <summary>Whether aperture and patch are wide enough for a sheet; a finding where they are not.</summary>
     /// <param name="apertureMm">Diameter of the instrument's aperture, mm.</param>
     /// <param name="patchMm">Shorter side of a patch, mm.</param>
@@ -35,8 +39,8 @@ public static class OpticsChecks
     }
 
     /// <summary>Findings about readings and the inks fitted to them.</summary>
-    internal static IEnumerable<Finding> Of(OpticsTable table, IReadOnlyList<FittedInk> inks) =>
-        [.. Gains(table), .. Crossed(table), .. NotMonotone(table), .. Weak(table), .. Unsettled(inks)];
+    internal static IEnumerable<Finding> Of(OpticsTable table, IReadOnlyList<FittedInk> inks, bool sheetIsClear) =>
+        [.. sheetIsClear ? (IEnumerable<Finding>)[] : [NotClear], .. Gains(table), .. Crossed(table), .. NotMonotone(table), .. Weak(table), .. Unsettled(inks)];
 
     /// <summary>The finding that readings through and over backings contradict each other.</summary>
     internal static Finding EdgeLoss(double ratio) => Warn(
