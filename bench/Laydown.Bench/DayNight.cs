@@ -77,7 +77,20 @@ internal sealed class DayNight : IDisposable
         await OwnAsync(DemoPairs.Crossed, 1500);
         double exponent = Math.Log(rows[2].CpuSeconds / rows[1].CpuSeconds) / Math.Log(rows[2].Megapixels / rows[1].Megapixels);
         (double mean, double p99) = TableError.Of(shop.Catalogue, Stock, Condition, await PixelsAsync(), cancellation);
-        return Result(exponent, mean, p99, null);
+        return Result(exponent, mean, p99, await PreviewAsync());
+    }
+
+    // The demo's own panel, as a person drags its weight and its white.
+    private async Task<double> PreviewAsync()
+    {
+        await shop.TakeOrders.TakeAsync(cancellation);
+        await shop.CheckItems.CheckAsync(cancellation);
+        PreviewRequest first = PreviewRequest.Of("TW-1043-1");
+        double longest = 0;
+        _ = (await shop.Layers.PreviewPanel.PreviewAsync(first, cancellation)).Value;
+        foreach (PreviewRequest changed in (PreviewRequest[])[first with { NightWeight = 1.5 }, first with { WhiteStrength = 0.8 }, first with { NightWeight = 0.4, WhiteStrength = 0.6 }])
+            longest = Math.Max(longest, (await shop.Layers.PreviewPanel.PreviewAsync(changed, cancellation)).Value.Milliseconds);
+        return longest;
     }
 
     private async Task<float[]> PixelsAsync()

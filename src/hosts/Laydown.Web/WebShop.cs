@@ -57,6 +57,7 @@ public static class WebShop
         parts.AddSingleton(clock);
         parts.AddSingleton<MakingDesk>();
         parts.AddSingleton<SolveDesk>();
+        parts.AddSingleton<SolvingDesk>();
         parts.ConfigureHttpJsonOptions(o =>
         {
             foreach (System.Text.Json.Serialization.JsonConverter converter in ShopJson.Compact.Converters)
@@ -84,6 +85,7 @@ public static class WebShop
         ShopInterface.Map(app);
         LookInterface.Map(app);
         SolveInterface.Map(app);
+        LayersInterface.Map(app);
         ProofInterface.Map(app);
         ProofForms.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);

@@ -30,7 +30,7 @@ public sealed class DayLawTests : IDisposable
     {
         PutTwo();
         DayReport report = await WorkAsync();
-        Assert.Equal(["orders", "check", "plan", "make", "quote"], report.Stations.Select(s => s.Name));
+        Assert.Equal(["orders", "check", "panels", "plan", "make", "quote"], report.Stations.Select(s => s.Name));
         Assert.Empty(report.Held);
         RunRecord run = Assert.Single(report.Runs);
         Assert.Equal(("R-20261125-01", RunState.Completed), (run.Run.Id, run.State));

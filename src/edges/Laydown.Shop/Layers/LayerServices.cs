@@ -11,6 +11,8 @@ namespace Laydown.Shop.Layers;
 /// <param name="LookLights">From a look to the model of light.</param>
 /// <param name="SeparateLook">Makes a look from an item's pages.</param>
 /// <param name="SolvePanel">Makes a look from two pictures.</param>
+/// <param name="SolveWaiting">Solves the panels that wait.</param>
+/// <param name="PreviewPanel">How a panel would look, quickly.</param>
 /// <param name="ComputeLook">What is seen of mixtures on a stack.</param>
 public sealed record LayerServices(
     LookShelf Shelf,
@@ -20,6 +22,8 @@ public sealed record LayerServices(
     LookLights LookLights,
     SeparateLook SeparateLook,
     SolvePanel SolvePanel,
+    SolveWaiting SolveWaiting,
+    PreviewPanel PreviewPanel,
     ComputeLook ComputeLook)
 {
     /// <summary>All of it for one shop.</summary>
@@ -33,7 +37,12 @@ public sealed record LayerServices(
     /// <param name="clock">Tells the time.</param>
     public static LayerServices Of(
         LookShelf shelf, Catalogue catalogue, IShopStore store, IItemPlanes planes, IPairPictures pairs, ILookPictures pictures, IColourFiles files,
-        TimeProvider clock) => new(
-        shelf, new(shelf), new(shelf), new(store, shelf), new(catalogue), new(catalogue, store, shelf, planes, pictures, clock),
-        new(catalogue, store, shelf, pairs, pictures, clock), new(catalogue, store, files));
+        TimeProvider clock)
+    {
+        SolvePanel solve = new(catalogue, store, shelf, pairs, pictures, clock);
+        ChooseLook choose = new(store, shelf);
+        return new(
+            shelf, new(shelf), new(shelf), choose, new(catalogue), new(catalogue, store, shelf, planes, pictures, clock), solve,
+            new(catalogue, store, shelf, solve, choose), new(catalogue, store, pairs), new(catalogue, store, files));
+    }
 }

@@ -1,10 +1,11 @@
 using Laydown.Measures;
 using Laydown.Shop.Check;
+using Laydown.Shop.Layers;
 using Laydown.Shop.Orders;
 
 namespace Laydown.Shop.Run;
 
-/// <summary>A whole day's work: takes orders, checks, plans, makes every run and quotes every order. What goes wrong with one holds up no other.</summary>
+/// <summary>A whole day's work: takes orders, checks, solves panels, plans, makes every run and quotes every order. What goes wrong with one holds up no other.</summary>
 /// <param name="shop">The shop.</param>
 /// <param name="clock">Measures the time of each station.</param>
 public sealed class WorkDay(ShopServices shop, TimeProvider clock)
@@ -19,6 +20,7 @@ public sealed class WorkDay(ShopServices shop, TimeProvider clock)
         Log log = new(clock, progress, []);
         TakenOrders taken = await log.DoAsync("orders", () => shop.TakeOrders.TakeAsync(cancellation), Words);
         await log.DoAsync("check", () => shop.CheckItems.CheckAsync(cancellation), Words);
+        SolvedPanels panels = await log.DoAsync("panels", () => shop.Layers.SolveWaiting.SolveAsync(cancellation), Words);
         await log.DoAsync("plan", () => shop.PlanRuns.PlanAsync(today, cancellation), Words);
         Outcome made = await log.DoAsync("make", () => MakeAllAsync(cancellation), o => Invariant($"{o.Done.Count} runs made, {o.Failed.Count} aborted"));
         Outcome quoted = await log.DoAsync("quote", () => QuoteAllAsync(cancellation), o => Invariant($"{o.Done.Count} orders quoted"));
@@ -33,7 +35,7 @@ public sealed class WorkDay(ShopServices shop, TimeProvider clock)
             made.Failed,
             [.. orders.SelectMany(o => o.Items).Where(i => i.State is ItemState.Stopped).OrderBy(i => i.Item.Id, StringComparer.Ordinal)],
             quoted.Done,
-            [.. made.Faults, .. quoted.Faults]);
+            [.. panels.Faults, .. made.Faults, .. quoted.Faults]);
     }
 
     private async Task<Outcome> MakeAllAsync(CancellationToken cancellation)
@@ -59,6 +61,8 @@ public sealed class WorkDay(ShopServices shop, TimeProvider clock)
 
     private static string Words(CheckedItems looked) =>
         Invariant($"{looked.Items.Count} items checked, {looked.Stopped} held back");
+
+    private static string Words(SolvedPanels panels) => Invariant($"{panels.ItemIds.Count} day and night panels solved, {panels.Faults.Count} faults");
 
     private static string Words(PlannedRuns planned) =>
         Invariant($"{planned.Runs.Count} runs planned, {planned.Held.Count} items held back");

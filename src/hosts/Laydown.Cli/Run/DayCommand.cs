@@ -13,7 +13,7 @@ internal static class DayCommand
     public static Command Make(Shared shared)
     {
         Option<bool> strict = new("--strict") { Description = "End with 1 when an item is held back, an order refused or a run aborted." };
-        Command command = new("day", "Takes orders, checks, plans, makes every run and quotes every order.") { strict };
+        Command command = new("day", "Takes orders, checks, solves day and night panels, plans, makes every run and quotes every order.") { strict };
         command.SetAction((parsed, cancellation) => shared.InShopAsync(
             parsed,
             (shop, answer) => WorkAsync(shop, answer, shared.DayOf(parsed) ?? default, parsed.GetValue(strict), cancellation),
