@@ -6,7 +6,7 @@ namespace Laydown.Shop.Layers;
 /// <summary>The folder of a look in the making: written beside, then put in place in one step, or gone without a trace.</summary>
 /// <remarks>
 /// While it is made its name starts with a dot and ends in <c>.part</c>, and its maker keeps a lock file beside it open: what a killed maker left can
-/// be told from the work of one that lives.
+/// be told from the work of one that lives. A new draft sweeps such remains beside it.
 /// </remarks>
 public sealed class LookDraft : IDisposable
 {
@@ -21,6 +21,7 @@ public sealed class LookDraft : IDisposable
     {
         parent = Path.GetFullPath(parentFolder);
         Directory.CreateDirectory(parent);
+        LookFolders.Sweep(parent);
         FolderPath = Path.Combine(parent, Invariant($".{Guid.NewGuid():N}{LookFolders.PartEnding}"));
         lockPath = FolderPath + LookFolders.LockEnding;
         held = new(lockPath, FileMode.CreateNew, FileAccess.ReadWrite, FileShare.None);
