@@ -57,7 +57,6 @@ public static class WebShop
         parts.AddSingleton(clock);
         parts.AddSingleton<MakingDesk>();
         parts.AddSingleton<SolveDesk>();
-        parts.AddSingleton<SolvingDesk>();
         parts.ConfigureHttpJsonOptions(o =>
         {
             foreach (System.Text.Json.Serialization.JsonConverter converter in ShopJson.Compact.Converters)

@@ -12,7 +12,6 @@ namespace Laydown.Shop.Layers;
 /// <param name="SeparateLook">Makes a look from an item's pages.</param>
 /// <param name="SolvePanel">Makes a look from two pictures.</param>
 /// <param name="SolveWaiting">Solves the panels that wait.</param>
-/// <param name="PreviewPanel">How a panel would look, quickly.</param>
 /// <param name="ComputeLook">What is seen of mixtures on a stack.</param>
 public sealed record LayerServices(
     LookShelf Shelf,
@@ -23,7 +22,6 @@ public sealed record LayerServices(
     SeparateLook SeparateLook,
     SolvePanel SolvePanel,
     SolveWaiting SolveWaiting,
-    PreviewPanel PreviewPanel,
     ComputeLook ComputeLook)
 {
     /// <summary>All of it for one shop.</summary>
@@ -43,6 +41,6 @@ public sealed record LayerServices(
         ChooseLook choose = new(store, shelf);
         return new(
             shelf, new(shelf), new(shelf), choose, new(catalogue), new(catalogue, store, shelf, planes, pictures, clock), solve,
-            new(catalogue, store, shelf, solve, choose), new(catalogue, store, pairs), new(catalogue, store, files));
+            new(catalogue, store, shelf, solve, choose), new(catalogue, store, files));
     }
 }

@@ -1,12 +1,12 @@
-using System.Globalization;
 using Laydown.Measures;
 using Laydown.Shop;
 using Laydown.Shop.Layers;
 using Laydown.Shop.Orders;
+using Laydown.Web.Layers;
 
 namespace Laydown.Web.Http;
 
-/// <summary>Panels over HTTP: solving in the background, previews, choosing; the same use cases as the command line.</summary>
+/// <summary>Panels over HTTP: solving in the background, separating, choosing; the same use cases as the command line.</summary>
 public static class LayersInterface
 {
     /// <summary>Answers below <c>/api/looks</c>.</summary>
@@ -15,15 +15,11 @@ public static class LayersInterface
         RouteGroupBuilder api = routes.MapGroup("/api/looks").DisableAntiforgery();
         api.MapPost("/{item}", SolveAsync);
         api.MapPost("/{item}/separate", SeparateAsync);
-        api.MapGet("/{item}/solving", (string item, SolvingDesk desk) => desk.State(item) is { } state
-            ? ShopInterface.Answer("solving", state)
-            : Refused([Fault(item, "no solve was started")], StatusCodes.Status404NotFound));
-        api.MapPost("/{item}/solving/cancel", (string item, SolvingDesk desk) => ShopInterface.Answer("solving-cancel", new { ItemId = item, Cancelled = desk.Cancel(item) }));
-        api.MapPost("/{item}/preview", PreviewAsync);
+        api.MapPost("/{item}/solving/cancel", (string item, SolveDesk desk) => ShopInterface.Answer("solving-cancel", new { ItemId = item, Cancelled = desk.Cancel(item) }));
         api.MapPost("/{item}/{look}/choose", ChooseAsync);
     }
 
-    private static async Task<IResult> SolveAsync(string item, SolveForm form, ShopServices shop, SolvingDesk desk, CancellationToken cancellation)
+    private static async Task<IResult> SolveAsync(string item, SolveBody form, ShopServices shop, SolveDesk desk, CancellationToken cancellation)
     {
         if (await shop.Store.ItemAsync(item, cancellation) is null)
             return Refused([Fault(item, "no item of that id")], StatusCodes.Status404NotFound);
@@ -47,25 +43,6 @@ public static class LayersInterface
         return chosen.IsTaken
             ? ShopInterface.Answer("item-look", new { ItemId = item, chosen.Value.LookId, chosen.Value.State })
             : Refused(chosen.Faults, StatusCodes.Status400BadRequest);
-    }
-
-    // Rows of half floats, little endian: red, green, blue of every pixel for the room, then for the lamp. Figures go beside as headers.
-    private static async Task<IResult> PreviewAsync(string item, PreviewRequest request, ShopServices shop, HttpContext context, CancellationToken cancellation)
-    {
-        if (request.MostPixels is < 1000 or > 1_000_000)
-            return Refused([new(Invariant($"item {item}"), null, "mostPixels", Invariant($"{request.MostPixels}"), "1000 to 1000000")], StatusCodes.Status400BadRequest);
-        Reading<PreviewedPanel> shown = await shop.Layers.PreviewPanel.PreviewAsync(request with { ItemId = item, Points = request.Points ?? [] }, cancellation);
-        if (!shown.IsTaken)
-            return Refused(shown.Faults, StatusCodes.Status400BadRequest);
-        PreviewedPanel panel = shown.Value;
-        foreach ((string name, double value) in new (string, double)[]
-        {
-            ("Width", panel.Width), ("Height", panel.Height), ("White-Strength", panel.WhiteStrength), ("Lift-Percent", panel.LiftPercent),
-            ("Night-Exposure", panel.NightExposure), ("Milliseconds", panel.Milliseconds),
-        })
-            context.Response.Headers["Laydown-" + name] = value.ToString("R", CultureInfo.InvariantCulture);
-        Half[] halves = [.. panel.Room.Concat(panel.Lamp).Select(v => (Half)v)];
-        return Results.Bytes(System.Runtime.InteropServices.MemoryMarshal.AsBytes(halves.AsSpan()).ToArray(), "application/octet-stream");
     }
 
     private static InputFault Fault(string item, string found) => new(Invariant($"item {item}"), null, "item", found, "the id of an item of this shop");

@@ -16,7 +16,7 @@ namespace Laydown.Web.Http;
 /// <param name="NightPlacing">How the night picture is laid on it.</param>
 /// <param name="Points">Places named in both pictures.</param>
 /// <param name="Note">Words kept with the look.</param>
-public sealed record SolveForm(
+public sealed record SolveBody(
     double? Ppi,
     string? ConditionId,
     double? NightWeight,
