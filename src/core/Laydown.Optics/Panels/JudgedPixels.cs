@@ -100,7 +100,8 @@ internal sealed class JudgedPixels
         for (int plane = 0; plane < plan.CoverageCount; plane++)
             band.AsSpan(plane * width, width).CopyTo(Planes.AsSpan((plane * Count) + first));
         PanelStack stack = plan.Model.Stack;
-        (int front, int back, int white) = (stack.FirstCoverage(stack.DayLayer), stack.FirstCoverage(stack.NightLayer), stack.FirstCoverage(stack.WhiteLayers[0]));
+        (int front, int back) = (stack.FirstCoverage(stack.DayLayer), stack.FirstCoverage(stack.NightLayer));
+        int white = stack.FirstCoverage(stack.WhiteLayers[0]);
         double[] inks = new double[inkCount];
         for (int x = 0; x < width; x++)
         {

@@ -15,7 +15,7 @@ public sealed record PairPicture
     {
         (Width, Height, Pixels) = (Bounds.Within(width, 1, 100_000), Bounds.Within(height, 1, 100_000), pixels);
         if (pixels.LongLength != 6L * width * height)
-            throw new ArgumentException(Invariant($"{pixels.LongLength} values for {width} × {height} pixels: wanted 6 for each."), nameof(pixels));
+            throw new ArgumentException(Invariant($"{pixels.LongLength} values for {width} × {height} pixels: wanted 6 each."), nameof(pixels));
     }
 
     /// <summary>Pixels across.</summary>

@@ -10,16 +10,16 @@ namespace Laydown.Optics.Panels;
 internal sealed class PanelBands
 {
     // Viewer's side: light in and out, own reflectance, what is returned inside (next to the surface; with the sheet between).
-    private readonly double[] entry = new double[Bands.Count], own = new double[Bands.Count], returnsHere = new double[Bands.Count], returnsThere = new double[Bands.Count];
+    private readonly double[] entry = Line(), own = Line(), returnsHere = Line(), returnsThere = Line();
 
     // White and what lies between the films.
-    private readonly double[] whiteFront = new double[Bands.Count], whiteBack = new double[Bands.Count], whiteThrough = new double[Bands.Count], whiteOut = new double[Bands.Count];
+    private readonly double[] whiteFront = Line(), whiteBack = Line(), whiteThrough = Line(), whiteOut = Line();
 
     // Lamp's side: the same as the viewer's, with and without the box behind; light of the lamp in and out to the eye.
-    private readonly double[] farHere = new double[Bands.Count], farThereDay = new double[Bands.Count], farThereLit = new double[Bands.Count], lampEntry = new double[Bands.Count];
+    private readonly double[] farHere = Line(), farThereDay = Line(), farThereLit = Line(), lampEntry = Line();
 
     // Share of light that nothing spreads, and what a clear sheet lets through.
-    private readonly double[] straight = new double[Bands.Count], slab = new double[Bands.Count];
+    private readonly double[] straight = Line(), slab = Line();
     private readonly bool mixes;
     private readonly double backing, gloss;
 
@@ -29,12 +29,12 @@ internal sealed class PanelBands
         gloss = allSpread ? 0 : stack.Sheet.GlossSeen * Boundary.Ink.At45;
         int[] order = [.. stack.Order];
         int first = Array.IndexOf(order, stack.DayLayer), last = Array.IndexOf(order, stack.NightLayer);
-        bool sheetBefore = Array.IndexOf(order, PanelStack.SheetPlace) < first, sheetAfter = Array.IndexOf(order, PanelStack.SheetPlace) > last;
+        int at = Array.IndexOf(order, PanelStack.SheetPlace);
         for (int band = 0; band < Bands.Count; band++)
         {
             LayerLight sheet = stack.Sheet.Inside[band];
-            ViewerSide(band, sheetBefore ? sheet : null);
-            LampSide(band, sheetAfter ? sheet : null);
+            ViewerSide(band, at < first ? sheet : null);
+            LampSide(band, at > last ? sheet : null);
             Between(band, stack, order[(first + 1)..last], whiteStrength);
             slab[band] = stack.Sheet.Straight[band];
             straight[band] = allSpread ? 0 : Straight(stack, whiteStrength, band);
@@ -57,12 +57,14 @@ internal sealed class PanelBands
         return (r + Vector256.Create(gloss), t);
     }
 
-    /// <summary>The same with slopes: ∂R/∂f, ∂R/∂f2, ∂T/∂f, ∂T/∂f2, then the same for b, each 36 bands long.</summary>
+    /// <summary>The same with slopes: ∂R/∂f, ∂R/∂f2, ∂T/∂f, ∂T/∂f2, then the same for b, each 36 bands long; one formula after the
+    /// other, as derived from the remarks of <see cref="PanelLight"/>.</summary>
     internal void Slopes(int block, V f, V f2, V b, V b2, Span<double> r, Span<double> t, Span<double> steep)
     {
         V here = At(returnsHere, block), there = At(returnsThere, block), farNear = At(farHere, block);
         V u = (here * f2) + (there * f * f);
-        V day = (farNear * b2) + (At(farThereDay, block) * b * b), lit = (farNear * b2) + (At(farThereLit, block) * b * b);
+        V day = (farNear * b2) + (At(farThereDay, block) * b * b);
+        V lit = (farNear * b2) + (At(farThereLit, block) * b * b);
         V ra = At(whiteFront, block), rb = At(whiteBack, block), tt = At(whiteThrough, block);
         V e = At(entry, block);
 
@@ -130,13 +132,15 @@ internal sealed class PanelBands
             return;
         }
 
-        double Behind(double far) => inside.FrontReflectance + (inside.Inward * inside.Outward * far / (1 - (inside.BackReflectance * far)));
+        double Behind(double far) =>
+            inside.FrontReflectance + (inside.Inward * inside.Outward * far / (1 - (inside.BackReflectance * far)));
         (farThereDay[band], farThereLit[band]) = (Behind(ri + box), Behind(ri));
         lampEntry[band] *= inside.Outward / (1 - (inside.BackReflectance * ri));
     }
 
     // What goes from under the front film straight to the eye.
-    private double Eye(int band) => entry[band] == 0 ? 0 : Math.Sqrt(entry[band] / (Boundary.Ink.InFrom45 * Boundary.Ink.OutNormal)) * Boundary.Ink.OutNormal;
+    private double Eye(int band) =>
+        Math.Sqrt(entry[band] / (Boundary.Ink.InFrom45 * Boundary.Ink.OutNormal)) * Boundary.Ink.OutNormal;
 
     private void Between(int band, PanelStack stack, int[] places, double strength)
     {
@@ -146,7 +150,7 @@ internal sealed class PanelBands
             if (place == PanelStack.SheetPlace)
                 whole = whole.Over(stack.Sheet.Inside[band]);
             else if (stack.Layers[place].IsWhite)
-                whole = stack.Layers[place].Inks.Aggregate(whole, (above, ink) => above.Over(KubelkaMunk.Layer(ink.Absorption[band] * strength, ink.Scatter[band] * strength)));
+                whole = stack.Layers[place].Inks.Aggregate(whole, (above, ink) => above.Over(StackOptics.White(ink, band, strength)));
         }
 
         (whiteFront[band], whiteBack[band]) = (whole.FrontReflectance, whole.BackReflectance);
@@ -189,11 +193,14 @@ internal sealed class PanelBands
     // A clear slab as StackOptics takes it: lit at 45°, seen straight on, and the lamp's light straight through.
     private static (double R, double T) SlabSeen(double inside, double backing)
     {
-        double slanted = StackOptics.Through(Boundary.Ink.At45, inside), upright = StackOptics.Through(Boundary.Ink.Normal, inside), at = inside * 64;
+        double slanted = StackOptics.Through(Boundary.Ink.At45, inside), upright = StackOptics.Through(Boundary.Ink.Normal, inside);
+        double at = inside * 64;
         int below = Math.Min((int)at, 63);
-        double back = StackOptics.SlabReflectance[below] + ((at - below) * (StackOptics.SlabReflectance[below + 1] - StackOptics.SlabReflectance[below]));
+        double low = StackOptics.SlabReflectance[below], back = low + ((at - below) * (StackOptics.SlabReflectance[below + 1] - low));
         return (slanted * backing * upright / (1 - (backing * back)), upright);
     }
+
+    private static double[] Line() => new double[Bands.Count];
 
     private static V At(double[] line, int block) => Vector256.Create<double>(line.AsSpan(4 * block, 4));
 }

@@ -34,7 +34,8 @@ public static class PanelJudge
     }
 
     private static List<ReasonShare> Shares(UnreachableReason[] reasons) =>
-        [.. reasons.Where(r => r != UnreachableReason.Reached).GroupBy(r => r).Select(g => new ReasonShare(g.Key, 100.0 * g.Count() / reasons.Length)).OrderByDescending(s => s.Percent)];
+        [.. reasons.Where(r => r != UnreachableReason.Reached).GroupBy(r => r)
+            .Select(g => new ReasonShare(g.Key, 100.0 * g.Count() / reasons.Length)).OrderByDescending(s => s.Percent)];
 
     /// <summary>Local contrast kept, percent: lightness against its mean over nine pixels, how much of these steps is seen of those that
     /// were wanted, by regression.</summary>

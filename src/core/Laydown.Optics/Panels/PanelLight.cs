@@ -99,7 +99,8 @@ public sealed class PanelLight
             bool inFront = ink < front;
             PanelFilm film = inFront ? model.Front : model.Back;
             int of = inFront ? ink : ink - front;
-            Along(film.Once[of], film.Twice[of], coverages[ink], inFront ? f : b, inFront ? f2 : b2, steep[(inFront ? 0 : 4 * Bands.Count)..], r, t);
+            ReadOnlySpan<double> steepness = steep[(inFront ? 0 : 4 * Bands.Count)..];
+            Along(film.Once[of], film.Twice[of], coverages[ink], inFront ? f : b, inFront ? f2 : b2, steepness, r, t);
             for (int axis = 0; axis < 3; axis++)
             {
                 slopes[(6 * ink) + axis] = Sum(model.DayLight, axis, r, t);
@@ -110,7 +111,8 @@ public sealed class PanelLight
 
     // One ink: its crossing falls by its own share, the other inks' shares stay as they are.
     private static void Along(
-        double[] once, double[] twice, double coverage, ReadOnlySpan<double> one, ReadOnlySpan<double> two, ReadOnlySpan<double> steep, Span<double> r, Span<double> t)
+        double[] once, double[] twice, double coverage, ReadOnlySpan<double> one, ReadOnlySpan<double> two, ReadOnlySpan<double> steep,
+        Span<double> r, Span<double> t)
     {
         V amount = Vector256.Create(coverage);
         for (int block = 0; block < Blocks; block++)

@@ -22,7 +22,11 @@ public sealed class PanelModel
     public PanelModel(PanelStack stack, Scene day, Scene night)
     {
         if (day.Backing != night.Backing)
-            throw new ArgumentException(Invariant($"Reflectance behind the piece: found {day.Backing} by day, {night.Backing} lit; wanted one."), nameof(night));
+        {
+            throw new ArgumentException(
+                Invariant($"Reflectance behind the piece: found {day.Backing} by day, {night.Backing} lit; wanted one."), nameof(night));
+        }
+
         (Stack, Day, Night) = (stack, day, night);
         (room, lamp) = (SpectralWeights.For(day.Room), SpectralWeights.For(night.Lamp));
         Front = new PanelFilm(stack.Layers[stack.DayLayer].Inks);
@@ -66,12 +70,14 @@ public sealed class PanelModel
 
     /// <summary>The panel with its white made thinner or thicker.</summary>
     internal PanelModel WithWhite(double factor) => new(
-        WithLayers(l => l.IsWhite, i => LookInk.White([.. i.Scatter.Select(s => s * factor)], [.. i.Absorption.Select(k => k * factor)])), Day, Night);
+        WithLayers(l => l.IsWhite, i => LookInk.White([.. i.Scatter.Select(s => s * factor)], [.. i.Absorption.Select(k => k * factor)])),
+        Day, Night);
 
     /// <summary>The same panel before another lamp.</summary>
     internal PanelModel WithLamp(Illuminant other) =>
         new(Stack, Day, new(Night.RoomLux, Night.Room, Night.LampCdPerM2, other, Night.Backing));
 
     private PanelStack WithLayers(Func<LookLayer, bool> which, Func<LookInk, LookInk> change) => new(
-        Stack.Sheet, [.. Stack.Layers.Select(l => which(l) ? new LookLayer(l.Face, [.. l.Inks.Select(change)]) : l)], Stack.ViewedFrom, Stack.Limits);
+        Stack.Sheet, [.. Stack.Layers.Select(l => which(l) ? new LookLayer(l.Face, [.. l.Inks.Select(change)]) : l)],
+        Stack.ViewedFrom, Stack.Limits);
 }

@@ -69,36 +69,40 @@ public sealed class PanelPlan
     {
         int pixels = rows * width;
         if (pair.Length != 6 * pixels || planes.Length != CoverageCount * pixels)
-            throw new ArgumentException(Invariant($"{pair.Length} values and {planes.Length} bytes for {pixels} pixels: wanted 6 and {CoverageCount} for each."), nameof(pair));
+        {
+            throw new ArgumentException(
+                Invariant($"{pair.Length} values and {planes.Length} bytes for {pixels} pixels: wanted 6 and {CoverageCount} for each."), nameof(pair));
+        }
+
         foreach (int plane in clearPlanes)
             planes.Slice(plane * pixels, pixels).Fill(255);
-        Span<float> inks = stackalloc float[Model.InkCount], last = stackalloc float[6];
+        Span<float> inks = stackalloc float[Model.InkCount];
         Span<byte> spot = stackalloc byte[Model.InkCount];
         bool flat = Shift is null && White is null;
+        byte white = 0;
         for (int i = 0; i < pixels; i++)
         {
-            ReadOnlySpan<float> here = pair.Slice(6 * i, 6);
-
             // Where nothing hangs on the place, equal neighbours get equal inks.
-            if (i == 0 || !flat || !here.SequenceEqual(last))
+            ReadOnlySpan<float> here = pair.Slice(6 * i, 6);
+            if (i == 0 || !flat || !here.SequenceEqual(pair.Slice((6 * i) - 6, 6)))
             {
                 double strength = InksAt(here, ((i % width) + 0.5) / width, (firstRow + (i / width) + 0.5) / height, inks);
+                white = (byte)Math.Round(255 * strength);
                 Narrow(inks, spot);
-                here.CopyTo(last);
-                foreach (int plane in whitePlanes)
-                    planes[(plane * pixels) + i] = (byte)Math.Round(255 * strength);
-            }
-            else
-            {
-                foreach (int plane in whitePlanes)
-                    planes[(plane * pixels) + i] = planes[(plane * pixels) + i - 1];
             }
 
-            for (int ink = 0; ink < frontPlanes.Length; ink++)
-                planes[(frontPlanes[ink] * pixels) + i] = spot[ink];
-            for (int ink = 0; ink < backPlanes.Length; ink++)
-                planes[(backPlanes[ink] * pixels) + i] = spot[frontPlanes.Length + ink];
+            Put(planes[i..], pixels, spot, white);
         }
+    }
+
+    private void Put(Span<byte> planes, int pixels, ReadOnlySpan<byte> spot, byte white)
+    {
+        foreach (int plane in whitePlanes)
+            planes[plane * pixels] = white;
+        for (int ink = 0; ink < frontPlanes.Length; ink++)
+            planes[frontPlanes[ink] * pixels] = spot[ink];
+        for (int ink = 0; ink < backPlanes.Length; ink++)
+            planes[backPlanes[ink] * pixels] = spot[frontPlanes.Length + ink];
     }
 
     /// <summary>What is aimed at, as the eye adapted to the white of each view sees it: the same layout as the pair.</summary>

@@ -25,7 +25,8 @@ public static class PanelPlanner
     /// <param name="cancellation">Looked at between steps.</param>
     /// <exception cref="ArgumentException">The scenes do not fit each other.</exception>
     public static PanelPlan Plan(
-        PanelStack stack, Scene day, Scene night, PanelWish wish, PairPicture small, double pixelsPerMm, IProgress<double>? progress, CancellationToken cancellation)
+        PanelStack stack, Scene day, Scene night, PanelWish wish, PairPicture small, double pixelsPerMm, IProgress<double>? progress,
+        CancellationToken cancellation)
     {
         PanelModel model = new(stack, day, night);
         PanelLight[] lights = [.. Strengths(wish).Select(model.At)];

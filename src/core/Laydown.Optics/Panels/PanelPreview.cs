@@ -47,7 +47,11 @@ public sealed class PanelPreview
     public void Pixels(ReadOnlySpan<float> pair, Span<float> room, Span<float> lamp)
     {
         if (2 * room.Length != pair.Length || 2 * lamp.Length != pair.Length)
-            throw new ArgumentException(Invariant($"{room.Length} and {lamp.Length} values out for {pair.Length}: wanted half as many each."), nameof(room));
+        {
+            throw new ArgumentException(
+                Invariant($"{room.Length} and {lamp.Length} values out for {pair.Length}: wanted half as many each."), nameof(room));
+        }
+
         Span<float> wish = stackalloc float[6], light = stackalloc float[6];
         for (int at = 0; at + 6 <= pair.Length; at += 6)
         {

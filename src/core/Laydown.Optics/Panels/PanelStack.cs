@@ -18,14 +18,21 @@ public sealed record PanelStack
     {
         (Sheet, Layers, ViewedFrom, Limits) = (sheet, [.. layers], viewedFrom, limits);
         Order = OrderOf(layers, viewedFrom);
-        int[] printed = [.. Order.Where(p => p != SheetPlace && !IsClear(layers[p]))];
-        bool fits = printed.Length >= 3 && IsColour(layers[printed[0]]) && IsColour(layers[printed[^1]])
-            && printed[1..^1].All(p => layers[p].IsWhite);
-        if (!fits)
-            throw new ArgumentException(Invariant($"From the viewer inward: found {Words(layers, printed)}; wanted colour, white, colour."), nameof(layers));
+        int[] printed = Printed(layers, Order);
+        if (!Fits(layers, printed))
+        {
+            throw new ArgumentException(
+                Invariant($"From the viewer inward: found {Words(layers, printed)}; wanted colour, white, colour."), nameof(layers));
+        }
+
         (DayLayer, NightLayer, WhiteLayers) = (printed[0], printed[^1], printed[1..^1]);
         if (limits.FrontMost.Count != layers[DayLayer].Inks.Count || limits.BackMost.Count != layers[NightLayer].Inks.Count)
-            throw new ArgumentException(Invariant($"Limits for {limits.FrontMost.Count} and {limits.BackMost.Count} inks: wanted {layers[DayLayer].Inks.Count} and {layers[NightLayer].Inks.Count}."), nameof(limits));
+        {
+            string wanted = Invariant($"{layers[DayLayer].Inks.Count} and {layers[NightLayer].Inks.Count}");
+            throw new ArgumentException(
+                Invariant($"Limits for {limits.FrontMost.Count} and {limits.BackMost.Count} inks: wanted {wanted}."), nameof(limits));
+        }
+
     }
 
     /// <summary>Stands for the sheet in <see cref="Order"/>.</summary>
@@ -62,11 +69,13 @@ public sealed record PanelStack
     public int FirstCoverage(int layer) => Layers.Take(layer).Sum(l => l.Inks.Count);
 
     /// <summary>Whether a stack can show two pictures, so that the constructor takes it.</summary>
-    public static bool Fits(IReadOnlyList<LookLayer> layers, LookFace viewedFrom)
-    {
-        int[] printed = [.. OrderOf(layers, viewedFrom).Where(p => p != SheetPlace && !IsClear(layers[p]))];
-        return printed.Length >= 3 && IsColour(layers[printed[0]]) && IsColour(layers[printed[^1]]) && printed[1..^1].All(p => layers[p].IsWhite);
-    }
+    public static bool Fits(IReadOnlyList<LookLayer> layers, LookFace viewedFrom) => Fits(layers, Printed(layers, OrderOf(layers, viewedFrom)));
+
+    private static bool Fits(IReadOnlyList<LookLayer> layers, int[] printed) =>
+        printed.Length >= 3 && IsColour(layers[printed[0]]) && IsColour(layers[printed[^1]]) && printed[1..^1].All(p => layers[p].IsWhite);
+
+    private static int[] Printed(IReadOnlyList<LookLayer> layers, IReadOnlyList<int> order) =>
+        [.. order.Where(p => p != SheetPlace && !IsClear(layers[p]))];
 
     private static int[] OrderOf(IReadOnlyList<LookLayer> layers, LookFace viewedFrom)
     {

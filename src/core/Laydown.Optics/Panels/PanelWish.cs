@@ -17,13 +17,24 @@ public sealed record PanelWish
     /// <param name="viewingDistanceMm">Distance of the viewer, mm, 200 to 100 000.</param>
     /// <exception cref="ArgumentException">A value outside its range, or strengths that do not fit the use of white.</exception>
     public PanelWish(
-        double nightWeight, WhiteUse white, IReadOnlyList<double> whiteStrengths, double? liftPercent, double? nightExposure, bool keepContrast, double viewingDistanceMm)
+        double nightWeight, WhiteUse white, IReadOnlyList<double> whiteStrengths, double? liftPercent, double? nightExposure, bool keepContrast,
+        double viewingDistanceMm)
     {
         (NightWeight, White, KeepContrast) = (Bounds.Within(nightWeight, 0.01, 100), white, keepContrast);
         WhiteStrengths = [.. whiteStrengths.Select(s => Bounds.Within(s, 0.01, 1)).Order()];
-        bool fits = white switch { WhiteUse.Fixed => whiteStrengths.Count == 1, WhiteUse.Stepped => whiteStrengths.Count is >= 2 and <= 8, _ => whiteStrengths.Count == 2 };
+        bool fits = white switch
+        {
+            WhiteUse.Fixed => whiteStrengths.Count == 1,
+            WhiteUse.Stepped => whiteStrengths.Count is >= 2 and <= 8,
+            _ => whiteStrengths.Count == 2,
+        };
         if (!fits)
-            throw new ArgumentException(Invariant($"White strengths: found {whiteStrengths.Count} for {white}; wanted 1 when fixed, 2 to 8 when stepped, 2 when free."), nameof(whiteStrengths));
+        {
+            throw new ArgumentException(
+                Invariant($"White strengths: found {whiteStrengths.Count} for {white}; wanted 1 when fixed, 2 to 8 when stepped, 2 when free."),
+                nameof(whiteStrengths));
+        }
+
         LiftPercent = liftPercent is { } lift ? Bounds.Within(lift, 0, 60, nameof(liftPercent)) : null;
         NightExposure = nightExposure is { } exposure ? Bounds.Within(exposure, 0.02, 1, nameof(nightExposure)) : null;
         ViewingDistanceMm = Bounds.Within(viewingDistanceMm, 200, 100_000);

@@ -82,7 +82,8 @@ internal sealed class Reasons
         return nearest;
     }
 
-    private static Lab Rounded(ReadOnlySpan<float> lab) => new(Round * MathF.Round(lab[0] / Round), Round * MathF.Round(lab[1] / Round), Round * MathF.Round(lab[2] / Round));
+    private static Lab Rounded(ReadOnlySpan<float> lab) =>
+        new(Round * MathF.Round(lab[0] / Round), Round * MathF.Round(lab[1] / Round), Round * MathF.Round(lab[2] / Round));
 
     private static (int, int, int, int) KeyOf(Lab lab, int level) => ((int)lab.L, (int)lab.A, (int)lab.B, level);
 }
