@@ -6,7 +6,7 @@ namespace Laydown.Optics.Panels;
 /// <summary>Settles what holds for a whole pair of pictures: aim, strength of the white, and how areas out of reach are moved.</summary>
 public static class PanelPlanner
 {
-    private const int ChoosingPixels = 240, MostFineCells = 4000, MapPixels = 40_000, FreeLevels = 4, ShiftRounds = 3;
+    private const int ChoosingPixels = 240, MostFineCells = 12_000, MapPixels = 40_000, FreeLevels = 4, ShiftRounds = 3;
 
     // Areas move a little further than to what was reached, so that their lights and darks both find room.
     private const float Beyond = 1.3f;
