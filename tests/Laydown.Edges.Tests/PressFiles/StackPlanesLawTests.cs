@@ -94,6 +94,37 @@ public sealed class StackPlanesLawTests
         return (layer.Negative ? 255 - mask : mask) * layer.StrengthPercent / 100;
     }
 
+    /// <summary>Page 1 is dark on its left half, page 2 on its left quarter: on whichever face they lie, each viewer finds his picture so.</summary>
+    [Theory]
+    [InlineData(PrintedFace.First)]
+    [InlineData(PrintedFace.Second)]
+    [InlineData(PrintedFace.Both)]
+    public async Task Each_viewer_has_a_preview_in_which_his_picture_reads_right(PrintedFace printed)
+    {
+        LayerStack stack = StackBuilder.Derive(BothSides with { Printed = printed }, World.Board(50.8, 25.4, SheetLight.Clear), World.Press, World.Inks).Value;
+        using Bench bench = new();
+        ItemRecord item = World.Item("T-1-1", 25.4, 10.16, stack.Layers) with { Stack = stack };
+        Painter painter = new(bench.Pages, (page, plate, x, _, width, _) => plate == "Black" && x < (page.EndsWith('1') ? width / 2 : width / 4) ? (byte)255 : (byte)0);
+        Laydown.Shop.Run.RunContext run = World.Run(new(50.8, 25.4), [item], [World.Whole(item, 7.62, 5.08)], World.Condition(400, light: false), Ppi, stack);
+        await bench.MakeAsync(painter, run with { Stock = World.Board(50.8, 25.4, SheetLight.Clear) });
+
+        // Drawings are seen from the face printed first; for the viewer on the other side, left is right.
+        int left = stack.Layers[0].Face == SheetFace.First ? Left : SheetWidth - Left - Width;
+        Dark(bench.InRun("sheet-01-preview.png"), left, Width / 2);
+        Dark(bench.InRun("sheet-01-back.png"), SheetWidth - left - Width, Width / 4);
+    }
+
+    private static void Dark(string png, int left, int dark)
+    {
+        (byte[] pixels, int width, int height, int bands) = Bench.Vips(png);
+        int row = height - 40;
+        int Light(int x) => pixels[((row * width) + left + x) * bands];
+        int black = Light(5), white = Light(Width - 5);
+        Assert.True(white - black > 60, Invariant($"{black}, {white}"));
+        Assert.All(Enumerable.Range(2, dark - 4), x => Assert.InRange(Light(x), black - 3, black + 3));
+        Assert.All(Enumerable.Range(dark + 2, Width - dark - 4), x => Assert.InRange(Light(x), white - 3, white + 3));
+    }
+
     [Fact]
     public async Task A_choke_of_a_negative_draws_its_ink_in_and_widens_the_window()
     {

@@ -13,6 +13,7 @@ public sealed class HttpLawTests
     [Theory]
     [InlineData("/api/orders", "laydown/orders")]
     [InlineData("/api/items/TW-1041-1", "laydown/item")]
+    [InlineData("/api/items/TW-1042-1/stack", "laydown/item-stack")]
     [InlineData("/api/runs", "laydown/runs")]
     [InlineData("/api/runs/R-20261126-01", "laydown/run")]
     [InlineData("/api/conditions", "laydown/conditions")]

@@ -12,11 +12,22 @@ internal static class SampleItems
     private static readonly BuildWish Plain = new(false, false, false, null, null, 0, 0, false);
     private static readonly BuildWish DayNight = new(true, true, true, WhiteSource.Flood, null, 100, 0, false);
 
+    // Written out by hand: white over the picture, of which the page warns.
+    private static readonly LayerStack WrongWayRound = new(
+        [new(SheetFace.First, InkGroup.Colour, null, null, 1, 100, 0, false), new(SheetFace.First, InkGroup.White, WhiteSource.Flood, null, 1, 100, 0, false)],
+        false, ["The layers were written out by hand and are taken as they stand; their order is checked."]);
+
+    private static readonly LayerStack Panel = new(
+        [
+            new(SheetFace.Second, InkGroup.Colour, null, null, 1, 100, 0, true), new(SheetFace.Second, InkGroup.White, WhiteSource.Flood, null, 1, 100, 0, true),
+            new(SheetFace.Second, InkGroup.Colour, null, null, 2, 100, 0, true),
+        ], true, ["The picture is looked at through the sheet: it is printed mirrored on the second surface."], DayNight: true);
+
     public static IReadOnlyList<ItemRecord> All(string folder) =>
     [
         Ready(folder, "TW-1041-1", "Trail sign, reed bed", 600, 400, 12, "fluted-5", Plain, 1, SampleFindings()),
-        Ready(folder, "TW-1041-2", "Trail sign, otter crossing", 600, 400, 8, "fluted-5", Plain, 1, []),
-        Ready(folder, "TW-1042-1", "Day and night panel, estuary", 1200, 800, 2, "acrylic-clear-5", DayNight, 3, SampleFindings()[3..]),
+        Ready(folder, "TW-1041-2", "Trail sign, otter crossing", 600, 400, 8, "fluted-5", Plain, 1, []) with { Stack = WrongWayRound },
+        Ready(folder, "TW-1042-1", "Day and night panel, estuary", 1200, 800, 2, "acrylic-clear-5", DayNight, 3, SampleFindings()[3..]) with { Stack = Panel },
         Ready(folder, "TW-1043-1", "Shelf cards", 480, 640, 40, "foam-blank", Plain, 5, []),
         Held(folder, "TW-1044-1", "Hide poster, curlew", 2,
             [new("image-ppi", Severity.Stop, 1, new(40, 60, 320, 200), "The picture is too coarse for its viewing distance.", "31 ppi", "at least 58 ppi", "Ask for a larger picture.", "common practice, no source")]),

@@ -91,6 +91,7 @@ internal sealed class RunMaker(RunContext context, RunFolder folder, ContoneReso
     {
         StackLook day = SheetLook.Day(context, planes);
         StackLook? lit = context.Run.Stack.Lit ? SheetLook.Lit(context, planes) : null;
+        StackLook? back = context.Run.Stack.SeenFrom == SeenFrom.BothSides ? SheetLook.Back(context, planes) : null;
         for (int sheet = 0; sheet < context.Run.Sheets.Count; sheet++)
         {
             progress.Tell(
@@ -99,6 +100,8 @@ internal sealed class RunMaker(RunContext context, RunFolder folder, ContoneReso
             WriteBytes(Invariant($"sheet-{sheet + 1:00}-preview.png"), "preview", preview.Png(day, cancellation));
             if (lit is not null)
                 WriteBytes(Invariant($"sheet-{sheet + 1:00}-lit.png"), "lit-preview", preview.Png(lit, cancellation));
+            if (back is not null)
+                WriteBytes(Invariant($"sheet-{sheet + 1:00}-back.png"), "back-preview", preview.Png(back, cancellation, Laydown.Press.Stacks.Viewer.Back));
         }
     }
 

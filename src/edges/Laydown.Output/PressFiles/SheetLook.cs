@@ -17,10 +17,14 @@ internal static class SheetLook
     /// <summary>The look with the lamp on, from the first surface.</summary>
     public static StackLook Lit(RunContext context, RunPlanes planes) => Of(context, planes, Scene.Lit());
 
-    private static StackLook Of(RunContext context, RunPlanes planes, Scene scene) => new(
+    /// <summary>The look by day, from the second surface.</summary>
+    public static StackLook Back(RunContext context, RunPlanes planes) => Of(context, planes, Scene.Day(context.Condition.RoomLux, Wall), LookFace.Second);
+
+    private static StackLook Of(RunContext context, RunPlanes planes, Scene scene, LookFace viewedFrom = LookFace.First) => new(
         StackLights.SheetOf(context.Stock).Value,
         [.. context.Run.Stack.Layers.Select((layer, i) => new LookLayer(
             StackLights.FaceOf(layer.Face),
             [.. planes.InksOf(i).Select(plane => StackLights.InkOf(plane.Role, context.InkSet, context.Optics))]))],
-        scene);
+        scene,
+        viewedFrom);
 }

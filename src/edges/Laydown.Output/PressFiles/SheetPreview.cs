@@ -37,14 +37,14 @@ internal sealed class SheetPreview
         layers = [.. inks.Select((count, layer) => Band(planes, layer, count, ppi, printedOf, cancellation))];
     }
 
-    /// <summary>The sheet in a light, as PNG in sRGB.</summary>
-    public byte[] Png(StackLook look, CancellationToken cancellation)
+    /// <summary>The sheet in a light, as PNG in sRGB, as a viewer sees it: from the back, left and right are changed.</summary>
+    public byte[] Png(StackLook look, CancellationToken cancellation, Laydown.Press.Stacks.Viewer viewer = Laydown.Press.Stacks.Viewer.Front)
     {
         byte[] rgb = new byte[pixels.Rows * pixels.Columns * 3];
         byte[][] bands = [.. inks.Select(count => new byte[pixels.Rows * pixels.Columns * count])];
         for (int layer = 0; layer < layers.Length; layer++)
             layers[layer].Fill(0, pixels.Rows, bands[layer]);
-        Parallel.For(0, pixels.Rows, new ParallelOptions { CancellationToken = cancellation }, row => Row(look, bands, row, rgb));
+        Parallel.For(0, pixels.Rows, new ParallelOptions { CancellationToken = cancellation }, row => Row(look, bands, row, rgb, fromBehind != (viewer == Laydown.Press.Stacks.Viewer.Back)));
         return Encoded(rgb);
     }
 
@@ -66,7 +66,7 @@ internal sealed class SheetPreview
         return new(pixels, count, (item, turned) => small[(item, turned)], reversed: false);
     }
 
-    private void Row(StackLook look, byte[][] bands, int row, byte[] rgb)
+    private void Row(StackLook look, byte[][] bands, int row, byte[] rgb, bool turned)
     {
         int columns = pixels.Columns;
         byte[] coverages = new byte[inks.Sum() * columns];
@@ -78,7 +78,7 @@ internal sealed class SheetPreview
                 int at = (row * columns * inks[layer]) + ink;
                 IReadOnlyList<byte>? acts = acting[plane];
                 for (int x = 0; x < columns; x++, at += inks[layer])
-                    coverages[(plane * columns) + (fromBehind ? columns - 1 - x : x)] = acts is null ? bands[layer][at] : acts[bands[layer][at]];
+                    coverages[(plane * columns) + (turned ? columns - 1 - x : x)] = acts is null ? bands[layer][at] : acts[bands[layer][at]];
             }
         }
 
