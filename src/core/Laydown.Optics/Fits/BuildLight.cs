@@ -20,7 +20,8 @@ internal sealed class BuildLight(LookSheet sheet, Backings backings, IReadOnlyDi
     internal void Seen(OpticsBuild acting, Behind behind, Span<double> seen)
     {
         StackOptics[] optics = Stacks(acting, behind);
-        double[] coverages = [.. acting.Under.Select(i => i.Share), .. acting.White > 0 ? (double[])[acting.White] : [], .. acting.Over.Select(i => i.Share)];
+        double[] coverages = [.. acting.Under.Select(i => i.Share), .. acting.White > 0 ? (double[])[acting.White] : [],
+            .. acting.Over.Select(i => i.Share)];
         Span<double> other = stackalloc double[Bands.Count];
         if (behind == Behind.Lamp)
             optics[0].Solve(coverages, other, seen);

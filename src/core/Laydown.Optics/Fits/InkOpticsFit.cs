@@ -134,7 +134,8 @@ public static class InkOpticsFit
             return solve.Result();
 
         // A colour that sends light back over black scatters; it is kept so where the readings then fit clearly better.
-        InkSolve turbid = new InkSolve(name, false, true, readings, Acting, Light, [.. solve.Absorption], Bands.Flat(0.02)).Run(cancellation);
+        InkSolve turbid = new InkSolve(name, false, true, readings, Acting, Light, [.. solve.Absorption],
+            Bands.Flat(0.02)).Run(cancellation);
         return (turbid.SumOfSquares < ScatterGain * solve.SumOfSquares ? turbid : solve).Result();
     }
 
@@ -159,7 +160,8 @@ public static class InkOpticsFit
 
     private static OpticsBuild Acting(IReadOnlyList<FittedInk> inks, OpticsBuild asked) => asked.With(i => inks.First(k => k.Ink == i.Ink).ActingAt(i.Share));
 
-    private static BuildLight Light(LookSheet sheet, Backings backings, IEnumerable<FittedInk> known, string? name = null, LookInk? ink = null)
+    private static BuildLight Light(LookSheet sheet, Backings backings, IEnumerable<FittedInk> known, string? name = null,
+        LookInk? ink = null)
     {
         Dictionary<string, LookInk> inks = known.ToDictionary(
             k => k.Ink, k => InkLook.Of(k.Ink == OpticsBuild.WhiteName, k.Absorption, k.Scatter), StringComparer.Ordinal);
@@ -177,7 +179,8 @@ public static class InkOpticsFit
             double[] seen = new double[Bands.Count];
             light.Seen(Acting(inks, r.Build), r.Behind, seen);
             Xyz read = weights.Of([.. r.Values.Select(v => Math.Max(v, 0))]), model = weights.Of(seen);
-            yield return new(r.Id, r.Behind, r.Build, Ciede2000.Between(Lab.From(read, weights.White), Lab.From(model, weights.White)), (model.Y - read.Y) / 100);
+            yield return new(r.Id, r.Behind, r.Build, Ciede2000.Between(Lab.From(read, weights.White), Lab.From(model, weights.White)),
+                (model.Y - read.Y) / 100);
         }
     }
 

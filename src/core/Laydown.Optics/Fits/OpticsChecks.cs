@@ -40,7 +40,8 @@ public static class OpticsChecks
 
     /// <summary>Findings about readings and the inks fitted to them.</summary>
     internal static IEnumerable<Finding> Of(OpticsTable table, IReadOnlyList<FittedInk> inks, bool sheetIsClear) =>
-        [.. sheetIsClear ? (IEnumerable<Finding>)[] : [NotClear], .. Gains(table), .. Crossed(table), .. NotMonotone(table), .. Weak(table), .. Unsettled(inks)];
+        [.. sheetIsClear ? (IEnumerable<Finding>)[] : [NotClear], .. Gains(table), .. Crossed(table), .. NotMonotone(table),
+            .. Weak(table), .. Unsettled(inks)];
 
     /// <summary>The finding that readings through and over backings contradict each other.</summary>
     internal static Finding EdgeLoss(double ratio) => Warn(
@@ -129,5 +130,6 @@ public static class OpticsChecks
 
     private static double Luminous(OpticsReading reading) => Weights.Of([.. reading.Values.Select(v => Math.Max(v, 0))]).Y / 100;
 
-    private static Finding Warn(string code, string what, string measured, string wanted) => new(code, Severity.Warn, null, null, what, measured, wanted, null, Practice);
+    private static Finding Warn(string code, string what, string measured, string wanted) => new(code, Severity.Warn, null, null, what,
+        measured, wanted, null, Practice);
 }

@@ -51,7 +51,8 @@ public static class OpticsReadings
     private static InputFault? FaultOf(ReadingSet set, Patch patch)
     {
         if (patch.Behind == Behind.Unsaid)
-            return new(set.Name, null, Invariant($"patch {patch.Id}, SAMPLE_BACKING"), "nothing", "black, white or lamp: what stood behind while it was read");
+            return new(set.Name, null, Invariant($"patch {patch.Id}, SAMPLE_BACKING"), "nothing",
+                "black, white or lamp: what stood behind while it was read");
         if (patch.Spectrum is null)
             return new(set.Name, null, Invariant($"patch {patch.Id}"), "Lab or XYZ alone", "a spectrum, 400 nm to 700 nm or more");
         return null;

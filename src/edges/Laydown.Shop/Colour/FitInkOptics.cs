@@ -47,7 +47,8 @@ public sealed class FitInkOptics(ShopFolder folder, IColourFiles files, IReadOnl
     /// <param name="wish">The readings.</param>
     /// <param name="day">Day written into the result.</param>
     /// <param name="cancellation">Stops between rounds.</param>
-    public static Task<Reading<InkOpticsOutcome>> FitFilesAsync(IColourFiles files, InkOpticsWish wish, DateOnly day, CancellationToken cancellation) =>
+    public static Task<Reading<InkOpticsOutcome>> FitFilesAsync(IColourFiles files, InkOpticsWish wish, DateOnly day,
+        CancellationToken cancellation) =>
         Task.Run(() => Fitted(files, wish, null, LookSheet.Clear(0.92), null, day, cancellation), cancellation);
 
     private static Reading<InkOpticsOutcome> Fitted(
@@ -81,10 +82,12 @@ public sealed class FitInkOptics(ShopFolder folder, IColourFiles files, IReadOnl
         InkOpticsOutcome fit, string setPath, InkSet inks, (string Path, PrintCondition Condition)? own, CancellationToken cancellation)
     {
         foreach ((int i, ReadingSet set) in fit.Readings.Index())
-            await WholeFile.WriteAsync(Path.Combine(folder.Optics, Invariant($"{fit.Optics.Id}.readings-{i + 1}.txt")), files.ReadingsText(set), cancellation);
+            await WholeFile.WriteAsync(Path.Combine(folder.Optics, Invariant($"{fit.Optics.Id}.readings-{i + 1}.txt")),
+                files.ReadingsText(set), cancellation);
         await WholeFile.WriteAsync(Path.Combine(folder.Optics, fit.Optics.Id + ".json"), files.InkOpticsText(fit.Optics), cancellation);
         if (own is { } condition)
-            await WholeFile.WriteAsync(condition.Path, files.ConditionText(condition.Condition with { OpticsId = fit.Optics.Id }), cancellation);
+            await WholeFile.WriteAsync(condition.Path, files.ConditionText(condition.Condition with { OpticsId = fit.Optics.Id }),
+                cancellation);
         else
             await WholeFile.WriteAsync(setPath, files.InkSetText(inks with { OpticsId = fit.Optics.Id }), cancellation);
     }
@@ -98,6 +101,7 @@ public sealed class FitInkOptics(ShopFolder folder, IColourFiles files, IReadOnl
             ? Reading.Of(stock)
             : Reading.Refused<Stock>(new InputFault(
                 "catalogue", null, "stock", stockId is null ? Invariant($"no clear or opal stock in {condition.Id}") : Invariant($"'{stockId}'"),
-                "a stock that light comes through: " + string.Join(", ", stocks.Where(s => s.Light != SheetLight.Opaque).Select(s => s.Id))));
+                "a stock that light comes through: " + string.Join(", ",
+                    stocks.Where(s => s.Light != SheetLight.Opaque).Select(s => s.Id))));
     }
 }

@@ -32,7 +32,8 @@ internal static class InkOpticsRecord
 
         OpticsFit fit = FitOf(fitted, readings.Length > 1000 ? readings[..1000] : readings, day, findings);
         InkLight[] lights = [.. fitted.Inks.Select(LightOf).OrderBy(l => l.Role)];
-        string set = inks?.Id ?? "inks", mark = ConditionShelf.Mark(JsonSerializer.SerializeToUtf8Bytes(lights), Encoding.UTF8.GetBytes(readings));
+        string set = inks?.Id ?? "inks", mark = ConditionShelf.Mark(JsonSerializer.SerializeToUtf8Bytes(lights),
+            Encoding.UTF8.GetBytes(readings));
         return Reading.Of(new InkOptics(
             Invariant($"{set}-{mark}"), Invariant($"{inks?.Name ?? "Inks"}, read {day:yyyy-MM-dd}"), inks?.Invented ?? false, set, lights, fit));
     }

@@ -6,4 +6,5 @@ namespace Laydown.Shop.Colour;
 /// <param name="ApertureMm">Diameter of the instrument's aperture, mm; null where nobody says.</param>
 /// <param name="PatchMm">Shorter side of a patch, mm; null where nobody says.</param>
 /// <param name="OwnOnly">Whether the optics hold for this print condition alone; else for its ink set.</param>
-public sealed record InkOpticsWish(IReadOnlyList<InkOpticsFile> Files, string? StockId = null, double? ApertureMm = null, double? PatchMm = null, bool OwnOnly = false);
+public sealed record InkOpticsWish(IReadOnlyList<InkOpticsFile> Files, string? StockId = null, double? ApertureMm = null,
+    double? PatchMm = null, bool OwnOnly = false);

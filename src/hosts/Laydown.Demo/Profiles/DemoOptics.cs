@@ -60,7 +60,8 @@ internal static class DemoOptics
         double[] none = new double[chart.InkNames.Count];
         patches.Add(Seen("BACKING black", none, Behind.Black, Read.Black, chance));
         patches.Add(Seen("BACKING white", none, Behind.White, Read.White, chance));
-        return new("eight inks on clear sheet, invented", chart.InkNames, new("invented", "M1", "", "2026-11-24", "computed for the demo; no instrument stands behind it"), patches);
+        return new("eight inks on clear sheet, invented", chart.InkNames,
+            new("invented", "M1", "", "2026-11-24", "computed for the demo; no instrument stands behind it"), patches);
     }
 
     // The inks as they are taken to be; the fit does not see this.
