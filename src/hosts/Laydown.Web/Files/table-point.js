@@ -63,8 +63,9 @@ export class PointPanel {
     const head = element("tr", {}, element("td"), ...views.map(([name, v]) => element("th", { scope: "col" }, this.swatch(v), name)));
     const table = element("table", {}, element("caption", {}, `${p.xMm.toFixed(1)} mm from the left, ${p.yMm.toFixed(1)} mm from the top; pixel ${p.xPx}, ${p.yPx}${one.element.dataset.name ? `; ${one.element.dataset.name}` : ""}`),
       element("thead", {}, head), element("tbody", {}, ...rows.map(([name, ...cells]) => element("tr", {}, element("th", { scope: "row" }, name), ...cells.map((t) => element("td", { class: "num" }, t))))));
-    const parts = [table];
-    if (reason) parts.push(element("p", { class: "lt-reason" }, reason));
+    const told = element("div", { class: "stacked" }, table);
+    if (reason) told.append(element("p", { class: "lt-reason" }, reason));
+    const parts = [told];
     parts.push(this.inks(p), this.plot("Reflectance R(λ), room light", p.reflectance, p, 1), this.plot("Transmittance T(λ), lamp", p.transmittance, p, Math.max(0.1, Math.ceil(10 * Math.max(...p.transmittance)) / 10)));
     this.panel.replaceChildren(...parts);
   }
