@@ -1,5 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
 using Laydown.Web.Tests.Sample;
 using Microsoft.Playwright;
 
@@ -155,6 +157,37 @@ public sealed partial class LightTableLawTests(PageFixture fixture) : IClassFixt
         Assert.NotEqual("broken", await shop.TitleAsync());
         await page.Context.CloseAsync();
         await shop.Context.CloseAsync();
+    }
+
+    [Theory]
+    [InlineData("/looks/TW-1042-1/L-2")]
+    [InlineData("/looks/TW-1042-1/L-1?with=L-2")]
+    [InlineData("/looks/TW-1042-1")]
+    [InlineData("/proof/open")]
+    public async Task No_rule_is_broken_on_a_phone_with_the_lamp_on_and_a_place_picked(string path)
+    {
+        foreach (ColorScheme scheme in (ColorScheme[])[ColorScheme.Light, ColorScheme.Dark])
+        {
+            IPage page = await fixture.OpenAsync(path, 360, 740, scheme);
+            if (path != "/looks/TW-1042-1")
+            {
+                await page.Locator("[data-light-table][data-whole=true]").WaitForAsync();
+                await page.GetByRole(AriaRole.Button, new() { Name = "Night" }).ClickAsync();
+                await page.GetByRole(AriaRole.Application).First.FocusAsync();
+                await page.Keyboard.PressAsync("Enter");
+                await page.WaitForTimeoutAsync(500);
+            }
+
+            foreach (int width in (int[])[360, 768, 1280])
+            {
+                await page.SetViewportSizeAsync(width, 800);
+                AxeResult result = await page.RunAxe();
+                Assert.Empty(result.Violations.Select(v => Invariant($"{path} {scheme} {width}: {v.Id}: {v.Help}: {string.Join("; ", v.Nodes.Take(3).Select(n => n.Html))}")));
+                Assert.True(await page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= window.innerWidth"), Invariant($"{path} is wider than {width} px"));
+            }
+
+            await page.Context.CloseAsync();
+        }
     }
 
     [Fact]
