@@ -13,6 +13,7 @@ public sealed class LookLevels(ShopFolder folder)
     /// <summary>Pixels of a tile each way.</summary>
     public const int TilePx = 256;
 
+    private static readonly TimeSpan StaleAfter = TimeSpan.FromHours(1);
     private readonly Dictionary<string, Task> making = new(StringComparer.Ordinal);
     private readonly Lock gate = new();
 
@@ -72,6 +73,9 @@ public sealed class LookLevels(ShopFolder folder)
     {
         if (Directory.Exists(place))
             return;
+        string parent = Path.GetDirectoryName(place)!;
+        Directory.CreateDirectory(parent);
+        SweepLeft(parent);
         string beside = Invariant($"{place}.{Guid.NewGuid():N}.part");
         Directory.CreateDirectory(beside);
         try
@@ -95,6 +99,22 @@ public sealed class LookLevels(ShopFolder folder)
         {
             if (Directory.Exists(beside))
                 Directory.Delete(beside, recursive: true);
+        }
+    }
+
+    // What a killed maker left: no building lasts an hour.
+    private static void SweepLeft(string parent)
+    {
+        foreach (string left in Directory.GetDirectories(parent, "*.part").Where(d => Directory.GetLastWriteTimeUtc(d) < DateTime.UtcNow - StaleAfter))
+        {
+            try
+            {
+                Directory.Delete(left, recursive: true);
+            }
+            catch (IOException)
+            {
+                // Someone else sweeps it too.
+            }
         }
     }
 
