@@ -23,6 +23,7 @@ internal sealed class DayNight : IDisposable
 
     private readonly string folder = Directory.CreateTempSubdirectory("laydown-bench-").FullName;
     private readonly List<PanelRow> rows = [];
+    private readonly List<PanelRefusal> refused = [];
     private readonly CancellationToken cancellation;
     private ShopServices shop = null!;
 
@@ -46,28 +47,43 @@ internal sealed class DayNight : IDisposable
         foreach (string day in Directory.EnumerateFiles(instances, "*.day.*").Order(StringComparer.Ordinal))
         {
             string name = Path.GetFileName(day)[..Path.GetFileName(day).IndexOf(".day.", StringComparison.Ordinal)];
-            string night = Directory.EnumerateFiles(instances, name + ".night.*").Order(StringComparer.Ordinal).FirstOrDefault()
-                ?? throw new InvalidOperationException(Invariant($"{Path.GetFileName(day)}: found no {name}.night.*; wanted the other picture of the pair."));
-            SizeMm size = await SizeAsync(day);
-            await SolveAsync(name, day, night, size.WidthMm, size.HeightMm);
+            string? night = Directory.EnumerateFiles(instances, name + ".night.*").Order(StringComparer.Ordinal).FirstOrDefault();
+            Reading<SizeMm> size = night is null
+                ? Reading.Refused<SizeMm>(new InputFault(Path.GetFileName(day), null, "pair", Invariant($"no {name}.night.*"), "the other picture of the pair"))
+                : await SizeAsync(day);
+            if (night is null || !size.IsTaken)
+                refused.Add(new(name, [.. size.Faults.Select(f => f.ToString())]));
+            else
+                await SolveAsync(name, day, night, size.Value.WidthMm, size.Value.HeightMm);
         }
 
         return Result(null, null, null, null);
     }
 
-    private async Task<SizeMm> SizeAsync(string path)
+    private async Task<Reading<SizeMm>> SizeAsync(string path)
     {
         if (path.EndsWith(".webp", StringComparison.OrdinalIgnoreCase))
         {
-            using NetVips.Image image = NetVips.Image.NewFromFile(path);
-            return new(image.Width * 25.4 / Ppi, image.Height * 25.4 / Ppi);
+            using NetVips.Image? image = Opened(path);
+            if (image is null)
+                return Reading.Refused<SizeMm>(new InputFault(Path.GetFileName(path), null, "image data", "damaged or cut short", "a whole picture"));
+            return Reading.Of(new SizeMm(image.Width * 25.4 / Ppi, image.Height * 25.4 / Ppi));
         }
 
         Reading<ArtworkFile> file = await Wiring.ArtworkReader(Path.Combine(folder, "scratch")).ReadAsync(path, cancellation);
-        if (!file.IsTaken)
-            throw new InvalidOperationException(string.Join(Environment.NewLine, file.Faults));
-        ArtworkPage page = file.Value.Pages[0];
-        return page.PixelWidth > 0 ? new(page.PixelWidth * 25.4 / Ppi, page.PixelHeight * 25.4 / Ppi) : page.TrimMm.Size;
+        return file.Then(f => Reading.Of(f.Pages[0] is { PixelWidth: > 0 } page ? new SizeMm(page.PixelWidth * 25.4 / Ppi, page.PixelHeight * 25.4 / Ppi) : f.Pages[0].TrimMm.Size));
+    }
+
+    private static NetVips.Image? Opened(string path)
+    {
+        try
+        {
+            return NetVips.Image.NewFromFile(path);
+        }
+        catch (NetVips.VipsException)
+        {
+            return null;
+        }
     }
 
     private async Task<PanelResult> OwnAsync()
@@ -129,7 +145,11 @@ internal sealed class DayNight : IDisposable
         Reading<StoredLook> solved = await shop.Layers.SolvePanel.SolveAsync(request, null, cancellation);
         double seconds = Stopwatch.GetElapsedTime(start).TotalSeconds;
         if (!solved.IsTaken)
-            throw new InvalidOperationException(Invariant($"{name}: {string.Join(Environment.NewLine, solved.Faults)}"));
+        {
+            refused.Add(new(name, [.. solved.Faults.Select(f => f.ToString())]));
+            return;
+        }
+
         LookRecord record = solved.Value.Record;
         (LookReport report, LookAim aim) = (record.Report!, record.Aim!);
         rows.Add(new(
@@ -140,6 +160,6 @@ internal sealed class DayNight : IDisposable
     }
 
     private PanelResult Result(double? exponent, double? mean, double? p99, double? preview) => new(
-        "daynight", rows, exponent, mean, p99, preview, rows.Sum(r => r.CpuSeconds), rows.Select(r => r.PeakMb).DefaultIfEmpty(0).Max(),
+        "daynight", rows, refused, exponent, mean, p99, preview, rows.Sum(r => r.CpuSeconds), rows.Select(r => r.PeakMb).DefaultIfEmpty(0).Max(),
         Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(string.Join('\n', rows.Select(r => r.Checksum))))));
 }

@@ -3,6 +3,7 @@ namespace Laydown.Bench;
 /// <summary>Pairs of pictures solved from files to finished folders.</summary>
 /// <param name="Bench">Which bench.</param>
 /// <param name="Rows">One for each pair.</param>
+/// <param name="Refused">Pairs that were refused, with the reasons.</param>
 /// <param name="GrowthExponent">Exponent of processor time over pixels between the two largest of the demo's own sizes; null for pairs from a folder.</param>
 /// <param name="TableErrorMean">Mean ΔE00 between the look of inks from the table and of inks solved exactly, both views; null for pairs from a folder.</param>
 /// <param name="TableErrorP99">The same, 99th percentile.</param>
@@ -13,6 +14,7 @@ namespace Laydown.Bench;
 internal sealed record PanelResult(
     string Bench,
     IReadOnlyList<PanelRow> Rows,
+    IReadOnlyList<PanelRefusal> Refused,
     double? GrowthExponent,
     double? TableErrorMean,
     double? TableErrorP99,

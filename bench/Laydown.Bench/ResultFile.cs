@@ -69,6 +69,8 @@ internal static class ResultFile
                 $"{row.Pair,-12}{row.Megapixels,5:0.0}{row.Day.Mean,11:0.00}{row.Day.P95,6:0.0}{row.Night.Mean,12:0.00}{row.Night.P95,6:0.0}{row.GhostP95,11:0.00}{row.UnreachablePercent,11:0.0}{row.LiftPercent,7:0}{row.NightExposure,8:0.00}{row.Seconds,9:0.0}{row.CpuSeconds,9:0.0}{row.PeakMb,10:0}"));
         }
 
+        foreach (PanelRefusal refusal in result.Refused)
+            output.WriteLine(Invariant($"{refusal.Pair,-12}refused: {string.Join(' ', refusal.Faults)}"));
         if (result.GrowthExponent is { } exponent)
             output.WriteLine(Invariant($"processor time grows with pixels to the power {exponent:0.00}; table against exact solve: mean {result.TableErrorMean:0.00}, p99 {result.TableErrorP99:0.00} dE00"));
         if (result.PreviewMilliseconds is { } preview)
