@@ -29,13 +29,4 @@ public sealed class PanelRefusalTests
         Assert.Throws<ArgumentException>(() => new PairPicture(2, 2, new float[23]));
         Assert.Throws<ArgumentException>(() => new PanelModel(Duplex.SplitFaces(), Scene.Day(500, 0.5), Scene.Lit()));
     }
-
-    [Fact]
-    public void Inks_that_scatter_are_refused_by_name_of_the_trouble()
-    {
-        LookInk milky = LookInk.TurbidColour(Laydown.Colour.Spectra.Bands.Flat(0.4), Laydown.Colour.Spectra.Bands.Flat(0.3));
-        LookLayer colour = new(LookFace.First, [milky]), white = new(LookFace.First, [LookInk.White(8)]);
-        PanelLimits one = new([1], 1, [1], 1);
-        Assert.Throws<ArgumentException>(() => new PanelModel(new(LookSheet.Clear(0.92), [colour, white, colour], LookFace.First, one), Scene.Day(), Scene.Lit()));
-    }
 }

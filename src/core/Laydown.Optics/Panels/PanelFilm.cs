@@ -7,11 +7,8 @@ namespace Laydown.Optics.Panels;
 internal sealed class PanelFilm
 {
     /// <summary>A layer.</summary>
-    /// <exception cref="ArgumentException">An ink scatters.</exception>
     internal PanelFilm(IReadOnlyList<LookInk> inks)
     {
-        if (inks.Any(i => i.Scatter.Any(s => s > 0)))
-            throw new ArgumentException("Colour layer of a panel: found an ink that scatters; wanted clear inks.", nameof(inks));
         Inks = inks.Count;
         Once = [.. inks.Select(ink => ink.Density.Select(d => 1 - Math.Pow(10, -d)).ToArray())];
         Twice = [.. inks.Select(ink => ink.Density.Select(d => 1 - Math.Pow(10, -2 * d)).ToArray())];

@@ -45,6 +45,9 @@ public sealed class PanelPlan
     /// <summary>Inks of all layers in print order.</summary>
     public int CoverageCount => Model.Stack.CoverageCount;
 
+    /// <summary>Whether colours scatter and what they throw back was left out.</summary>
+    public bool ScatterLeftOut => Model.Stack.ScatterLeftOut;
+
     /// <summary>Nodes of the tables that were solved until now.</summary>
     public int NodeCount => tables.Sum(t => t.NodeCount);
 

@@ -4,7 +4,8 @@ namespace Laydown.Optics.Panels;
 
 /// <summary>A stack that can show two pictures: colour, white, colour as the viewer meets them.</summary>
 /// <remarks>Between and around them may lie the sheet and clear layers. The colour nearer to the viewer makes the day picture, the one
-/// behind the white filters the lamp. Colours that scatter are not taken: their light cannot be told from the white's.</remarks>
+/// behind the white filters the lamp. A colour that scatters is taken as a clear film that absorbs as much: between surface and white most of what it
+/// throws back meets white again. <see cref="ScatterLeftOut"/> says so.</remarks>
 public sealed record PanelStack
 {
     /// <summary>A stack.</summary>
@@ -16,7 +17,9 @@ public sealed record PanelStack
     /// number of inks.</exception>
     public PanelStack(LookSheet sheet, IReadOnlyList<LookLayer> layers, LookFace viewedFrom, PanelLimits limits)
     {
-        (Sheet, Layers, ViewedFrom, Limits) = (sheet, [.. layers], viewedFrom, limits);
+        (Sheet, ViewedFrom, Limits) = (sheet, viewedFrom, limits);
+        Layers = [.. layers.Select(l => l.IsWhite ? l : new LookLayer(l.Face, [.. l.Inks.Select(AsFilm)]))];
+        ScatterLeftOut = layers.Any(l => !l.IsWhite && l.Inks.Any(i => i.Scatter.Any(v => v > 0)));
         Order = OrderOf(layers, viewedFrom);
         int[] printed = Printed(layers, Order);
         if (!Fits(layers, printed))
@@ -41,8 +44,11 @@ public sealed record PanelStack
     /// <summary>The sheet.</summary>
     public LookSheet Sheet { get; }
 
-    /// <summary>Layers in print order.</summary>
+    /// <summary>Layers in print order, colours as clear films.</summary>
     public IReadOnlyList<LookLayer> Layers { get; }
+
+    /// <summary>Whether a colour scatters and what it throws back was left out.</summary>
+    public bool ScatterLeftOut { get; }
 
     /// <summary>The face toward the viewer.</summary>
     public LookFace ViewedFrom { get; }
@@ -85,6 +91,8 @@ public sealed record PanelStack
             Array.Reverse(order);
         return order;
     }
+
+    private static LookInk AsFilm(LookInk ink) => ink.Scatter.All(s => s == 0) ? ink : LookInk.Colour(ink.Density);
 
     private static bool IsColour(LookLayer layer) => !layer.IsWhite && !IsClear(layer);
 
