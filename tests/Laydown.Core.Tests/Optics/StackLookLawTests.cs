@@ -138,7 +138,7 @@ public sealed class StackLookLawTests
         Assert.Equal((255, 255, 255), (white.Red, white.Green, white.Blue));
         Assert.Equal(100, white.Lab.L, tolerance: 1e-9);
 
-        // MODELS' budget: 3000 cd/m² through S·X 8 gives 551 cd/m²; a dim room adds 5 to 6.
+        // 3000 cd/m² through the 0.18355 of S·X 8 (tests/data/optics, white-density-tradeoff) are 551 cd/m²; a dim room adds 5 to 6.
         Assert.InRange(white.CdPerM2.Y, 540, 560);
     }
 

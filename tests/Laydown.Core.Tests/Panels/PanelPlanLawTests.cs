@@ -59,7 +59,7 @@ public sealed class PanelPlanLawTests
             apart.Add(Ciede2000.Between(night, exactNight));
         }
 
-        // The issue of the two pictures asks for 0.5 on the mean and 2 for 99 of 100.
+        // Wanted of the table: 0.5 on the mean, 2 for 99 of 100.
         Assert.InRange(apart.Average(), 0, 0.5);
         Assert.InRange(apart.Order().ElementAt((int)(0.99 * apart.Count)), 0, 2);
     }
