@@ -1,3 +1,4 @@
+using Laydown.Colour.Inks;
 using Laydown.Colour.Spaces;
 using Laydown.Core.Tests.Colour;
 using Laydown.Optics.Looks;
@@ -168,6 +169,63 @@ public sealed class PanelPlanLawTests
         // Its nodes stand twice as far apart: a few percent of the light on the mean.
         Assert.InRange(Enumerable.Range(0, 3 * Width).Average(i => Math.Abs(room[(3 * 20 * Width) + i] - wantedRoom[i])), 0, 0.02);
         Assert.InRange(Enumerable.Range(0, 3 * Width).Average(i => Math.Abs(lamp[(3 * 20 * Width) + i] - wantedLamp[i])), 0, 0.01);
+    }
+
+    [Fact]
+    public void Light_inks_take_the_lights_of_the_front_layer_and_the_pair_comes_as_near_as_without()
+    {
+        // Light ink alone up to a tone of 0.25, then the dark one takes over and the light one falls to 0.2.
+        double[] light = [.. Enumerable.Range(0, 101).Select(i => i <= 25 ? i / 33.0 : 0.76 - (0.56 * (i - 25) / 75.0))];
+        double[] dark = [.. Enumerable.Range(0, 101).Select(i => Math.Max(0, i - 25) / 75.0)];
+        LookInk[] six = [.. Duplex.Cmyk, .. new[] { ProcessInk.LightCyan, ProcessInk.LightMagenta }.Select(i => LookInk.Colour(GenericUvInks.Density(i)))];
+        PanelStack four = Duplex.SplitFaces(), with = new(
+            four.Sheet, [four.Layers[0], new(LookFace.First, six), four.Layers[2]], LookFace.First,
+            new([1, 1, 1, 1, 1, 1], 2.6, [1, 1, 1, 1], 2.6), [new(0, 4, light, dark), new(1, 5, light, dark)]);
+        PairPicture pair = Picture();
+        PanelPlan Of(PanelStack stack) => PanelPlanner.Plan(
+            stack, Scene.Day(500, 0.8), Scene.Lit(0, 3000), new(1, WhiteUse.Fixed, [1], 15, 0.5, false, 1500), pair, 0.5, null, TestContext.Current.CancellationToken);
+        PanelPlan plan = Of(with);
+        byte[] planes = new byte[11 * Width * Height];
+        plan.Rows(0, Height, Width, Height, pair.Pixels, planes);
+        for (int pixel = 0; pixel < Width * Height; pixel++)
+        {
+            byte At(int plane) => planes[(plane * Width * Height) + pixel];
+            Assert.InRange(Enumerable.Range(1, 6).Sum(p => At(p)), 0, (int)(2.6 * 255));
+            for (int hue = 0; hue < 2; hue++)
+            {
+                // A tone of both inks lies on the split's path: dark ink only where light ink has passed its top, to a code of rounding.
+                double tone = At(1 + hue) > 1 ? 0.25 + (0.75 * At(1 + hue) / 255.0) : At(5 + hue) / 255.0 * 0.33;
+                double onPath = tone <= 0.25 ? tone / 0.33 : 0.76 - (0.56 * (tone - 0.25) / 0.75);
+                Assert.Equal(onPath, At(5 + hue) / 255.0, tolerance: 0.03);
+            }
+        }
+
+        PanelReport lights = PanelJudge.Judge(plan, pair, 0.5, TestContext.Current.CancellationToken).Report;
+        PanelReport without = PanelJudge.Judge(Of(four), pair, 0.5, TestContext.Current.CancellationToken).Report;
+        Assert.True(lights.MeanInk[5] > 0.05, "Light cyan lies where the picture is light.");
+        Assert.InRange(lights.Day.Mean + lights.Night.Mean, 0, without.Day.Mean + without.Night.Mean + 0.3);
+    }
+
+    [Fact]
+    public void Slopes_of_tones_are_those_of_small_steps()
+    {
+        double[] light = [.. Enumerable.Range(0, 101).Select(i => i <= 25 ? i / 33.0 : 0.76 - (0.56 * (i - 25) / 75.0))];
+        double[] dark = [.. Enumerable.Range(0, 101).Select(i => Math.Max(0, i - 25) / 75.0)];
+        PanelStack four = Duplex.SplitFaces();
+        PanelTones tones = new(new PanelStack(
+            four.Sheet, [four.Layers[0], new(LookFace.First, [.. Duplex.Cmyk, Duplex.Cmyk[0]]), four.Layers[2]], LookFace.First,
+            new([1, 1, 1, 1, 0.6], 2.6, [1, 1, 1, 1], 2.6), [new(0, 4, light, dark)]));
+        Assert.Equal((8, 4, 9, 5), (tones.Count, tones.FrontCount, tones.InkCount, tones.FrontInks));
+        Assert.InRange(tones.Most[0], 0.15, 0.25);
+        double[] at = [0.133, 0.4, 0.5, 0.6, 0.7, 0.2, 0.1, 0.3], high = [.. at], inks = new double[9], more = new double[9], slopes = new double[16];
+        tones.Inks(at, inks);
+        tones.Slopes(at, slopes);
+        high[0] += 1e-4;
+        tones.Inks(high, more);
+        Assert.Equal((more[0] - inks[0]) / 1e-4, slopes[0], tolerance: 1e-6);
+        Assert.Equal((more[4] - inks[4]) / 1e-4, slopes[1], tolerance: 1e-6);
+        Assert.Equal([0.4, 0.5, 0.6], inks[1..4]);
+        Assert.Equal([0.7, 0.2, 0.1, 0.3], inks[5..]);
     }
 
     private static PanelPlan Plan(PairPicture pair, WhiteUse use, double strength = 1) => PanelPlanner.Plan(

@@ -15,13 +15,14 @@ internal readonly ref struct PairSearch
         (this.day, this.night) = (new(day, 1), new(night, solver.NightWeight));
     }
 
-    /// <summary>Squares that are left for inks.</summary>
-    internal double Left(ReadOnlySpan<double> inks)
+    /// <summary>Squares that are left for tones.</summary>
+    internal double Left(ReadOnlySpan<double> tones)
     {
-        Span<double> views = stackalloc double[6], difference = stackalloc double[6];
+        Span<double> views = stackalloc double[6], difference = stackalloc double[6], inks = stackalloc double[solver.InkCount];
+        solver.Tones.Inks(tones, inks);
         solver.Light.See(inks, views);
         Differences(views, difference, [], []);
-        return Squares(difference) + Charges(inks);
+        return Squares(difference) + Charges(tones, inks);
     }
 
     /// <summary>Goes downhill from the given inks, which receive the end; the inks' bounds hold.</summary>
@@ -68,23 +69,15 @@ internal readonly ref struct PairSearch
     }
 
     // Value, half the slope and half the curvature (Gauss–Newton) of the squares.
-    private double Expand(ReadOnlySpan<double> inks, Span<double> slope, Span<double> square)
+    private double Expand(ReadOnlySpan<double> tones, Span<double> slope, Span<double> square)
     {
-        int n = inks.Length;
-        Span<double> views = stackalloc double[6], slopes = stackalloc double[6 * n], difference = stackalloc double[6];
-        Span<double> byDay = stackalloc double[9], byNight = stackalloc double[9], rows = stackalloc double[6 * n];
-        solver.Light.See(inks, views, slopes);
-        Differences(views, difference, byDay, byNight);
-        for (int i = 0; i < n; i++)
-        {
-            for (int row = 0; row < 3; row++)
-            {
-                ReadOnlySpan<double> at = slopes[(6 * i)..];
-                rows[(6 * i) + row] = (byDay[3 * row] * at[0]) + (byDay[(3 * row) + 1] * at[1]) + (byDay[(3 * row) + 2] * at[2]);
-                rows[(6 * i) + 3 + row] = (byNight[3 * row] * at[3]) + (byNight[(3 * row) + 1] * at[4]) + (byNight[(3 * row) + 2] * at[5]);
-            }
-        }
-
+        int n = tones.Length, m = solver.InkCount;
+        Span<double> views = stackalloc double[6], byInk = stackalloc double[6 * m], difference = stackalloc double[6];
+        Span<double> rows = stackalloc double[6 * n], inks = stackalloc double[m], shares = stackalloc double[2 * n];
+        solver.Tones.Inks(tones, inks);
+        solver.Tones.Slopes(tones, shares);
+        solver.Light.See(inks, views, byInk);
+        Rows(views, byInk, shares, difference, rows);
         for (int i = 0; i < n; i++)
         {
             slope[i] = Dot(rows[(6 * i)..], difference);
@@ -92,36 +85,55 @@ internal readonly ref struct PairSearch
                 square[(i * n) + j] = square[(j * n) + i] = Dot(rows[(6 * i)..], rows[(6 * j)..]);
         }
 
-        AddCharges(inks, slope, square);
-        return Squares(difference) + Charges(inks);
+        AddCharges(tones, inks, shares, slope, square);
+        return Squares(difference) + Charges(tones, inks);
     }
 
-    private void AddCharges(ReadOnlySpan<double> inks, Span<double> slope, Span<double> square)
+    // The six weighted differences and how each changes with each tone.
+    private void Rows(
+        ReadOnlySpan<double> views, ReadOnlySpan<double> byInk, ReadOnlySpan<double> shares, Span<double> difference, Span<double> rows)
     {
-        int n = inks.Length, front = solver.FrontInks;
-        double charge = solver.InkCharge * solver.InkCharge;
-        double overFront = Over(inks[..front], solver.Limits.FrontTotal), overBack = Over(inks[front..], solver.Limits.BackTotal);
-        double steep = wall * wall;
-        for (int i = 0; i < n; i++)
+        Span<double> byDay = stackalloc double[9], byNight = stackalloc double[9], at = stackalloc double[6];
+        Differences(views, difference, byDay, byNight);
+        for (int i = 0; i < solver.Tones.Count; i++)
         {
-            slope[i] += charge * inks[i];
-            square[(i * n) + i] += charge;
-            double over = i < front ? overFront : overBack;
-            if (over <= 0)
-                continue;
-            slope[i] += steep * over;
-            for (int j = i < front ? 0 : front; j < (i < front ? front : n); j++)
-                square[(i * n) + j] += steep;
+            int first = 6 * solver.Tones.First(i), second = 6 * solver.Tones.Second(i);
+            for (int axis = 0; axis < 6; axis++)
+                at[axis] = (shares[2 * i] * byInk[first + axis]) + (second < 0 ? 0 : shares[(2 * i) + 1] * byInk[second + axis]);
+            for (int row = 0; row < 3; row++)
+            {
+                rows[(6 * i) + row] = (byDay[3 * row] * at[0]) + (byDay[(3 * row) + 1] * at[1]) + (byDay[(3 * row) + 2] * at[2]);
+                rows[(6 * i) + 3 + row] = (byNight[3 * row] * at[3]) + (byNight[(3 * row) + 1] * at[4]) + (byNight[(3 * row) + 2] * at[5]);
+            }
         }
     }
 
-    private double Charges(ReadOnlySpan<double> inks)
+    private void AddCharges(
+        ReadOnlySpan<double> tones, ReadOnlySpan<double> inks, ReadOnlySpan<double> shares, Span<double> slope, Span<double> square)
+    {
+        int n = tones.Length, front = solver.Tones.FrontCount, frontInks = solver.Tones.FrontInks;
+        double charge = solver.InkCharge * solver.InkCharge, steep = wall * wall;
+        double overFront = Over(inks[..frontInks], solver.Limits.FrontTotal), overBack = Over(inks[frontInks..], solver.Limits.BackTotal);
+        for (int i = 0; i < n; i++)
+        {
+            slope[i] += charge * tones[i];
+            square[(i * n) + i] += charge;
+            double over = i < front ? overFront : overBack, amount = shares[2 * i] + shares[(2 * i) + 1];
+            if (over <= 0)
+                continue;
+            slope[i] += steep * over * amount;
+            for (int j = i < front ? 0 : front; j < (i < front ? front : n); j++)
+                square[(i * n) + j] += steep * amount * (shares[2 * j] + shares[(2 * j) + 1]);
+        }
+    }
+
+    private double Charges(ReadOnlySpan<double> tones, ReadOnlySpan<double> inks)
     {
         double sum = 0;
-        foreach (double ink in inks)
-            sum += solver.InkCharge * solver.InkCharge * ink * ink;
-        double front = wall * Over(inks[..solver.FrontInks], solver.Limits.FrontTotal);
-        double back = wall * Over(inks[solver.FrontInks..], solver.Limits.BackTotal);
+        foreach (double tone in tones)
+            sum += solver.InkCharge * solver.InkCharge * tone * tone;
+        double front = wall * Over(inks[..solver.Tones.FrontInks], solver.Limits.FrontTotal);
+        double back = wall * Over(inks[solver.Tones.FrontInks..], solver.Limits.BackTotal);
         return sum + (front * front) + (back * back);
     }
 

@@ -15,7 +15,6 @@ public sealed class PairSolver
     private readonly PanelLight light;
     private readonly PanelLimits limits;
     private readonly double nightWeight, wall;
-    private readonly double[] most;
 
     /// <summary>A solver.</summary>
     /// <param name="light">The panel at the strength of its white.</param>
@@ -30,7 +29,6 @@ public sealed class PairSolver
         InkCharge = Laydown.Measures.Bounds.Within(inkCharge, 0.001, 1);
         (this.light, this.limits, Aim) = (light, limits, aim);
         (this.nightWeight, this.wall) = (Laydown.Measures.Bounds.Within(nightWeight, 0, 1000), Laydown.Measures.Bounds.Within(wall, 1, 1e4));
-        most = [.. limits.FrontMost, .. limits.BackMost];
     }
 
     /// <summary>Charge for one full ink.</summary>
@@ -40,7 +38,10 @@ public sealed class PairSolver
     public PanelAim Aim { get; }
 
     /// <summary>Number of inks, in front and behind.</summary>
-    public int InkCount => most.Length;
+    public int InkCount => light.InkCount;
+
+    /// <summary>What the search moves: a tone for each ink, one for a light and a dark ink of one hue.</summary>
+    internal PanelTones Tones => light.Tones;
 
     /// <summary>The panel.</summary>
     internal PanelLight Light => light;
@@ -52,16 +53,18 @@ public sealed class PairSolver
     /// <returns>What is left: weighted squared differences, charge for ink included.</returns>
     public double Solve(Lab day, Lab night, Span<double> inks)
     {
-        double best = SolveToWalls(day, night, inks);
+        Span<double> tones = stackalloc double[Tones.Count];
+        double best = SolveToWalls(day, night, tones);
+        Tones.Inks(tones, inks);
         Limit(inks);
         return best;
     }
 
-    /// <summary>The same with the hair over the sums left on: what the search itself found.</summary>
-    internal double SolveToWalls(Lab day, Lab night, Span<double> inks)
+    /// <summary>The same as tones, with the hair over the sums left on: what the search itself found.</summary>
+    internal double SolveToWalls(Lab day, Lab night, Span<double> tones)
     {
         PairSearch search = new(this, day, night, Math.Min(wall, SoftWall));
-        Span<double> trial = stackalloc double[InkCount];
+        Span<double> trial = stackalloc double[Tones.Count];
         double best = double.MaxValue;
         for (int start = 0; start < Starts; start++)
         {
@@ -70,32 +73,28 @@ public sealed class PairSolver
             if (left >= best)
                 continue;
             best = left;
-            trial.CopyTo(inks);
+            trial.CopyTo(tones);
         }
 
         // Steep walls make a search creep along them: it first runs against soft ones, then these are made steep where it ended.
-        return wall > SoftWall ? new PairSearch(this, day, night, wall).Descend(inks, MostSteps) : best;
+        return wall > SoftWall ? new PairSearch(this, day, night, wall).Descend(tones, MostSteps) : best;
     }
 
-    /// <summary>Inks near a guess: one search from there.</summary>
+    /// <summary>Tones near a guess: one search from there; the hair over the sums is left on.</summary>
     /// <param name="day">Wanted by day.</param>
     /// <param name="night">Wanted when lit.</param>
-    /// <param name="inks">The guess; receives the inks.</param>
+    /// <param name="tones">The guess; receives the tones.</param>
     /// <param name="steps">Most steps.</param>
     /// <param name="enough">Share of what is left that a step must gain to go on.</param>
     /// <returns>What is left.</returns>
-    internal double Refine(Lab day, Lab night, Span<double> inks, int steps, double enough = 0)
-    {
-        double left = new PairSearch(this, day, night, wall).Descend(inks, steps, enough);
-        Limit(inks);
-        return left;
-    }
+    internal double Refine(Lab day, Lab night, Span<double> tones, int steps, double enough = 0) =>
+        new PairSearch(this, day, night, wall).Descend(tones, steps, enough);
 
-    /// <summary>What is left for given inks.</summary>
+    /// <summary>What is left for given tones.</summary>
     /// <param name="day">Wanted by day.</param>
     /// <param name="night">Wanted when lit.</param>
-    /// <param name="inks">Inks in front, then behind.</param>
-    public double Left(Lab day, Lab night, ReadOnlySpan<double> inks) => new PairSearch(this, day, night, wall).Left(inks);
+    /// <param name="tones">Tones in front, then behind: of panels without light inks simply the inks.</param>
+    public double Left(Lab day, Lab night, ReadOnlySpan<double> tones) => new PairSearch(this, day, night, wall).Left(tones);
 
     internal double NightWeight => nightWeight;
 
@@ -103,28 +102,26 @@ public sealed class PairSolver
 
     internal PanelLimits Limits => limits;
 
-    internal ReadOnlySpan<double> Most => most;
-
-    internal int FrontInks => limits.FrontMost.Count;
+    internal ReadOnlySpan<double> Most => Tones.Most;
 
     internal const int Starts = 3;
 
     // Little ink everywhere; colours in front and dark behind; dark in front and colours behind. Last ink of a layer is taken as any other.
-    private void Start(int number, Span<double> inks)
+    private void Start(int number, Span<double> tones)
     {
-        for (int ink = 0; ink < inks.Length; ink++)
+        for (int tone = 0; tone < tones.Length; tone++)
         {
-            bool inFront = ink < FrontInks;
+            bool inFront = tone < Tones.FrontCount;
             double share = number switch { 0 => 0.2, 1 => inFront ? 0.1 : 0.6, _ => inFront ? 0.5 : 0.05 };
-            inks[ink] = share * most[ink];
+            tones[tone] = share * Most[tone];
         }
     }
 
     // Walls give way a little: the last hair over a sum is taken off all inks of that side alike.
     private void Limit(Span<double> inks)
     {
-        Scale(inks[..FrontInks], limits.FrontTotal);
-        Scale(inks[FrontInks..], limits.BackTotal);
+        Scale(inks[..Tones.FrontInks], limits.FrontTotal);
+        Scale(inks[Tones.FrontInks..], limits.BackTotal);
     }
 
     private static void Scale(Span<double> inks, double total)

@@ -23,7 +23,7 @@ internal sealed class PairTable
     private readonly Func<double[], float[]>? show;
     private readonly ConcurrentDictionary<ulong, float[]> nodes = new(), wide = new();
 
-    /// <summary>A table of inks.</summary>
+    /// <summary>A table of tones.</summary>
     /// <param name="solver">The exact way.</param>
     /// <param name="fine">Whether nodes stand half as far apart: for pictures of few colours.</param>
     internal PairTable(PairSolver solver, bool fine) => (this.solver, stepL, stepAb) = (solver, fine ? StepL / 2 : StepL, fine ? StepAb / 2 : StepAb);
@@ -58,9 +58,9 @@ internal sealed class PairTable
     /// <summary>Nodes solved until now.</summary>
     internal int NodeCount => nodes.Count;
 
-    /// <summary>Inks for a pair.</summary>
+    /// <summary>Tones for a pair: inks, but one for a light and a dark ink of one hue.</summary>
     /// <param name="pair">L*, a*, b* wanted by day, then lit.</param>
-    /// <param name="inks">Receives inks in front, then behind; limits hold. In a table that shows, what it shows.</param>
+    /// <param name="inks">Receives tones in front, then behind, sums to a hair within their limits; in a table that shows, what it shows.</param>
     internal void Inks(ReadOnlySpan<float> pair, Span<float> inks)
     {
         Span<int> cell = stackalloc int[6], order = stackalloc int[6];
@@ -87,7 +87,7 @@ internal sealed class PairTable
         }
     }
 
-    /// <summary>Inks of a node, for tests and counts.</summary>
+    /// <summary>What is kept of a node.</summary>
     internal float[] Node(ReadOnlySpan<int> cell)
     {
         ulong key = Key(cell);
@@ -99,13 +99,17 @@ internal sealed class PairTable
         Span<int> near = stackalloc int[6];
         for (int axis = 0; axis < 6; axis++)
             near[axis] = (int)Math.Floor((cell[axis] + (Wide / 2.0)) / Wide) * Wide;
-        Span<double> inks = stackalloc double[solver.InkCount];
+        Span<double> inks = stackalloc double[solver.Tones.Count];
         float[] start = WideNode(near);
         for (int ink = 0; ink < inks.Length; ink++)
             inks[ink] = start[ink];
         (Lab day, Lab night) = At(cell);
         solver.Refine(day, night, inks, show is null ? NodeSteps : QuickSteps, Enough);
-        return show is null ? Narrow(inks) : show(inks.ToArray());
+        if (show is null)
+            return Narrow(inks);
+        double[] all = new double[solver.InkCount];
+        solver.Tones.Inks(inks, all);
+        return show(all);
     }
 
     private float[] WideNode(ReadOnlySpan<int> cell)
@@ -113,9 +117,9 @@ internal sealed class PairTable
         ulong key = Key(cell);
         if (wide.TryGetValue(key, out float[]? known))
             return known;
-        Span<double> inks = stackalloc double[solver.InkCount];
+        Span<double> inks = stackalloc double[solver.Tones.Count];
         (Lab day, Lab night) = At(cell);
-        solver.Solve(day, night, inks);
+        solver.SolveToWalls(day, night, inks);
         return wide.GetOrAdd(key, Narrow(inks));
     }
 

@@ -27,6 +27,9 @@ public sealed class PanelLight
         bands = new(model.Stack, whiteStrength, model.Day.Backing, allSpread);
     }
 
+    /// <summary>What a search moves.</summary>
+    internal PanelTones Tones => model.Tones;
+
     /// <summary>Share of the full laydown of every white layer.</summary>
     public double WhiteStrength { get; }
 

@@ -29,6 +29,7 @@ public sealed class PanelModel
 
         (Stack, Day, Night) = (stack, day, night);
         (room, lamp) = (SpectralWeights.For(day.Room), SpectralWeights.For(night.Lamp));
+        Tones = new(stack);
         Front = new PanelFilm(stack.Layers[stack.DayLayer].Inks);
         Back = new PanelFilm(stack.Layers[stack.NightLayer].Inks);
         DayLight = new(SpectralWeights.For(day.Room), day.RoomLux / Math.PI, SpectralWeights.For(day.Lamp), day.LampCdPerM2);
@@ -49,6 +50,9 @@ public sealed class PanelModel
 
     /// <summary>Inks in front.</summary>
     public int FrontInks => Front.Inks;
+
+    /// <summary>What a search moves.</summary>
+    internal PanelTones Tones { get; }
 
     internal PanelFilm Front { get; }
 
@@ -79,5 +83,5 @@ public sealed class PanelModel
 
     private PanelStack WithLayers(Func<LookLayer, bool> which, Func<LookInk, LookInk> change) => new(
         Stack.Sheet, [.. Stack.Layers.Select(l => which(l) ? new LookLayer(l.Face, [.. l.Inks.Select(change)]) : l)],
-        Stack.ViewedFrom, Stack.Limits);
+        Stack.ViewedFrom, Stack.Limits, Stack.Splits);
 }

@@ -173,16 +173,29 @@ public sealed class PanelPlan
     /// <summary>Inks for a wanted pair at a strength of white: between two tables they are mixed.</summary>
     internal double InksOf(ReadOnlySpan<float> wish, double strength, Span<float> inks)
     {
+        Span<float> tones = stackalloc float[Model.Tones.Count], below = stackalloc float[Model.Tones.Count];
         int above = Array.FindIndex(strengths, s => s >= strength - 1e-9);
-        tables[above].Inks(wish, inks);
-        if (above == 0 || strengths[above] - strength < 1e-9)
-            return strength;
-        Span<float> below = stackalloc float[inks.Length];
-        tables[above - 1].Inks(wish, below);
-        float part = (float)((strengths[above] - strength) / (strengths[above] - strengths[above - 1]));
-        for (int ink = 0; ink < inks.Length; ink++)
-            inks[ink] += part * (below[ink] - inks[ink]);
+        tables[above].Inks(wish, tones);
+        if (above > 0 && strengths[above] - strength > 1e-9)
+        {
+            tables[above - 1].Inks(wish, below);
+            float part = (float)((strengths[above] - strength) / (strengths[above] - strengths[above - 1]));
+            for (int tone = 0; tone < tones.Length; tone++)
+                tones[tone] += part * (below[tone] - tones[tone]);
+        }
+
+        Spread(tones, inks);
         return strength;
+    }
+
+    private void Spread(ReadOnlySpan<float> tones, Span<float> inks)
+    {
+        Span<double> wide = stackalloc double[tones.Length], all = stackalloc double[inks.Length];
+        for (int tone = 0; tone < tones.Length; tone++)
+            wide[tone] = tones[tone];
+        Model.Tones.Inks(wide, all);
+        for (int ink = 0; ink < inks.Length; ink++)
+            inks[ink] = (float)all[ink];
     }
 
     private int Nearest(double strength)

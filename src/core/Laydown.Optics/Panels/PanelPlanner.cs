@@ -95,8 +95,8 @@ public static class PanelPlanner
         int[] counts = new int[cost.Columns * cost.Rows];
         Gather(small, cost, counts, (pixel, x, y, into) =>
         {
-            Span<float> wish = stackalloc float[6], inks = stackalloc float[plan.Model.InkCount];
-            Span<double> exact = stackalloc double[plan.Model.InkCount];
+            Span<float> wish = stackalloc float[6], inks = stackalloc float[plan.Model.Tones.Count];
+            Span<double> exact = stackalloc double[plan.Model.Tones.Count];
             plan.Wanted(small.At(pixel), wish);
             for (int level = 0; level < levels; level++)
             {

@@ -13,13 +13,16 @@ public sealed record PanelStack
     /// <param name="layers">Layers in print order, each face from the sheet outward.</param>
     /// <param name="viewedFrom">The face toward the viewer.</param>
     /// <param name="limits">How much ink the colour layers take.</param>
+    /// <param name="splits">Hues of the front layer that a light and a dark ink share.</param>
     /// <exception cref="ArgumentException">The layers are not colour, white, colour from the viewer inward, or limits are for another
     /// number of inks.</exception>
-    public PanelStack(LookSheet sheet, IReadOnlyList<LookLayer> layers, LookFace viewedFrom, PanelLimits limits)
+    public PanelStack(
+        LookSheet sheet, IReadOnlyList<LookLayer> layers, LookFace viewedFrom, PanelLimits limits, IReadOnlyList<PanelSplit>? splits = null)
     {
         (Sheet, ViewedFrom, Limits) = (sheet, viewedFrom, limits);
         Layers = [.. layers.Select(l => l.IsWhite ? l : new LookLayer(l.Face, [.. l.Inks.Select(AsFilm)]))];
         ScatterLeftOut = layers.Any(l => !l.IsWhite && l.Inks.Any(i => i.Scatter.Any(v => v > 0)));
+        Splits = [.. splits ?? []];
         Order = OrderOf(layers, viewedFrom);
         int[] printed = Printed(layers, Order);
         if (!Fits(layers, printed))
@@ -36,6 +39,9 @@ public sealed record PanelStack
                 Invariant($"Limits for {limits.FrontMost.Count} and {limits.BackMost.Count} inks: wanted {wanted}."), nameof(limits));
         }
 
+        int inks = layers[DayLayer].Inks.Count;
+        if (Splits.Any(s => s.Dark == s.Light || s.Dark < 0 || s.Light < 0 || s.Dark >= inks || s.Light >= inks))
+            throw new ArgumentException(Invariant($"Splits: wanted two different inks of the {inks} in front each."), nameof(splits));
     }
 
     /// <summary>Stands for the sheet in <see cref="Order"/>.</summary>
@@ -46,6 +52,9 @@ public sealed record PanelStack
 
     /// <summary>Layers in print order, colours as clear films.</summary>
     public IReadOnlyList<LookLayer> Layers { get; }
+
+    /// <summary>Hues of the front layer that a light and a dark ink share.</summary>
+    public IReadOnlyList<PanelSplit> Splits { get; }
 
     /// <summary>Whether a colour scatters and what it throws back was left out.</summary>
     public bool ScatterLeftOut { get; }

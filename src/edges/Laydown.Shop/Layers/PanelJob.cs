@@ -3,6 +3,7 @@ using Laydown.Optics.Looks;
 using Laydown.Optics.Panels;
 using Laydown.Press.Inks;
 using Laydown.Press.Stacks;
+using Laydown.Raster.Separation;
 using Laydown.Shop.Orders;
 using Laydown.Shop.Run;
 
@@ -11,7 +12,7 @@ namespace Laydown.Shop.Layers;
 /// <summary>Everything that is settled before pictures are read: what is printed on what, in which light, under which limits.</summary>
 /// <param name="Press">Press, inks, sheet, layers.</param>
 /// <param name="Layers">The layers with their planes.</param>
-/// <param name="Stack">The stack as the solver takes it; light inks are not used in it.</param>
+/// <param name="Stack">The stack as the solver takes it; light inks only in the layer nearest to the eye.</param>
 /// <param name="PlaneOf">For each plane of the look the solver's coverage, −1 for a plane that stays bare.</param>
 /// <param name="Day">Light by day.</param>
 /// <param name="Night">Light with the lamp on.</param>
@@ -29,6 +30,8 @@ internal sealed record PanelJob(
     SizeMm Printed,
     double BleedMm)
 {
+    private const int SplitSteps = 255;
+
     /// <summary>The job of a request, or why there is none.</summary>
     public static Reading<PanelJob> Of(PanelRequest request, ItemRecord? item, Catalogue catalogue)
     {
@@ -55,39 +58,69 @@ internal sealed record PanelJob(
         PanelRequest request, ItemPress press, LookSheet sheet, SizeMm printed, double bleed, InkOptics? optics, string name)
     {
         IReadOnlyList<LookedLayer> layers = StackPlanes.Of(press.Stack, press.Condition, press.InkSet, withLightInks: true);
-        List<LookLayer> solved = [];
-        List<int> planes = [];
-        int next = 0;
-        foreach (LookedLayer layer in layers)
-        {
-            // Light inks would only stand for dark ones that are thinner; a solved panel prints without them.
-            bool Solved(LookPlane plane) => plane.Role is not (InkRole.LightCyan or InkRole.LightMagenta);
-            planes.AddRange(layer.Inks.Select(p => Solved(p) ? next++ : -1));
-            solved.Add(new(StackLights.FaceOf(layer.Face), [.. layer.Inks.Where(Solved).Select(p => StackLights.InkOf(p.Role, press.InkSet, optics))]));
-        }
-
-        if (!PanelStack.Fits(solved, LookFace.First))
+        LookLayer Solved(LookedLayer layer, bool withLight) => new(
+            StackLights.FaceOf(layer.Face), [.. Inks(layer, withLight).Select(p => StackLights.InkOf(p.Role, press.InkSet, optics))]);
+        LookLayer[] dark = [.. layers.Select(l => Solved(l, withLight: false))];
+        if (!PanelStack.Fits(dark, LookFace.First))
         {
             return Refused(
                 name, "layers", string.Join(", ", layers.Select(l => l.Group.ToString().ToLowerInvariant())),
                 "colour, white, colour from the viewer inward, as a day and night build has them");
         }
 
+        // Light inks make the layer nearest to the eye smooth; behind the white no grain is seen, so that layer does without.
+        int front = new PanelStack(sheet, dark, LookFace.First, LimitsOf(press, layers, front: -1)).DayLayer;
+        List<int> planes = [];
+        int next = 0;
+        for (int layer = 0; layer < layers.Count; layer++)
+            planes.AddRange(layers[layer].Inks.Select(p => layer == front || !IsLight(p.Role) ? next++ : -1));
+        PanelStack stack = new(
+            sheet, [.. layers.Select((l, i) => Solved(l, i == front))], LookFace.First, LimitsOf(press, layers, front), Splits(press, layers[front]));
         (Scene day, Scene night) = press.Scenes();
         Reading<LookWish> wish = WishOf(request.Wish, press.Stack, name);
         return wish.Then(w => Reading.Of(new PanelJob(
-            press, layers, new(sheet, solved, LookFace.First, LimitsOf(press, solved, layers)), planes,
+            press, layers, stack, planes,
             request.Day?.Scene() ?? day, request.Night?.Scene() ?? night, w, printed, bleed)));
     }
 
-    private static PanelLimits LimitsOf(ItemPress press, List<LookLayer> solved, IReadOnlyList<LookedLayer> layers)
+    private static bool IsLight(InkRole role) => role is InkRole.LightCyan or InkRole.LightMagenta;
+
+    private static IEnumerable<LookPlane> Inks(LookedLayer layer, bool withLight) => layer.Inks.Where(p => withLight || !IsLight(p.Role));
+
+    // A light and its dark ink share a tone as the print condition splits them.
+    private static List<PanelSplit> Splits(ItemPress press, LookedLayer front)
     {
-        PanelLimits any = new([1], 1, [1], 1);
-        int[] colours = [.. Enumerable.Range(0, layers.Count).Where(i => layers[i].Group == InkGroup.Colour && solved[i].Inks.Count > 0)];
-        double[] most = [.. layers[colours[0]].Inks.Where(p => p.Role is not (InkRole.LightCyan or InkRole.LightMagenta))
-            .Select(p => (press.Condition.Inks.FirstOrDefault(i => i.Role == p.Role)?.LimitPercent ?? 100) / 100)];
-        double total = Math.Min(most.Length, press.Condition.TotalLimitPercent / 100);
-        return colours.Length == 2 ? new(most, total, most, total) : any;
+        List<PanelSplit> splits = [];
+        List<InkRole> roles = [.. front.Inks.Select(p => p.Role)];
+        foreach ((InkRole dark, InkRole light) in new[] { (InkRole.Cyan, InkRole.LightCyan), (InkRole.Magenta, InkRole.LightMagenta) })
+        {
+            if (!roles.Contains(dark) || !roles.Contains(light) || press.InkSet.Find(light) is not { } ink)
+                continue;
+            LightInkSplit split = new(ink.Strength, press.Condition.LightInkTakeOverPercent, 100 * MostOf(press, light));
+            double[] Steps(ReadOnlySpan<ushort> codes)
+            {
+                double[] steps = new double[SplitSteps + 1];
+                for (int i = 0; i <= SplitSteps; i++)
+                    steps[i] = codes[i * (codes.Length - 1) / SplitSteps] / (double)(codes.Length - 1);
+                return steps;
+            }
+
+            splits.Add(new(roles.IndexOf(dark), roles.IndexOf(light), Steps(split.Light), Steps(split.Dark)));
+        }
+
+        return splits;
+    }
+
+    private static double MostOf(ItemPress press, InkRole role) =>
+        (press.Condition.Inks.FirstOrDefault(i => i.Role == role)?.LimitPercent ?? 100) / 100;
+
+    private static PanelLimits LimitsOf(ItemPress press, IReadOnlyList<LookedLayer> layers, int front)
+    {
+        LookedLayer colour = layers.First(l => l.Group == InkGroup.Colour);
+        double[] dark = [.. Inks(colour, withLight: false).Select(p => MostOf(press, p.Role))];
+        double[] all = front < 0 ? dark : [.. layers[front].Inks.Select(p => MostOf(press, p.Role))];
+        double total = press.Condition.TotalLimitPercent / 100;
+        return new(all, Math.Min(all.Length, total), dark, Math.Min(dark.Length, total));
     }
 
     private static Reading<LookWish> WishOf(LookWish wish, LayerStack stack, string name)
