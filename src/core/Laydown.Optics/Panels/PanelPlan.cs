@@ -48,6 +48,9 @@ public sealed class PanelPlan
     /// <summary>Whether colours scatter and what they throw back was left out.</summary>
     public bool ScatterLeftOut => Model.Stack.ScatterLeftOut;
 
+    /// <summary>Whether the panel has light inks that stay bare, because the pair comes nearer without them.</summary>
+    public bool LightInksBare => Model.Stack.LightInksBare;
+
     /// <summary>Nodes of the tables that were solved until now.</summary>
     public int NodeCount => tables.Sum(t => t.NodeCount);
 

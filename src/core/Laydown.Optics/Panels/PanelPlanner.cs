@@ -11,6 +11,9 @@ public static class PanelPlanner
     // Areas move a little further than to what was reached, so that their lights and darks both find room.
     private const float Beyond = 1.3f;
 
+    // Less grain is worth this much of a difference on the mean (common practice, no source).
+    private const double SmoothWorth = 0.15;
+
     // A tenth of the contrast is worth 0.8 ΔE00 on the mean (common practice, no source).
     private const double ContrastWorth = 0.08;
 
@@ -28,22 +31,38 @@ public static class PanelPlanner
         PanelStack stack, Scene day, Scene night, PanelWish wish, PairPicture small, double pixelsPerMm, IProgress<double>? progress,
         CancellationToken cancellation)
     {
+        if (stack.Splits.Count == 0 || stack.LightInksBare)
+            return Plan(stack, day, night, wish, small, pixelsPerMm, progress, 1, cancellation);
+
+        // A light ink is smoother, but dots of the dark one leave gaps through which the night's hue comes: where that counts, dark inks
+        // print alone. Both ways are planned and what they leave undone is compared.
+        PanelPlan shared = Plan(stack, day, night, wish, small, pixelsPerMm, progress, 0.5, cancellation);
+        PanelStack dark = new(stack.Sheet, stack.Layers, stack.ViewedFrom, stack.Limits, stack.Splits) { LightInksBare = true };
+        PanelPlan alone = Plan(dark, day, night, wish, small, pixelsPerMm, null, 0, cancellation);
+        progress?.Report(1);
+        return Cost(shared, small, cancellation) <= Cost(alone, small, cancellation) + SmoothWorth ? shared : alone;
+    }
+
+    private static PanelPlan Plan(
+        PanelStack stack, Scene day, Scene night, PanelWish wish, PairPicture small, double pixelsPerMm, IProgress<double>? progress,
+        double share, CancellationToken cancellation)
+    {
         PanelModel model = new(stack, day, night);
         PanelLight[] lights = [.. Strengths(wish).Select(model.At)];
         PanelAim aim = Aim(lights, stack.Limits, wish, small, cancellation);
-        progress?.Report(0.3);
+        progress?.Report(0.3 * share);
         bool fine = PairTable.FineCells(small, small.Sample(MapPixels)) <= MostFineCells;
         PairTable[] tables = [.. lights.Select(l => new PairTable(new PairSolver(l, stack.Limits, aim, wish.NightWeight), fine))];
         PanelPlan plain = new(model, wish, aim, tables, null, null);
         SlowMap? white = lights.Length > 1 ? WhiteMap(plain, small, pixelsPerMm, cancellation) : null;
-        progress?.Report(0.6);
+        progress?.Report(0.6 * share);
         PanelPlan still = new(model, wish, aim, tables, null, white), plan = still;
         if (!wish.KeepContrast)
             return still;
         for (int round = 0; round < ShiftRounds; round++)
         {
             plan = new(model, wish, aim, tables, Shift(plan, small, pixelsPerMm, cancellation), white);
-            progress?.Report(0.6 + (0.3 * (round + 1) / ShiftRounds));
+            progress?.Report(share * (0.6 + (0.3 * (round + 1) / ShiftRounds)));
         }
 
         // Moving areas costs differences; it stays where it brings contrast that is worth them.

@@ -56,6 +56,9 @@ public sealed record PanelStack
     /// <summary>Hues of the front layer that a light and a dark ink share.</summary>
     public IReadOnlyList<PanelSplit> Splits { get; }
 
+    /// <summary>Whether light inks that share a hue stay bare, the dark ones alone making it.</summary>
+    public bool LightInksBare { get; init; }
+
     /// <summary>Whether a colour scatters and what it throws back was left out.</summary>
     public bool ScatterLeftOut { get; }
 

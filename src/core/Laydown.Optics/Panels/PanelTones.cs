@@ -19,7 +19,7 @@ internal sealed class PanelTones
         Count = alone.Length;
         FrontCount = alone.Count(ink => ink < inFront);
         first = alone;
-        PanelSplit?[] splits = [.. alone.Select(ink => stack.Splits.FirstOrDefault(s => s.Dark == ink))];
+        PanelSplit?[] splits = [.. alone.Select(ink => stack.LightInksBare ? null : stack.Splits.FirstOrDefault(s => s.Dark == ink))];
         second = [.. splits.Select(s => s?.Light ?? -1)];
         firstSteps = [.. splits.Select(s => s?.DarkSteps.ToArray())];
         secondSteps = [.. splits.Select(s => s?.LightSteps.ToArray())];

@@ -17,6 +17,8 @@ internal static class PanelReports
             because.Add("The white is one of the named strengths, region by region.");
         if (wish.White == WhiteChoice.Free)
             because.Add("The strength of the white changes slowly over the piece, so that its edges are not seen by day.");
+        if (plan.LightInksBare)
+            because.Add("Light inks stay bare: gaps between dots of the dark inks let the night's hue through, and the pair comes nearer with them.");
         if (plan.ScatterLeftOut)
             because.Add("Colours of this ink set scatter: they were solved and judged as clear films that absorb as much; the proofs show them as they are.");
         return new(plan.WhiteStrengths, plan.Aim.LiftPercent, plan.Aim.NightExposure, plan.Aim.DayWhite.Y, report.NightWhiteCdPerM2, because)
