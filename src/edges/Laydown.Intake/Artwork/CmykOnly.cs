@@ -1,66 +1,11 @@
-using System.Buffers.Binary;
-using System.Text;
+using Laydown.Formats.Icc;
 
 namespace Laydown.Intake.Artwork;
 
 /// <summary>An RGB profile in which every colour is white: with it, only CMYK content leaves ink in a measuring render.</summary>
 internal static class CmykOnly
 {
-    private const int HeaderBytes = 128;
-
-    /// <summary>The profile: ICC version 2, three primaries that add up to D50, and tone curves that are 1 throughout.</summary>
-    public static byte[] WhiteProfile()
-    {
-        (string Tag, byte[] Data)[] tags =
-        [
-            ("desc", Description("all white")), ("cprt", [.. "text"u8, 0, 0, 0, 0, .. "made here"u8, 0, 0, 0]),
-            ("wtpt", Xyz(0.9642, 1, 0.8249)), ("rXYZ", Xyz(0.4360, 0.2225, 0.0139)), ("gXYZ", Xyz(0.3851, 0.7169, 0.0971)), ("bXYZ", Xyz(0.1431, 0.0606, 0.7139)),
-            ("rTRC", One()), ("gTRC", One()), ("bTRC", One()),
-        ];
-        int at = HeaderBytes + 4 + (tags.Length * 12);
-        byte[] profile = new byte[at + tags.Sum(t => (t.Data.Length + 3) / 4 * 4)];
-        Header(profile);
-        BinaryPrimitives.WriteInt32BigEndian(profile.AsSpan(HeaderBytes), tags.Length);
-        for (int tag = 0; tag < tags.Length; tag++)
-        {
-            var entry = profile.AsSpan(HeaderBytes + 4 + (tag * 12));
-            Encoding.ASCII.GetBytes(tags[tag].Tag, entry);
-            BinaryPrimitives.WriteInt32BigEndian(entry[4..], at);
-            BinaryPrimitives.WriteInt32BigEndian(entry[8..], tags[tag].Data.Length);
-            tags[tag].Data.CopyTo(profile, at);
-            at += (tags[tag].Data.Length + 3) / 4 * 4;
-        }
-
-        return profile;
-    }
-
-    private static void Header(byte[] profile)
-    {
-        BinaryPrimitives.WriteInt32BigEndian(profile, profile.Length);
-        BinaryPrimitives.WriteUInt32BigEndian(profile.AsSpan(8), 0x02400000);
-        "mntrRGB XYZ "u8.CopyTo(profile.AsSpan(12));
-        "acsp"u8.CopyTo(profile.AsSpan(36));
-        Xyz(0.9642, 1, 0.8249).AsSpan(8).CopyTo(profile.AsSpan(68));
-    }
-
-    private static byte[] Xyz(double x, double y, double z)
-    {
-        byte[] data = new byte[20];
-        "XYZ "u8.CopyTo(data);
-        double[] values = [x, y, z];
-        for (int at = 0; at < 3; at++)
-            BinaryPrimitives.WriteInt32BigEndian(data.AsSpan(8 + (at * 4)), (int)Math.Round(values[at] * 65536));
-        return data;
-    }
-
-    private static byte[] One() => [.. "curv"u8, 0, 0, 0, 0, 0, 0, 0, 2, 0xFF, 0xFF, 0xFF, 0xFF];
-
-    private static byte[] Description(string name)
-    {
-        byte[] data = new byte[12 + name.Length + 1 + 78];
-        "desc"u8.CopyTo(data);
-        BinaryPrimitives.WriteInt32BigEndian(data.AsSpan(8), name.Length + 1);
-        Encoding.ASCII.GetBytes(name, data.AsSpan(12));
-        return data;
-    }
+    /// <summary>The profile: tone curves that are 1 throughout.</summary>
+    public static byte[] WhiteProfile() => MatrixProfile.Rgb(
+        "all white", (0.4360, 0.2225, 0.0139), (0.3851, 0.7169, 0.0971), (0.1431, 0.0606, 0.7139), ushort.MaxValue, ushort.MaxValue);
 }

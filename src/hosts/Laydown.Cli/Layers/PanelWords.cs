@@ -28,7 +28,7 @@ internal static class PanelWords
         answer.Line(Invariant($"{record.StockId}, {record.InkSetId}, {record.ConditionId}{(record.Generic ? ": the ink set has no optics of its own, generic inks stand for it" : "")}"));
         if (record.Aim is { } aim)
         {
-            answer.Line(Invariant($"aim: white {string.Join(", ", aim.WhiteStrengths.Select(s => Invariant($"{100 * s:0} %")))}, day black point {aim.LiftPercent:0.#} %, night exposure {aim.NightExposure:0.00}"));
+            answer.Line(Invariant($"aim: white {string.Join(", ", aim.WhiteStrengths.Select(s => Invariant($"{100 * s:0} %")))}, day black at L* {aim.LiftPercent:0.#}, night exposure {aim.NightExposure:0.00}"));
             answer.Line(Invariant($"white by day {aim.DayWhiteCdPerM2:0} cd/m2, white of the night picture {aim.NightWhiteCdPerM2:0} cd/m2"));
             foreach (string because in aim.Because)
                 answer.Line(because);
@@ -47,14 +47,14 @@ internal static class PanelWords
         answer.Table(["dE00", "mean", "p95", "max"],
         [
             Row("day to aim", report.Day), Row("night to aim", report.Night), Row("day to picture", report.DayToPicture), Row("night to picture", report.NightToPicture),
-        ]);
+        ], named: true);
         answer.Line(Invariant($"ghost of the night picture by day: mean {report.GhostMean:0.00}, p95 {report.GhostP95:0.00}; leak p95 {report.LeakP95:0.00} dE00; night light given up {report.NightLightLostPercent:0.0} %"));
         answer.Line(Invariant($"night {report.NightLeastCdPerM2:0.#} to {report.NightMostCdPerM2:0} cd/m2, mean {report.NightMeanCdPerM2:0.#}"));
         answer.Line(Invariant($"cannot be reached: {report.UnreachablePercent:0.0} % of the piece"));
         foreach (LookReason reason in report.Reasons)
             answer.Line(Invariant($"  {reason.Percent:0.0} %: {reason.Words}"));
-        answer.Table(["if", "day mean", "p95", "night mean", "p95"], report.Changes.Select(c => (IReadOnlyList<string>)
-            [c.What, Two(c.DayMean), Two(c.DayP95), Two(c.NightMean), Two(c.NightP95)]));
+        answer.Table(["if, dE00", "day mean", "p95", "night mean", "p95"], report.Changes.Select(c => (IReadOnlyList<string>)
+            [c.What, Two(c.DayMean), Two(c.DayP95), Two(c.NightMean), Two(c.NightP95)]), named: true);
         foreach (string note in report.Notes)
             answer.Line(note);
     }

@@ -30,16 +30,24 @@ internal sealed record Answer(TextWriter Out, TextWriter Error, bool AsJson)
     }
 
     /// <summary>Writes rows under headings on a terminal that is wide enough, else as plain lines; numbers stand to the right.</summary>
-    public void Table(IReadOnlyList<string> headings, IEnumerable<IReadOnlyList<string>> rows)
+    /// <param name="headings">One for each column.</param>
+    /// <param name="rows">The rows.</param>
+    /// <param name="named">Whether plain lines too come under a line of headings: for figures that tell nothing without them.</param>
+    public void Table(IReadOnlyList<string> headings, IEnumerable<IReadOnlyList<string>> rows, bool named = false)
     {
         List<IReadOnlyList<string>> all = [.. rows];
         if (all.Count == 0)
             return;
         int width = headings.Select((h, i) => Math.Max(h.Length, all.Max(r => r[i].Length)) + 3).Sum();
         if (OnTerminal && width <= AnsiConsole.Profile.Width)
+        {
             Draw(headings, all);
-        else
-            all.ForEach(row => Out.WriteLine(string.Join("  ", row)));
+            return;
+        }
+
+        if (named)
+            Out.WriteLine(string.Join("  ", headings));
+        all.ForEach(row => Out.WriteLine(string.Join("  ", row)));
     }
 
     /// <summary>Writes one line.</summary>
