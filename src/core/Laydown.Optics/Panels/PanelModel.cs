@@ -83,5 +83,6 @@ public sealed class PanelModel
 
     private PanelStack WithLayers(Func<LookLayer, bool> which, Func<LookInk, LookInk> change) => new(
         Stack.Sheet, [.. Stack.Layers.Select(l => which(l) ? new LookLayer(l.Face, [.. l.Inks.Select(change)]) : l)],
-        Stack.ViewedFrom, Stack.Limits, Stack.Splits) { LightInksBare = Stack.LightInksBare };
+        Stack.ViewedFrom, Stack.Limits, Stack.Splits)
+    { LightInksBare = Stack.LightInksBare };
 }
