@@ -52,11 +52,13 @@ public sealed class StageChain
     {
         int reach = ReachPixels;
         Tile current = Fitting(0, source.Inks, rows + (2 * reach), columns + (2 * reach));
+        current.PlaceAt(row - reach, column - reach);
         Fill(source, row - reach, column - reach, current);
         for (int step = 0; step < stages.Count; step++)
         {
             reach -= stages[step].ReachPixels;
             Tile next = Fitting(step + 1, stages[step].TargetInks(current.Inks), rows + (2 * reach), columns + (2 * reach));
+            next.PlaceAt(row - reach, column - reach);
             stages[step].Run(current, next);
             current = next;
         }

@@ -30,6 +30,17 @@ public sealed class Tile
     /// <summary>Pixels across.</summary>
     public int Columns { get; }
 
+    /// <summary>Row of the picture that the first row is; below 0 where the tile reaches over the upper edge.</summary>
+    public int FirstRow { get; private set; }
+
+    /// <summary>Column of the picture that the first column is; below 0 where the tile reaches over the left edge.</summary>
+    public int FirstColumn { get; private set; }
+
+    /// <summary>Says where in the picture the tile lies, for stages that do not treat all places alike.</summary>
+    /// <param name="firstRow">Row of the picture that the first row is.</param>
+    /// <param name="firstColumn">Column of the picture that the first column is.</param>
+    public void PlaceAt(int firstRow, int firstColumn) => (FirstRow, FirstColumn) = (firstRow, firstColumn);
+
     /// <summary>One row of one ink, to read or to write.</summary>
     /// <exception cref="ArgumentOutOfRangeException">No such ink or row.</exception>
     public Span<ushort> Row(int ink, int row)
