@@ -10,15 +10,12 @@ namespace Laydown.Raster.Tiles;
 public sealed class StageChain
 {
     private readonly IReadOnlyList<ITileStage> stages;
-    private readonly Tile?[] kept;
+    private readonly Tile start = new(1, 1, 1);
+    private readonly StageRun run = new();
 
     /// <summary>A chain of at least one stage.</summary>
     /// <exception cref="ArgumentException">There is no stage.</exception>
-    public StageChain(IReadOnlyList<ITileStage> stages)
-    {
-        this.stages = Bounds.NotEmpty(stages);
-        kept = new Tile?[stages.Count + 1];
-    }
+    public StageChain(IReadOnlyList<ITileStage> stages) => this.stages = Bounds.NotEmpty(stages);
 
     /// <summary>How far to each side a result depends on the picture: the reaches of all stages added up.</summary>
     public int ReachPixels => stages.Sum(s => s.ReachPixels);
@@ -51,45 +48,9 @@ public sealed class StageChain
     private Tile RunTile(ITileSource source, int row, int column, int rows, int columns)
     {
         int reach = ReachPixels;
-        Tile current = Fitting(0, source.Inks, rows + (2 * reach), columns + (2 * reach));
-        current.PlaceAt(row - reach, column - reach);
-        Fill(source, row - reach, column - reach, current);
-        for (int step = 0; step < stages.Count; step++)
-        {
-            reach -= stages[step].ReachPixels;
-            Tile next = Fitting(step + 1, stages[step].TargetInks(current.Inks), rows + (2 * reach), columns + (2 * reach));
-            next.PlaceAt(row - reach, column - reach);
-            stages[step].Run(current, next);
-            current = next;
-        }
-
-        return current;
-    }
-
-    private Tile Fitting(int place, int inks, int rows, int columns)
-    {
-        if (kept[place] is { } old && old.Inks == inks && old.Rows == rows && old.Columns == columns)
-            return old;
-        Tile fresh = new(inks, rows, columns);
-        kept[place] = fresh;
-        return fresh;
-    }
-
-    private static void Fill(ITileSource source, int firstRow, int firstColumn, Tile tile)
-    {
-        // Columns that lie on the picture are read, the rest repeat its outermost column.
-        int from = Math.Clamp(firstColumn, 0, source.Columns - 1);
-        int to = Math.Clamp(firstColumn + tile.Columns, from + 1, source.Columns);
-        int left = Math.Max(0, from - firstColumn);
-        for (int ink = 0; ink < tile.Inks; ink++)
-        {
-            for (int row = 0; row < tile.Rows; row++)
-            {
-                Span<ushort> line = tile.Row(ink, row);
-                source.ReadRow(ink, Math.Clamp(firstRow + row, 0, source.Rows - 1), from, line.Slice(left, to - from));
-                line[..left].Fill(line[left]);
-                line[(left + to - from)..].Fill(line[left + to - from - 1]);
-            }
-        }
+        start.Shape(source.Inks, rows + (2 * reach), columns + (2 * reach));
+        start.PlaceAt(row - reach, column - reach);
+        SourceTile.Fill(source, start);
+        return run.Through(stages, start);
     }
 }

@@ -9,32 +9,42 @@ public sealed class Tile
     /// <summary>Full laydown of one ink.</summary>
     public const ushort Full = ushort.MaxValue;
 
-    private readonly ushort[] values;
+    private ushort[] values;
 
     /// <summary>A bare tile.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A count is below 1.</exception>
     public Tile(int inks, int rows, int columns)
     {
-        Inks = Bounds.Within(inks, 1, 64);
-        Rows = Bounds.Within(rows, 1, int.MaxValue);
-        Columns = Bounds.Within(columns, 1, int.MaxValue);
-        values = new ushort[checked(inks * rows * columns)];
+        values = [];
+        Shape(inks, rows, columns);
     }
 
     /// <summary>How many inks.</summary>
-    public int Inks { get; }
+    public int Inks { get; private set; }
 
     /// <summary>Pixels down.</summary>
-    public int Rows { get; }
+    public int Rows { get; private set; }
 
     /// <summary>Pixels across.</summary>
-    public int Columns { get; }
+    public int Columns { get; private set; }
 
     /// <summary>Row of the picture that the first row is; below 0 where the tile reaches over the upper edge.</summary>
     public int FirstRow { get; private set; }
 
     /// <summary>Column of the picture that the first column is; below 0 where the tile reaches over the left edge.</summary>
     public int FirstColumn { get; private set; }
+
+    /// <summary>Gives a tile that is used again another shape; memory grows only where the shape needs more. What it holds afterwards is left over.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">A count is below 1.</exception>
+    internal void Shape(int inks, int rows, int columns)
+    {
+        Inks = Bounds.Within(inks, 1, 64);
+        Rows = Bounds.Within(rows, 1, int.MaxValue);
+        Columns = Bounds.Within(columns, 1, int.MaxValue);
+        int wanted = checked(inks * rows * columns);
+        if (values.Length < wanted)
+            values = new ushort[wanted];
+    }
 
     /// <summary>Says where in the picture the tile lies, for stages that do not treat all places alike.</summary>
     /// <param name="firstRow">Row of the picture that the first row is.</param>
