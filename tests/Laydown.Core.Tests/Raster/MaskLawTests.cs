@@ -13,12 +13,29 @@ public sealed class MaskLawTests
     public void Under_image_is_full_exactly_where_an_ink_stands_over_the_threshold()
     {
         Picture picture = Picture.Noise(4, 60, 60, 4);
-        ushort[] mask = picture.Through(new UnderImage(70));
+        ushort[] mask = picture.Through(new AnyInk(), new Threshold(70));
         ushort threshold = (ushort)(0.7 * Tile.Full);
         for (int y = 0; y < 60; y++)
         {
             for (int x = 0; x < 60; x++)
                 Assert.Equal(Enumerable.Range(0, 4).Any(i => picture[i, y, x] > threshold) ? Tile.Full : 0, mask[(y * 60) + x]);
+        }
+    }
+
+    [Fact]
+    public void Any_ink_and_threshold_are_the_same_in_every_width_and_take_only_the_planes_named()
+    {
+        Picture picture = Picture.Noise(5, 7, 133, 8);
+        foreach (Lanes lanes in LanesHere.All)
+        {
+            Assert.Equal(picture.Through(new AnyInk(null, Lanes.Plain)), picture.Through(new AnyInk(null, lanes)));
+            ushort[] some = picture.Through(new AnyInk([4, 1], lanes));
+            ushort[] cut = picture.Through(new AnyInk([4, 1], lanes), new Threshold(55, lanes));
+            for (int i = 0; i < some.Length; i++)
+            {
+                Assert.Equal(Math.Max(picture[4, i / 133, i % 133], picture[1, i / 133, i % 133]), some[i]);
+                Assert.Equal(some[i] > (ushort)(0.55 * Tile.Full) ? Tile.Full : 0, cut[i]);
+            }
         }
     }
 

@@ -19,9 +19,9 @@ public sealed class StageChainLawTests
             new PerInkLimit([95, 94, 93, 92, 80, 90]),
             new TotalInkLimit(220, 3),
         ],
-        "under-image" => [new UnderImage(40), new Choke(3.7), new InkCurves([InkCurve.Straight(80)])],
+        "under-image" => [new AnyInk(), new Threshold(40), new Choke(3.7), new InkCurves([InkCurve.Straight(80)])],
         "grey choke" => [new PickInks([2]), new Choke(2.3)],
-        "spread then choke" => [new UnderImage(99.9), new Choke(-5.2), new Choke(4)],
+        "spread then choke" => [new AnyInk(), new Threshold(99.9), new Choke(-5.2), new Choke(4)],
         _ => [new Lightness(false), new Choke(-1.5)],
     };
 

@@ -26,7 +26,7 @@ internal sealed class LayerRecipes(PrintCondition condition, InkSet inkSet, Link
     /// <param name="layer">The layer.</param>
     /// <param name="plates">Plates of its page, by name.</param>
     /// <param name="separations">Named separations of the page.</param>
-    /// <param name="ppi">Resolution of the plates, ppi.</param>
+    /// <param name="ppi">Resolution the stages at press work in, ppi: that of the plates where they are not scaled.</param>
     /// <returns>The recipe, or why the layer cannot be made.</returns>
     public Reading<LayerRecipe> Of(
         string file, Layer layer, IReadOnlyList<string> plates, IReadOnlyList<NamedSeparation> separations, double ppi) =>
@@ -51,9 +51,7 @@ internal sealed class LayerRecipes(PrintCondition condition, InkSet inkSet, Link
         InkRole[] roles = [.. Process, .. pairs.Select(p => p.Light)];
         if (pairs.Count > 0)
             stages.Add(new LightInks([.. pairs.Select(p => (p.DarkInk, p.Split))]));
-        stages.Add(new PerInkLimit([.. roles.Select(LimitOf)]));
-        stages.Add(new TotalInkLimit(condition.TotalLimitPercent, Array.IndexOf(Process, InkRole.Black)));
-        return Reading.Of(new LayerRecipe(new(stages), [.. roles.Select(r => new InkPlane(r, NameOf(r)))], condition.TotalLimitPercent));
+        return Reading.Of(Limited(stages, roles));
     }
 
     // Profile and link were made from patches sent as they stood: how inks spread is in them, so no curve follows.
@@ -65,10 +63,16 @@ internal sealed class LayerRecipes(PrintCondition condition, InkSet inkSet, Link
             stages.Add(new InkCurves([.. Process.Select(_ => InkCurve.Straight(layer.StrengthPercent))]));
         if (link is not null)
             stages.Add(new InkLink(link));
+        return Reading.Of(Limited(stages, roles));
+    }
+
+    // The limits hold at the source, so that what is scaled is what a contone file would hold, and again where a sharp kernel overshoots them.
+    private LayerRecipe Limited(List<ITileStage> stages, IReadOnlyList<InkRole> roles)
+    {
         int black = roles.ToList().IndexOf(InkRole.Black);
-        stages.Add(new PerInkLimit([.. roles.Select(LimitOf)]));
-        stages.Add(new TotalInkLimit(condition.TotalLimitPercent, black < 0 ? null : black));
-        return Reading.Of(new LayerRecipe(new(stages), [.. roles.Select(r => new InkPlane(r, NameOf(r)))], condition.TotalLimitPercent));
+        IReadOnlyList<ITileStage> limits =
+            [new PerInkLimit([.. roles.Select(LimitOf)]), new TotalInkLimit(condition.TotalLimitPercent, black < 0 ? null : black)];
+        return new([.. stages, .. limits], limits, [.. roles.Select(r => new InkPlane(r, NameOf(r)))], condition.TotalLimitPercent, PressRepeats: true);
     }
 
     private List<(int DarkInk, LightInkSplit Split, InkRole Light)> LightPairs()
@@ -84,21 +88,21 @@ internal sealed class LayerRecipes(PrintCondition condition, InkSet inkSet, Link
         return pairs;
     }
 
-    private static Reading<IReadOnlyList<ITileStage>> MaskOf(
+    private static Reading<MaskStages> MaskOf(
         string file, Layer layer, IReadOnlyList<string> plates, IReadOnlyList<NamedSeparation> separations)
     {
         switch (layer.Source)
         {
             case WhiteSource.Flood or null:
-                return Reading.Of<IReadOnlyList<ITileStage>>([new Flood()]);
+                return Reading.Of(new MaskStages([new Flood()], []));
             case WhiteSource.UnderImage:
                 string[] spots = [.. separations.Where(s => s.Role == SeparationRole.Colour).Select(s => s.Name)];
                 int[] seen = [.. Enumerable.Range(0, plates.Count).Where(p => p < 4 || spots.Contains(plates[p], StringComparer.Ordinal))];
-                return Reading.Of<IReadOnlyList<ITileStage>>([new PickInks(seen), new UnderImage(BarePercent)]);
+                return Reading.Of(new MaskStages([new AnyInk(seen)], [new Threshold(BarePercent)]));
             case WhiteSource.Inverse:
-                return Reading.Of<IReadOnlyList<ITileStage>>([new Lightness(ofLight: true)]);
+                return Reading.Of(new MaskStages([new Lightness(ofLight: true)], []));
             case WhiteSource.MaskPicture:
-                return Reading.Of<IReadOnlyList<ITileStage>>([new Lightness(ofLight: false)]);
+                return Reading.Of(new MaskStages([new Lightness(ofLight: false)], []));
             case WhiteSource.Alpha:
                 return PlateOf(file, layer, plates, "Alpha");
             case WhiteSource.NamedSeparation:
@@ -109,28 +113,28 @@ internal sealed class LayerRecipes(PrintCondition condition, InkSet inkSet, Link
     }
 
     // A negative is turned before any choke, so that a choke always draws the ink in, whichever way the mask is read.
-    private static Reading<IReadOnlyList<ITileStage>> Turned(string file, Layer layer, IReadOnlyList<ITileStage> mask) => layer.Negative switch
+    private static Reading<MaskStages> Turned(string file, Layer layer, MaskStages mask) => layer.Negative switch
     {
         false => Reading.Of(mask),
-        true when Layer.TakesNegative(layer.Source) => Reading.Of<IReadOnlyList<ITileStage>>([.. mask, new Negative()]),
-        _ => Reading.Refused<IReadOnlyList<ITileStage>>(new InputFault(
+        true when Layer.TakesNegative(layer.Source) => Reading.Of(mask with { AtSource = [.. mask.AtSource, new Negative()] }),
+        _ => Reading.Refused<MaskStages>(new InputFault(
             file, layer.ArtworkPage, "Negative", Invariant($"true for {layer.Source?.ToString() ?? "no source"}"), "false, or a mask that can be read the other way round")),
     };
 
-    private static Reading<IReadOnlyList<ITileStage>> PlateOf(string file, Layer layer, IReadOnlyList<string> plates, string name)
+    private static Reading<MaskStages> PlateOf(string file, Layer layer, IReadOnlyList<string> plates, string name)
     {
         for (int plate = 4; plate < plates.Count; plate++)
         {
             if (string.Equals(plates[plate], name, StringComparison.OrdinalIgnoreCase))
-                return Reading.Of<IReadOnlyList<ITileStage>>([new PickInks([plate])]);
+                return Reading.Of(new MaskStages([new PickInks([plate])], []));
         }
 
         string found = plates.Count > 4 ? string.Join(", ", plates.Skip(4)) : "none besides the process inks";
-        return Reading.Refused<IReadOnlyList<ITileStage>>(
+        return Reading.Refused<MaskStages>(
             new InputFault(file, layer.ArtworkPage, "separations", found, Invariant($"\"{name}\" for the {layer.Group} layer")));
     }
 
-    private Reading<LayerRecipe> OneInkOf(string file, Layer layer, IReadOnlyList<ITileStage> mask, double ppi)
+    private Reading<LayerRecipe> OneInkOf(string file, Layer layer, MaskStages mask, double ppi)
     {
         if (layer.StrengthPercent is not (> 0 and <= 200))
             return Refused(file, layer, "StrengthPercent", Invariant($"{layer.StrengthPercent} %"), "over 0 % to 200 %");
@@ -140,7 +144,7 @@ internal sealed class LayerRecipes(PrintCondition condition, InkSet inkSet, Link
 
         // More than one full laydown is shared evenly by two channels of the same ink.
         int planes = layer.StrengthPercent > 100 ? 2 : 1;
-        List<ITileStage> stages = [.. mask];
+        List<ITileStage> stages = [.. mask.AtPress];
         double chokePixels = layer.ChokeMm * ppi / 25.4;
         if (Math.Abs(chokePixels) >= 1)
             stages.Add(new Choke(chokePixels));
@@ -150,7 +154,7 @@ internal sealed class LayerRecipes(PrintCondition condition, InkSet inkSet, Link
         if (planes > 1)
             stages.Add(new PickInks([0, 0]));
         string[] names = planes == 1 ? [NameOf(role)] : [NameOf(role), NameOf(role) + " 2"];
-        return Reading.Of(new LayerRecipe(new(stages), [.. names.Select(n => new InkPlane(role, n))], 100 * planes));
+        return Reading.Of(new LayerRecipe(mask.AtSource, stages, [.. names.Select(n => new InkPlane(role, n))], 100 * planes));
     }
 
     private static InkRole RoleOf(InkGroup group) => group switch
@@ -168,6 +172,9 @@ internal sealed class LayerRecipes(PrintCondition condition, InkSet inkSet, Link
     private double LimitOf(InkRole role) => condition.Inks.FirstOrDefault(i => i.Role == role)?.LimitPercent ?? 100;
 
     private string NameOf(InkRole role) => inkSet.Find(role)?.Name ?? role.ToString();
+
+    /// <summary>A mask in two parts; neither knows anything of the layer's strength or distances.</summary>
+    private sealed record MaskStages(IReadOnlyList<ITileStage> AtSource, IReadOnlyList<ITileStage> AtPress);
 
     private static Reading<LayerRecipe> Refused(string file, Layer layer, string field, string found, string wanted) =>
         Reading.Refused<LayerRecipe>(new InputFault(file, layer.ArtworkPage, field, found, wanted));
