@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using Laydown.Raster.Tiles;
 
 namespace Laydown.Raster.Masks;
@@ -12,14 +13,22 @@ public sealed class Choke : ITileStage
 {
     private readonly Disc disc;
     private readonly bool spread;
+    private readonly Action<Tile, Tile, int> twoLevels;
 
     /// <summary>A choke, or a spread where negative.</summary>
-    /// <param name="radiusPixels">Distance, pixels, −4096 to 4096; parts of a pixel count.</param>
+    /// <param name="radiusPixels">Distance, pixel widths, −4096 to 4096; parts of a pixel count.</param>
+    /// <param name="shape">Shape of a pixel; null for square.</param>
     /// <exception cref="ArgumentOutOfRangeException">The distance is outside the range.</exception>
-    public Choke(double radiusPixels)
+    public Choke(double radiusPixels, PixelShape? shape = null)
+        : this(radiusPixels, shape, LanesHere.Best)
     {
-        disc = new(Math.Abs(radiusPixels));
+    }
+
+    internal Choke(double radiusPixels, PixelShape? shape, Lanes lanes)
+    {
+        disc = new(Math.Abs(radiusPixels), shape ?? PixelShape.Square);
         spread = radiusPixels < 0;
+        twoLevels = TwoLevels(lanes, disc, spread);
     }
 
     /// <summary>As far as the disc.</summary>
@@ -34,11 +43,21 @@ public sealed class Choke : ITileStage
         for (int ink = 0; ink < source.Inks; ink++)
         {
             if (IsBareAndFull(source, ink))
-                new TwoLevelChoke(disc, spread).Run(source, target, ink);
+                twoLevels(source, target, ink);
             else
                 new GreyChoke(disc, spread).Run(source, target, ink);
         }
     }
+
+    // Bytes hold distances up to 254 pixels and one more for far away.
+    private static Action<Tile, Tile, int> TwoLevels(Lanes lanes, Disc disc, bool spread) => (lanes, disc.Reach <= 254) switch
+    {
+        (Lanes.Wide512, true) => new WideChoke<Bytes512, Vector512<byte>, byte>(disc, spread).Run,
+        (Lanes.Wide512, false) => new WideChoke<Words512, Vector512<ushort>, ushort>(disc, spread).Run,
+        (Lanes.Wide256, true) => new WideChoke<Bytes256, Vector256<byte>, byte>(disc, spread).Run,
+        (Lanes.Wide256, false) => new WideChoke<Words256, Vector256<ushort>, ushort>(disc, spread).Run,
+        _ => new TwoLevelChoke(disc, spread).Run,
+    };
 
     private static bool IsBareAndFull(Tile tile, int ink)
     {

@@ -13,7 +13,7 @@ internal sealed class GreyChoke(Disc disc, bool spread)
         {
             Span<ushort> line = target.Row(ink, row);
             line.Fill(spread ? (ushort)0 : Tile.Full);
-            for (int dy = -disc.Reach; dy <= disc.Reach; dy++)
+            for (int dy = -disc.ReachRows; dy <= disc.ReachRows; dy++)
                 SlideOver(source.Row(ink, row + disc.Reach + dy), disc.HalfWidth(Math.Abs(dy)), line, forward, backward);
         }
     }

@@ -7,6 +7,7 @@ namespace Laydown.Raster.Masks;
 /// Let g be the vertical distance to the nearest sought pixel (bare for choke, full for spread). A pixel lies within R of one when some pixel of
 /// its row, at most w(g) away, sees one straight above or below it, w being the half width of the disc. So each row carries a count
 /// that starts at w(g) + 1 and falls by one at each step, from both sides: the pixel is taken where a count is over 0.
+/// The plain version: <see cref="WideChoke{TLanes, TVector, TElement}"/> does the same many columns at once.
 /// </remarks>
 internal sealed class TwoLevelChoke(Disc disc, bool spread)
 {
@@ -14,7 +15,7 @@ internal sealed class TwoLevelChoke(Disc disc, bool spread)
 
     public void Run(Tile source, Tile target, int ink)
     {
-        int far = disc.Reach + 1;
+        int far = disc.ReachRows + 1;
         int[] counts = [.. Enumerable.Range(0, far + 1).Select(g => disc.HalfWidth(g) + 1)];
         ushort[] vertical = VerticalDistances(source, target.Rows, ink, (ushort)far);
         bool[] taken = new bool[target.Columns];
