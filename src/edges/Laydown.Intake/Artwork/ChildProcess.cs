@@ -4,9 +4,25 @@ using System.Text;
 
 namespace Laydown.Intake.Artwork;
 
-/// <summary>Runs one outside program: arguments as a list, no shell, a time limit, nothing on its input, its words kept up to a limit.</summary>
+/// <summary>Runs one outside program: arguments as a list, limits of time and memory, nothing on its input, its words kept up to a limit.</summary>
+/// <remarks>
+/// Where there is a shell it stands between: it sets the limit of memory, and waits on a pipe that closes when this process ends in whatever way, so that a
+/// killed parent leaves no child behind. It is handed program and arguments as they are and interprets none of them.
+/// </remarks>
 public static class ChildProcess
 {
+    private const string Shell = "/bin/sh";
+    private const int NoSuchProgram = 127;
+    private const string Guard = """
+        exec 3<&0 </dev/null
+        [ "$0" = 0 ] || ulimit -v "$0"
+        "$@" 3<&- & child=$!
+        (read -r word <&3; kill -9 "$child") >/dev/null 2>&1 & watch=$!
+        wait "$child"; code=$?
+        kill "$watch"
+        exit "$code"
+        """;
+
     /// <summary>Most characters kept of each stream; the rest is read and thrown away so that the child never blocks.</summary>
     public const int MaxWords = 64 * 1024;
 
@@ -15,12 +31,13 @@ public static class ChildProcess
     /// <param name="arguments">Each argument as it is.</param>
     /// <param name="folder">Folder it works in; must exist.</param>
     /// <param name="limit">Longest time.</param>
+    /// <param name="mostBytes">Most memory it may ask for, bytes of address space; 0 = no limit. Kept where there is a POSIX shell.</param>
     /// <param name="cancellation">Ends it before its time.</param>
     /// <exception cref="OperationCanceledException">Cancelled; the child is gone by then.</exception>
     public static async Task<ChildResult> RunAsync(
-        string program, IReadOnlyList<string> arguments, string folder, TimeSpan limit, CancellationToken cancellation)
+        string program, IReadOnlyList<string> arguments, string folder, TimeSpan limit, long mostBytes, CancellationToken cancellation)
     {
-        using var child = new Process { StartInfo = Start(program, arguments, folder) };
+        using var child = new Process { StartInfo = Start(program, arguments, folder, mostBytes) };
         try
         {
             child.Start();
@@ -30,7 +47,7 @@ public static class ChildProcess
             return new(ChildEnding.Missing, -1, "", "");
         }
 
-        child.StandardInput.Close();
+        // The input stays open, and empty, as long as this process lives.
         var output = ReadAsync(child.StandardOutput);
         var errors = ReadAsync(child.StandardError);
         using var clock = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
@@ -48,12 +65,15 @@ public static class ChildProcess
         }
 
         cancellation.ThrowIfCancellationRequested();
+        if (ending == ChildEnding.Ended && child.ExitCode == NoSuchProgram && File.Exists(Shell))
+            ending = ChildEnding.Missing;
         return new(ending, ending == ChildEnding.Ended ? child.ExitCode : -1, await output, await errors);
     }
 
-    private static ProcessStartInfo Start(string program, IReadOnlyList<string> arguments, string folder)
+    private static ProcessStartInfo Start(string program, IReadOnlyList<string> arguments, string folder, long mostBytes)
     {
-        var start = new ProcessStartInfo(program)
+        bool guarded = File.Exists(Shell);
+        var start = new ProcessStartInfo(guarded ? Shell : program)
         {
             WorkingDirectory = folder,
             UseShellExecute = false,
@@ -62,6 +82,8 @@ public static class ChildProcess
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };
+        if (guarded)
+            arguments = ["-c", Guard, Invariant($"{mostBytes / 1024}"), program, .. arguments];
         foreach (string argument in arguments)
             start.ArgumentList.Add(argument);
 

@@ -28,7 +28,7 @@ internal sealed class Ghostscript(IntakeLimits limits)
             arguments.AddRange(["-c", before]);
         arguments.AddRange(["-f", Path.GetFullPath(pdfPath)]);
 
-        var result = await ChildProcess.RunAsync(limits.Ghostscript, arguments, folder, TimeSpan.FromSeconds(limits.ChildSeconds), cancellation);
+        var result = await ChildProcess.RunAsync(limits.Ghostscript, arguments, folder, TimeSpan.FromSeconds(limits.ChildSeconds), limits.ChildBytes, cancellation);
         return Faults(Path.GetFileName(pdfPath), page, result);
     }
 

@@ -19,11 +19,20 @@ public sealed record IntakeLimits(string ScratchFolder)
     /// <summary>Longest time for one child process or for reading one PDF, seconds.</summary>
     public double ChildSeconds { get; init; } = 180;
 
+    /// <summary>Most memory that one child process may ask for, bytes of address space.</summary>
+    public long ChildBytes { get; init; } = 4L << 30;
+
     /// <summary>Most drawing operations followed on one PDF page, forms included.</summary>
     public long Operations { get; init; } = 5_000_000;
 
     /// <summary>Most pixels rendered for one page, all plates of it counted once.</summary>
     public long RenderPixels { get; init; } = 4_000_000_000;
+
+    /// <summary>
+    /// Most pixels that one run of Ghostscript renders; a larger page is rendered in strips of rows, one run after the other. Its separation device holds
+    /// no file over 4 GiB, and writes four bytes a pixel into one of them.
+    /// </summary>
+    public long StripPixels { get; init; } = 1_000_000_000;
 
     /// <summary>The Ghostscript program: a name looked up on the path, or a full path.</summary>
     public string Ghostscript { get; init; } = "gs";

@@ -19,23 +19,16 @@ public sealed class PageRenderer(IntakeLimits limits) : IPageRenderer
     /// <exception cref="ArgumentException">The size, bleed, resolution or page wanted makes no picture.</exception>
     public async Task<Reading<RenderedPage>> RenderAsync(RenderRequest request, CancellationToken cancellation)
     {
-        Check(request);
-        var kind = FirstLook.At(request.ArtworkPath, limits);
+        var kind = RequestCheck.Of(request, limits);
         if (!kind.IsTaken)
             return Reading.Refused<RenderedPage>(kind.Faults);
 
         string file = Path.GetFileName(request.ArtworkPath);
-        var (width, height) = PixelFrame.Size(request);
-        if ((long)width * height > limits.RenderPixels)
-            return Refused(file, request.Page, "printed size × resolution", Invariant($"{(double)width * height / 1e6:0} Mpx"), Invariant($"at most {limits.RenderPixels / 1e6:0} Mpx"));
-        if (!File.Exists(request.ProfilePath))
-            return Refused(file, null, "print condition profile", "no file " + Path.GetFileName(request.ProfilePath), "the ICC profile of the print condition");
-
         Directory.CreateDirectory(limits.ScratchFolder);
         string raw = Path.Combine(Path.GetFullPath(limits.ScratchFolder), "plates-" + Guid.NewGuid().ToString("N") + ".raw");
-        return await GuardedAsync(file, request.Page, () => kind.Value switch
+        return await WorkFaults.GuardedAsync(file, request.Page, () => kind.Value switch
         {
-            ArtworkKind.Pdf => new PdfPlates(limits).WriteAsync(request, raw, cancellation),
+            ArtworkKind.Pdf => PdfPageAsync(request, raw, cancellation),
             ArtworkKind.Svg => Task.Run(() => new SvgPlates(limits).Write(request, raw, cancellation), cancellation),
             _ => Task.Run(() => ImagePage(request, kind.Value, raw, cancellation), cancellation),
         });
@@ -55,7 +48,7 @@ public sealed class PageRenderer(IntakeLimits limits) : IPageRenderer
         try
         {
             Directory.CreateDirectory(Path.GetDirectoryName(beside)!);
-            var size = await GuardedAsync(file, page, () => kind.Value switch
+            var size = await WorkFaults.GuardedAsync(file, page, () => kind.Value switch
             {
                 ArtworkKind.Pdf => PdfPreviewAsync(artworkPath, page, maxSidePx, beside, cancellation),
                 ArtworkKind.Svg => Task.Run(() => new SvgPlates(limits).Preview(artworkPath, maxSidePx, beside, cancellation), cancellation),
@@ -71,48 +64,27 @@ public sealed class PageRenderer(IntakeLimits limits) : IPageRenderer
         }
     }
 
-    private static void Check(RenderRequest request)
+    private async Task<Reading<RenderedPage>> PdfPageAsync(RenderRequest request, string raw, CancellationToken cancellation)
     {
-        Bounds.Within(request.Page, 1, int.MaxValue);
-        Bounds.Within(request.Ppi, 1, 10_000);
-        Bounds.Within(request.BleedMm, 0, 10_000);
-        Bounds.Within(request.Printed.WidthMm - (2 * request.BleedMm), 1e-3, 1e6, "finished width");
-        Bounds.Within(request.Printed.HeightMm - (2 * request.BleedMm), 1e-3, 1e6, "finished height");
-        var (width, height) = PixelFrame.Size(request);
-        Bounds.Within(Math.Min(width, height), 1, int.MaxValue, "pixels");
-    }
-
-    private static Reading<RenderedPage> Refused(string file, int? page, string field, string found, string wanted) =>
-        Reading.Refused<RenderedPage>(new InputFault(file, page, field, found, wanted));
-
-    /// <summary>Damage that shows only while pixels are made, and a full disk, become faults.</summary>
-    private static async Task<Reading<T>> GuardedAsync<T>(string file, int page, Func<Task<Reading<T>>> work)
-    {
-        try
-        {
-            return await work();
-        }
-        catch (VipsException damage)
-        {
-            return Reading.Refused<T>(new InputFault(file, page, "image data", damage.Message.ReplaceLineEndings(" ").Trim(), "an image that decodes without errors"));
-        }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
-        {
-            return Reading.Refused<T>(new InputFault(file, page, "disk", failure.Message, "room for work files and leave to write them"));
-        }
+        var opened = await new PdfPlates(limits).OpenAsync(request, cancellation);
+        if (!opened.IsTaken)
+            return Reading.Refused<RenderedPage>(opened.Faults);
+        await using var plates = opened.Value;
+        return await PlateFile.CopyAsync(plates, raw, cancellation);
     }
 
     private Reading<RenderedPage> ImagePage(RenderRequest request, ArtworkKind kind, string raw, CancellationToken cancellation)
     {
-        var frame = PixelFrame.OfFinishedPiece(request);
         using var image = Upright(request.ArtworkPath, kind, request.Page);
-        if (TooLarge(image, request.ArtworkPath, request.Page) is { } fault)
+        if (TooLarge(image, request.ArtworkPath, request.Page, limits) is { } fault)
             return Reading.Refused<RenderedPage>(fault);
+        var frame = PixelFrame.OfImage(request, image.Width, image.Height);
         var plates = ImagePlates.Write(image, request.ProfilePath, frame, raw, cancellation);
         return Reading.Of(new RenderedPage(frame.Width, frame.Height, plates, raw));
     }
 
-    private InputFault? TooLarge(Image image, string path, int page) => (long)image.Width * image.Height <= limits.Pixels
+    /// <summary>The fault of an image with more pixels than are taken, or null.</summary>
+    internal static InputFault? TooLarge(Image image, string path, int page, IntakeLimits limits) => (long)image.Width * image.Height <= limits.Pixels
         ? null
         : new(Path.GetFileName(path), page, "pixels", Invariant($"{(double)image.Width * image.Height / 1e6:0.#} Mpx"), Invariant($"at most {limits.Pixels / 1e6:0.#} Mpx"));
 
@@ -131,7 +103,7 @@ public sealed class PageRenderer(IntakeLimits limits) : IPageRenderer
     private Reading<SizeMm> ImagePreview(string path, ArtworkKind kind, int page, int maxSidePx, string png, CancellationToken cancellation)
     {
         using var image = Upright(path, kind, page);
-        if (TooLarge(image, path, page) is { } fault)
+        if (TooLarge(image, path, page, limits) is { } fault)
             return Reading.Refused<SizeMm>(fault);
 
         using var small = image.ThumbnailImage(

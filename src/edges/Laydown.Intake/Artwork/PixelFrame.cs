@@ -31,6 +31,25 @@ internal sealed record PixelFrame(int Width, int Height, int Left, int Top, int 
         return new(width, height, across, down, width - across, height - down);
     }
 
+    /// <summary>The frame of an image: that of the finished piece, or with the image's own pixels on each axis on which it is coarser, where the request wants them.</summary>
+    /// <param name="request">What is wanted.</param>
+    /// <param name="width">Pixels of the upright image across.</param>
+    /// <param name="height">Pixels of the upright image down.</param>
+    public static PixelFrame OfImage(RenderRequest request, int width, int height)
+    {
+        var wanted = OfFinishedPiece(request);
+        if (!request.OwnResolution)
+            return wanted;
+        int across = Math.Min(width, wanted.FilledWidth), down = Math.Min(height, wanted.FilledHeight);
+        int marginX = Margin(request.BleedMm, request.Printed.WidthMm, across), marginY = Margin(request.BleedMm, request.Printed.HeightMm, down);
+        return across == wanted.FilledWidth && down == wanted.FilledHeight
+            ? wanted
+            : new(across + (2 * marginX), down + (2 * marginY), marginX, marginY, marginX + across, marginY + down);
+    }
+
+    private static int Margin(double bleedMm, double printedMm, int filled) =>
+        (int)Math.Round(bleedMm * filled / (printedMm - (2 * bleedMm)), MidpointRounding.AwayFromZero);
+
     /// <summary>The place within the filled part that a place in one direction shows, counted from the filled part's start.</summary>
     /// <remarks>Mirrored at the edges, the edge pixel itself repeated; to and fro where the margin is wider than the filled part.</remarks>
     public static int Mirrored(int at, int start, int end)

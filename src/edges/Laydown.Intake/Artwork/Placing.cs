@@ -4,11 +4,14 @@ using Laydown.Shop.Artwork;
 namespace Laydown.Intake.Artwork;
 
 /// <summary>How a PDF page is put on the pixels: the trim box becomes the finished piece, each axis scaled by itself.</summary>
-/// <param name="Options">Ghostscript's options for size and resolution.</param>
-/// <param name="Before">PostScript that shifts the page, or null where nothing is to be shifted.</param>
+/// <param name="Options">Ghostscript's options for size and resolution; size first.</param>
+/// <param name="Translate">PostScript that shifts the page; empty where nothing is to be shifted.</param>
 /// <param name="Frame">Pixels, and those that the page's bleed box fills.</param>
-internal sealed record Placing(IReadOnlyList<string> Options, string? Before, PixelFrame Frame)
+internal sealed record Placing(IReadOnlyList<string> Options, string Translate, PixelFrame Frame)
 {
+    /// <summary>PostScript that is run before the page, or null.</summary>
+    private string? Before => Translate.Length == 0 ? null : Invariant($"<</Install {{{Translate}}}>> setpagedevice");
+
     /// <summary>The placing of a page.</summary>
     public static Placing Of(RenderRequest request, PageBoxes boxes)
     {
@@ -21,13 +24,25 @@ internal sealed record Placing(IReadOnlyList<string> Options, string? Before, Pi
         double shiftX = (request.BleedMm - (boxes.TrimMm.XMm * scaleX)) * perMm;
         double shiftY = (request.BleedMm - (boxes.TrimMm.YMm * scaleY)) * perMm;
         double ppiX = request.Ppi * scaleX, ppiY = request.Ppi * scaleY;
-        string? before = shiftX == 0 && shiftY == 0
-            ? null
-            : Invariant($"<</Install {{{shiftX * 72 / ppiX:0.######} {shiftY * 72 / ppiY:0.######} translate}}>> setpagedevice");
+        string translate = shiftX == 0 && shiftY == 0 ? "" : Invariant($"{shiftX * 72 / ppiX:0.######} {shiftY * 72 / ppiY:0.######} translate");
         return new(
             [Invariant($"-g{width}x{height}"), Invariant($"-r{ppiX:0.######}x{ppiY:0.######}"), "-dFIXEDMEDIA"],
-            before,
+            translate,
             Filled(width, height, shiftX, shiftY, boxes, scaleX * perMm, scaleY * perMm));
+    }
+
+    /// <summary>Options and PostScript for some rows of the page alone.</summary>
+    /// <param name="first">First row from the top.</param>
+    /// <param name="rows">How many.</param>
+    public (IReadOnlyList<string> Options, string? Before) Rows(int first, int rows)
+    {
+        if (rows == Frame.Height)
+            return (Options, Before);
+
+        // The page is moved by whole pixels, after it was put in its place.
+        int down = Frame.Height - rows - first;
+        string shift = Invariant($"matrix currentmatrix dup 5 2 copy get {down} add put setmatrix");
+        return ([Invariant($"-g{Frame.Width}x{rows}"), .. Options.Skip(1)], Invariant($"<</Install {{{Translate} {shift}}}>> setpagedevice"));
     }
 
     private static PixelFrame Filled(int width, int height, double shiftX, double shiftY, PageBoxes boxes, double pixelsPerMmX, double pixelsPerMmY)

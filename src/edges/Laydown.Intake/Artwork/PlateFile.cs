@@ -1,3 +1,7 @@
+using Laydown.Measures;
+using Laydown.Raster.Tiles;
+using Laydown.Shop.Artwork;
+
 namespace Laydown.Intake.Artwork;
 
 /// <summary>The raw file of plates: plate after plate, row after row from the top, one byte a pixel. Rows go in as they come; margins are mirrored.</summary>
@@ -17,6 +21,27 @@ internal sealed class PlateFile : IDisposable
         line = new byte[frame.Width];
         mirror = [.. Enumerable.Range(0, frame.Width).Select(x => PixelFrame.Mirrored(x, frame.Left, frame.Right))];
         handle = File.OpenHandle(path, FileMode.CreateNew, FileAccess.Write, FileShare.None, FileOptions.None, (long)plates * frame.Width * frame.Height);
+    }
+
+    /// <summary>Copies plates, as they come, into a raw file of 8 bits a value.</summary>
+    /// <returns>The page, once all of it was rendered without a fault.</returns>
+    public static async Task<Reading<RenderedPage>> CopyAsync(OpenPlates plates, string path, CancellationToken cancellation)
+    {
+        using var file = new PlateFile(path, new PixelFrame(plates.Columns, plates.Rows, 0, 0, plates.Columns, plates.Rows), plates.Names.Count);
+        try
+        {
+            await Task.Run(() => Copy(plates.Source, file, cancellation), cancellation);
+        }
+        catch (InvalidDataException) when (plates.Ended.IsFaulted || !plates.Ended.IsCompletedSuccessfully || plates.Ended.Result.Count > 0)
+        {
+            // Why is told better by how the rendering ended.
+        }
+
+        var faults = await plates.Ended;
+        if (faults.Count > 0)
+            return Reading.Refused<RenderedPage>(faults);
+        file.Keep();
+        return Reading.Of(new RenderedPage(plates.Columns, plates.Rows, plates.Names, path));
     }
 
     /// <summary>Full path of the file.</summary>
@@ -50,6 +75,23 @@ internal sealed class PlateFile : IDisposable
         handle.Dispose();
         if (!kept && File.Exists(FullPath))
             File.Delete(FullPath);
+    }
+
+    private static void Copy(ITileSource source, PlateFile file, CancellationToken cancellation)
+    {
+        ushort[] values = new ushort[source.Columns];
+        byte[] bytes = new byte[source.Columns];
+        for (int row = 0; row < source.Rows; row++)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            for (int ink = 0; ink < source.Inks; ink++)
+            {
+                source.ReadRow(ink, row, 0, values);
+                for (int x = 0; x < bytes.Length; x++)
+                    bytes[x] = (byte)(values[x] >> 8);
+                file.Write(ink, row, bytes);
+            }
+        }
     }
 
     private void PutMirror(int plate, int row, int y)

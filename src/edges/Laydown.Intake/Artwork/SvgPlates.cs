@@ -28,31 +28,46 @@ internal sealed class SvgPlates(IntakeLimits limits)
         }
     });
 
+    /// <summary>Plates that every drawing has: it may leave any part bare.</summary>
+    public static IReadOnlyList<string> Plates { get; } = [.. ImagePlates.Process, "Alpha"];
+
     /// <summary>Writes the plates of the page to a raw file.</summary>
-    public Reading<RenderedPage> Write(RenderRequest request, string rawPath, CancellationToken cancellation) => SvgPage.Load(request.ArtworkPath, Limits).Then(page =>
+    public Reading<RenderedPage> Write(RenderRequest request, string rawPath, CancellationToken cancellation) => Load(request).Then(page =>
     {
         using (page)
         {
-            if (request.Page != 1)
-                return Reading.Refused<RenderedPage>(new InputFault(Path.GetFileName(request.ArtworkPath), null, "page", Invariant($"page {request.Page} of 1"), "a page of the file"));
-
             var frame = PixelFrame.OfFinishedPiece(request);
-            string[] plates = [.. ImagePlates.Process, "Alpha"];
-            using var file = new PlateFile(rawPath, frame, plates.Length);
-            foreach (var (top, rows, picture) in Bands(page, frame.FilledWidth, frame.FilledHeight, cancellation))
-            {
-                using (picture)
-                {
-                    using var inks = ImagePlates.Inks(picture, request.ProfilePath, new PixelFrame(frame.FilledWidth, rows, 0, 0, frame.FilledWidth, rows));
-                    using var sink = ImagePlates.Sink(file, frame, plates.Length, top);
-                    ImagePlates.Pour(inks, sink, rows, cancellation);
-                }
-            }
-
+            using var file = new PlateFile(rawPath, frame, Plates.Count);
+            Pour(page, request.ProfilePath, frame, deep: false, top => ImagePlates.Sink(file, frame, Plates.Count, top), cancellation);
             file.Keep();
-            return Reading.Of(new RenderedPage(frame.Width, frame.Height, plates, rawPath));
+            return Reading.Of(new RenderedPage(frame.Width, frame.Height, Plates, rawPath));
         }
     });
+
+    /// <summary>The drawing that is asked for, or why it cannot be taken.</summary>
+    public Reading<SvgPage> Load(RenderRequest request) => request.Page == 1
+        ? SvgPage.Load(request.ArtworkPath, Limits)
+        : Reading.Refused<SvgPage>(new InputFault(Path.GetFileName(request.ArtworkPath), null, "page", Invariant($"page {request.Page} of 1"), "a page of the file"));
+
+    /// <summary>Draws the page band by band into a sink for each.</summary>
+    /// <param name="page">The drawing.</param>
+    /// <param name="profilePath">CMYK output profile.</param>
+    /// <param name="frame">Pixels wanted.</param>
+    /// <param name="deep">Whether values have 16 bits; else 8.</param>
+    /// <param name="sinkOf">Gives the sink for rows from a first one on.</param>
+    /// <param name="cancellation">Looked at before each band, and while its inks are computed.</param>
+    public static void Pour(SvgPage page, string profilePath, PixelFrame frame, bool deep, Func<int, RowSink> sinkOf, CancellationToken cancellation)
+    {
+        foreach (var (top, rows, picture) in Bands(page, frame.FilledWidth, frame.FilledHeight, cancellation))
+        {
+            using (picture)
+            {
+                using var inks = ImagePlates.Inks(picture, profilePath, new PixelFrame(frame.FilledWidth, rows, 0, 0, frame.FilledWidth, rows), deep);
+                using var sink = sinkOf(top);
+                ImagePlates.Pour(inks, sink, rows, cancellation);
+            }
+        }
+    }
 
     /// <summary>Writes an sRGB picture of the page, no side longer than asked.</summary>
     public Reading<SizeMm> Preview(string path, int maxSidePx, string png, CancellationToken cancellation) => SvgPage.Load(path, Limits).Then(page =>
