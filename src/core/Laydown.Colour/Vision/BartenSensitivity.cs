@@ -13,7 +13,8 @@ public static class BartenSensitivity
     private const double SignalToNoise = 3, Seconds = 0.1, MostPeriods = 15, QuantumEfficiency = 0.03, NeuralNoise = 3e-8, LateralPerDegree = 7;
 
     /// <summary>Sensitivity: one over the contrast of the weakest grating that is seen, without unit.</summary>
-    /// <param name="cyclesPerDegree">Frequency of the grating, periods a degree, 0 to 1000; evenness (0) is not seen as contrast at all: 0.</param>
+    /// <param name="cyclesPerDegree">Frequency of the grating, periods a degree, 0 to 1000; evenness (0) is not seen as contrast at all:
+    /// 0.</param>
     /// <param name="eye">The eye and its field.</param>
     /// <exception cref="ArgumentOutOfRangeException">The frequency is NaN or outside its range.</exception>
     public static double At(double cyclesPerDegree, BartenEye eye)

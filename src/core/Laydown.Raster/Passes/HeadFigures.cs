@@ -12,7 +12,8 @@ namespace Laydown.Raster.Passes;
 /// <param name="TwoWay">Whether every other scan goes back.</param>
 /// <param name="ScanDpi">Dots an inch along the scan.</param>
 /// <param name="FeedDpi">Rows an inch along the feed.</param>
-/// <param name="FeatherNozzles">Nozzles at either end of a block whose share of dots fades out, 0 to F; 0 for a hard edge. One pass has nothing to fade into.</param>
+/// <param name="FeatherNozzles">Nozzles at either end of a block whose share of dots fades out, 0 to F; 0 for a hard edge. One pass has
+/// nothing to fade into.</param>
 /// <param name="Mask">How dots are dealt out to passes.</param>
 /// <param name="Seed">Another seed deals out otherwise.</param>
 public sealed record HeadFigures(

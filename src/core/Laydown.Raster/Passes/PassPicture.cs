@@ -3,7 +3,8 @@ using Laydown.Measures;
 namespace Laydown.Raster.Passes;
 
 /// <summary>The dots of a single pass or scan, taken out of the dots of the whole.</summary>
-/// <remarks>Rows are packed, first dot in the highest bits, 1 or 2 bits a dot, as in the dot files. The pictures of all passes together are the whole, each dot once.</remarks>
+/// <remarks>Rows are packed, first dot in the highest bits, 1 or 2 bits a dot, as in the dot files. The pictures of all passes together
+/// are the whole, each dot once.</remarks>
 public static class PassPicture
 {
     /// <summary>Dots of one row that are fired in one pass over it.</summary>

@@ -4,8 +4,10 @@ namespace Laydown.Raster.Passes;
 
 /// <summary>Which nozzle fires which dot of a sheet in which scan.</summary>
 /// <remarks>
-/// Scan n puts nozzle j of block b on row n·F + (b·J + j)·S − (k·J − 1)·S, so that the first scan has its foremost nozzle on row 0. A row r of a block is met by
-/// the nozzles j0, j0 + F, …, with j0 = t / S modulo F and t the row counted from that of nozzle 0 in scan 0: exactly P of them, S scans apart.
+/// Scan n puts nozzle j of block b on row n·F + (b·J + j)·S − (k·J − 1)·S, so that the first scan has its foremost nozzle on row 0. A row
+/// r of a block is met by
+/// the nozzles j0, j0 + F, …, with j0 = t / S modulo F and t the row counted from that of nozzle 0 in scan 0: exactly P of them, S scans
+/// apart.
 /// The block foremost along the feed lays down first: layer 0 is printed by the last block, so every layer lies whole under the next.
 /// A dot belongs to the smallest pass whose cumulative weight exceeds T'(row, column); weights of the P nozzles of a row add up to 1.
 /// Own derivation; a walk by brute force in the tests finds the same.
@@ -85,7 +87,8 @@ public sealed class PassPlan
     public IEnumerable<PassScan> Scans() => Enumerable.Range(0, ScanCount).Select(Scan);
 
     /// <summary>Closest columns that one nozzle fires in one pass when every dot is asked for.</summary>
-    /// <remarks>Looked at over one step of the feed and 1024 columns: by columns in turn it is P, less where edges are feathered, 1 where dots are scattered; masks under limits of firing: [Boley2010].</remarks>
+    /// <remarks>Looked at over one step of the feed and 1024 columns: by columns in turn it is P, less where edges are feathered, 1 where
+    /// dots are scattered; masks under limits of firing: [Boley2010].</remarks>
     public int ClosestColumns()
     {
         int closest = int.MaxValue;

@@ -3,7 +3,8 @@ using Xunit;
 
 namespace Laydown.Core.Tests.Colour.Vision;
 
-/// <summary>Values printed in the tests of an open library of colour science for the same function [ColourScience]; to 4 decimals, tolerance half the last.</summary>
+/// <summary>Values printed in the tests of an open library of colour science for the same function [ColourScience]; to 4 decimals,
+/// tolerance half the last.</summary>
 public sealed class BartenSensitivityPublishedTests
 {
     [Fact]
