@@ -80,6 +80,68 @@ public sealed class MaskLawTests
     }
 
     [Fact]
+    public void Strips_narrower_than_the_least_feature_go_wider_ones_stay_to_the_pixel_and_gaps_the_other_way_round()
+    {
+        // Strips 1 to 12 columns wide, 20 apart.
+        Picture strips = new(1, 30, 260, (_, _, x) => x % 20 < x / 20 && x / 20 is > 0 and < 13 ? Tile.Full : (ushort)0);
+        Picture gaps = new(1, 30, 260, (i, y, x) => (ushort)(Tile.Full - strips[i, y, x]));
+        foreach (double width in new[] { 0, 1, 2, 2.1, 3, 4, 4.01, 5, 6.5, 9, 11.9 })
+        {
+            int most = Math.Max(0, (2 * (int)Math.Ceiling(width / 2)) - 2);
+            ushort[] left = strips.Through(new MinFeature(width));
+            ushort[] filled = gaps.Through(new MinFeature(-width));
+            for (int x = 0; x < 260; x++)
+            {
+                Assert.Equal(x / 20 > most ? strips[0, 0, x] : 0, left[x]);
+                Assert.Equal(Tile.Full - left[x], filled[x]);
+            }
+        }
+    }
+
+    [Fact]
+    public void A_least_feature_adds_no_ink_takes_no_more_the_second_time_and_is_the_same_for_any_tiling_and_register()
+    {
+        foreach (Picture mask in new[] { Picture.Mask(70, 130, 12, 0.6, 7), Picture.Noise(1, 40, 60, 3) })
+        {
+            ushort[] all = mask.Through(new PickInks([0]));
+            ushort[] once = mask.Through(new MinFeature(6.5));
+            Assert.All(all.Zip(once), pair => Assert.True(pair.Second <= pair.First));
+            Assert.Equal(once, mask.Through([new MinFeature(6.5)], 13, 50));
+
+            // Within the picture: over its edge the first pass leaves what the second one sees repeated.
+            Picture left = new(1, mask.Rows, mask.Columns, (_, y, x) => once[(y * mask.Columns) + x]);
+            ushort[] twice = left.Through(new MinFeature(6.5));
+            for (int i = 0; i < once.Length; i++)
+            {
+                if (i % mask.Columns is >= 6 and int x && x < mask.Columns - 6 && i / mask.Columns is >= 6 and int y && y < mask.Rows - 6)
+                    Assert.Equal(once[i], twice[i]);
+            }
+
+            foreach (Lanes lanes in LanesHere.All)
+                Assert.Equal(once, mask.Through(new MinFeature(6.5, null, lanes)));
+        }
+    }
+
+    [Fact]
+    public void A_keep_out_is_bare_wherever_the_tiles_are_cut_and_nothing_else_changes()
+    {
+        Picture picture = Picture.Noise(2, 50, 80, 31);
+        PixelRect[] places = [new(10, 5, 20, 11), new(25, 12, 9, 30), new(-6, 40, 16, 400), new(70, -3, 500, 8), new(33, 33, 0, 5), default];
+        ushort[] left = picture.Through([new KeepOuts(places)], 50, 80);
+        Assert.Equal(left, picture.Through([new KeepOuts(places)], 7, 13));
+        for (int i = 0; i < left.Length; i++)
+        {
+            (int ink, int y, int x) = (i / 4000, i / 80 % 50, i % 80);
+            bool kept = (x is >= 10 and < 30 && y is >= 5 and < 16) || (x is >= 25 and < 34 && y is >= 12 and < 42) || (x < 10 && y >= 40) || (x >= 70 && y < 5);
+            Assert.Equal(kept ? 0 : picture[ink, y, x], left[i]);
+        }
+
+        // Behind a stage that looks around, the places stay those of the picture.
+        Assert.Equal(
+            picture.Through([new Choke(3), new KeepOuts(places)], 50, 80), picture.Through([new Choke(3), new KeepOuts(places)], 9, 11));
+    }
+
+    [Fact]
     public void A_curve_starts_at_nothing_ends_at_its_limit_and_never_falls()
     {
         foreach (double limit in new[] { 100, 93.7, 60, 0.0 })

@@ -20,11 +20,11 @@ internal readonly struct Bytes256 : IMaskLanes<Vector256<byte>, byte>
 
     public static void Store(Vector256<byte> vector, ref byte to) => vector.StoreUnsafe(ref to);
 
-    public static Vector256<byte> Narrow(ref ushort from)
+    public static Vector256<byte> Others(ref ushort from, ushort sought)
     {
         // The pack works in halves of 128 bits; −1 and 0 keep their value in it.
         Vector256<sbyte> packed = Avx2.PackSignedSaturate(Vector256.LoadUnsafe(ref from).AsInt16(), Vector256.LoadUnsafe(ref from, 16).AsInt16());
-        return Avx2.Permute4x64(packed.AsUInt64(), 0b_11_01_10_00).AsByte();
+        return Avx2.Permute4x64(packed.AsUInt64(), 0b_11_01_10_00).AsByte() ^ Vector256.Create((byte)sought);
     }
 
     public static void Widen(Vector256<byte> vector, ref ushort to)

@@ -23,8 +23,8 @@ internal readonly struct Bytes512 : IMaskLanes<Vector512<byte>, byte>
 
     public static void Store(Vector512<byte> vector, ref byte to) => vector.StoreUnsafe(ref to);
 
-    public static Vector512<byte> Narrow(ref ushort from) =>
-        Vector512.Narrow(Vector512.LoadUnsafe(ref from), Vector512.LoadUnsafe(ref from, 32));
+    public static Vector512<byte> Others(ref ushort from, ushort sought) =>
+        Vector512.Narrow(Vector512.LoadUnsafe(ref from), Vector512.LoadUnsafe(ref from, 32)) ^ Vector512.Create((byte)sought);
 
     public static void Widen(Vector512<byte> vector, ref ushort to)
     {

@@ -1,6 +1,6 @@
 namespace Laydown.Raster.Masks;
 
-/// <summary>What the wide choke needs of a register: many small whole numbers side by side, first column first.</summary>
+/// <summary>What choke and feather need of a register: many small whole numbers side by side, first column first.</summary>
 /// <typeparam name="TVector">The register.</typeparam>
 /// <typeparam name="TElement">One number: bytes for short distances, 16 bits for long ones.</typeparam>
 internal interface IMaskLanes<TVector, TElement>
@@ -23,8 +23,8 @@ internal interface IMaskLanes<TVector, TElement>
 
     static abstract void Store(TVector vector, ref TElement to);
 
-    /// <summary>Bare and full pixels as numbers with no bit or every bit set.</summary>
-    static abstract TVector Narrow(ref ushort from);
+    /// <summary>Every bit set where a pixel is not the sought one, none where it is. Bytes take bare and full pixels alone, 16 bits take any.</summary>
+    static abstract TVector Others(ref ushort from, ushort sought);
 
     /// <summary>Numbers with no bit or every bit set as bare and full pixels.</summary>
     static abstract void Widen(TVector vector, ref ushort to);

@@ -1,6 +1,5 @@
 using System.Buffers;
 using System.Numerics;
-using System.Runtime.CompilerServices;
 using Laydown.Raster.Tiles;
 
 namespace Laydown.Raster.Masks;
@@ -32,17 +31,18 @@ internal sealed class WideChoke<TLanes, TVector, TElement>
 
     public void Run(Tile source, Tile target, int ink)
     {
-        int padded = (source.Columns + TLanes.Count - 1) / TLanes.Count * TLanes.Count;
+        int padded = ColumnSweep<TLanes, TVector, TElement>.Padded(source.Columns);
         TElement[] near = ArrayPool<TElement>.Shared.Rent((target.Rows + 1) * padded);
         TElement[] marks = ArrayPool<TElement>.Shared.Rent(padded + TLanes.Count);
-        Span<TElement> below = near.AsSpan(target.Rows * padded, padded);
-        FromAbove(source, near, below, target.Rows, ink);
+        ColumnSweep<TLanes, TVector, TElement> sweep = new(far, spread ? Tile.Full : (ushort)0);
+        sweep.FromAbove(source, ink, disc.Reach, near.AsSpan(0, (target.Rows + 1) * padded));
 
         // From below the distance is complete: each row of the target can be finished as the sweep passes it.
+        Span<TElement> below = near.AsSpan(target.Rows * padded, padded);
         below.Fill(TElement.CreateChecked(far));
         for (int row = source.Rows - 1; row >= disc.Reach; row--)
         {
-            Step(source.Row(ink, row), below, below);
+            sweep.Step(source.Row(ink, row), below, below);
             if (row - disc.Reach >= target.Rows)
                 continue;
             Span<TElement> line = near.AsSpan((row - disc.Reach) * padded, padded);
@@ -55,42 +55,6 @@ internal sealed class WideChoke<TLanes, TVector, TElement>
 
         ArrayPool<TElement>.Shared.Return(near);
         ArrayPool<TElement>.Shared.Return(marks);
-    }
-
-    private void FromAbove(Tile source, TElement[] near, Span<TElement> margin, int targetRows, int ink)
-    {
-        Span<TElement> above = margin;
-        above.Fill(TElement.CreateChecked(far));
-        for (int row = 0; row < disc.Reach + targetRows; row++)
-        {
-            Span<TElement> next = row < disc.Reach ? margin : near.AsSpan((row - disc.Reach) * margin.Length, margin.Length);
-            Step(source.Row(ink, row), above, next);
-            above = next;
-        }
-    }
-
-    /// <summary>Distance to the sought pixel one row further on: 0 on one, else one more, at most far.</summary>
-    private void Step(Span<ushort> line, Span<TElement> before, Span<TElement> after)
-    {
-        TVector one = TLanes.All(1), most = TLanes.All(far), turn = spread ? TLanes.All(-1) : TLanes.All(0);
-        ref ushort pixels = ref line[0];
-        int whole = line.Length / TLanes.Count * TLanes.Count;
-        for (int x = 0; x < whole; x += TLanes.Count)
-        {
-            TVector keep = TLanes.Xor(TLanes.Narrow(ref Unsafe.Add(ref pixels, x)), turn);
-            TVector distance = TLanes.Least(TLanes.Add(TLanes.Load(ref before[x]), one), most);
-            TLanes.Store(TLanes.And(distance, keep), ref after[x]);
-        }
-
-        if (whole == line.Length)
-            return;
-
-        // The last pixels are laid into a register's width of pixels that are not sought.
-        Span<ushort> rest = stackalloc ushort[64];
-        rest.Fill(spread ? (ushort)0 : Tile.Full);
-        line[whole..].CopyTo(rest);
-        TVector last = TLanes.Least(TLanes.Add(TLanes.Load(ref before[whole]), one), most);
-        TLanes.Store(TLanes.And(last, TLanes.Xor(TLanes.Narrow(ref rest[0]), turn)), ref after[whole]);
     }
 
     /// <summary>Turns distances into counts; whether any is over 0.</summary>

@@ -4,7 +4,7 @@ using System.Runtime.Intrinsics.X86;
 namespace Laydown.Raster.Masks;
 
 /// <summary>16 numbers of 16 bits by AVX2, for distances that no byte holds.</summary>
-internal readonly struct Words256 : IMaskLanes<Vector256<ushort>, ushort>
+internal readonly struct Words256 : IDistanceLanes<Vector256<ushort>>
 {
     public static int Count => 16;
 
@@ -18,7 +18,8 @@ internal readonly struct Words256 : IMaskLanes<Vector256<ushort>, ushort>
 
     public static void Store(Vector256<ushort> vector, ref ushort to) => vector.StoreUnsafe(ref to);
 
-    public static Vector256<ushort> Narrow(ref ushort from) => Vector256.LoadUnsafe(ref from);
+    public static Vector256<ushort> Others(ref ushort from, ushort sought) =>
+        ~Vector256.Equals(Vector256.LoadUnsafe(ref from), Vector256.Create(sought));
 
     public static void Widen(Vector256<ushort> vector, ref ushort to) => vector.StoreUnsafe(ref to);
 
@@ -37,6 +38,8 @@ internal readonly struct Words256 : IMaskLanes<Vector256<ushort>, ushort>
     public static Vector256<ushort> WhereZero(Vector256<ushort> vector) => Avx2.CompareEqual(vector, Vector256<ushort>.Zero);
 
     public static bool IsZero(Vector256<ushort> vector) => vector == Vector256<ushort>.Zero;
+
+    public static Vector256<ushort> Multiply(Vector256<ushort> one, Vector256<ushort> other) => one * other;
 
     public static Vector256<ushort> LookUp(Vector256<ushort> at, ushort[] table, int entries)
     {

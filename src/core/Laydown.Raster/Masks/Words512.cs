@@ -4,7 +4,7 @@ using System.Runtime.Intrinsics.X86;
 namespace Laydown.Raster.Masks;
 
 /// <summary>32 numbers of 16 bits by AVX-512, for distances that no byte holds.</summary>
-internal readonly struct Words512 : IMaskLanes<Vector512<ushort>, ushort>
+internal readonly struct Words512 : IDistanceLanes<Vector512<ushort>>
 {
     public static int Count => 32;
 
@@ -20,7 +20,8 @@ internal readonly struct Words512 : IMaskLanes<Vector512<ushort>, ushort>
 
     public static void Store(Vector512<ushort> vector, ref ushort to) => vector.StoreUnsafe(ref to);
 
-    public static Vector512<ushort> Narrow(ref ushort from) => Vector512.LoadUnsafe(ref from);
+    public static Vector512<ushort> Others(ref ushort from, ushort sought) =>
+        ~Vector512.Equals(Vector512.LoadUnsafe(ref from), Vector512.Create(sought));
 
     public static void Widen(Vector512<ushort> vector, ref ushort to) => vector.StoreUnsafe(ref to);
 
@@ -39,6 +40,8 @@ internal readonly struct Words512 : IMaskLanes<Vector512<ushort>, ushort>
     public static Vector512<ushort> WhereZero(Vector512<ushort> vector) => Vector512.Equals(vector, Vector512<ushort>.Zero);
 
     public static bool IsZero(Vector512<ushort> vector) => vector == Vector512<ushort>.Zero;
+
+    public static Vector512<ushort> Multiply(Vector512<ushort> one, Vector512<ushort> other) => one * other;
 
     public static Vector512<ushort> LookUp(Vector512<ushort> at, ushort[] table, int entries)
     {
