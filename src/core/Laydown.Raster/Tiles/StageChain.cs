@@ -45,7 +45,14 @@ public sealed class StageChain
         }
     }
 
-    private Tile RunTile(ITileSource source, int row, int column, int rows, int columns)
+    /// <summary>One tile of the result, as <see cref="Run"/> would give it: for callers that share a picture out to chains of several threads.</summary>
+    /// <param name="source">The picture.</param>
+    /// <param name="row">First row of the tile.</param>
+    /// <param name="column">First column of the tile.</param>
+    /// <param name="rows">Rows of the tile, within the picture.</param>
+    /// <param name="columns">Columns of the tile, within the picture.</param>
+    /// <returns>A tile that holds until the next call.</returns>
+    public Tile RunTile(ITileSource source, int row, int column, int rows, int columns)
     {
         int reach = ReachPixels;
         start.Shape(source.Inks, rows + (2 * reach), columns + (2 * reach));

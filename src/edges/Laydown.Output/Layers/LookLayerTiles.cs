@@ -1,3 +1,4 @@
+using Laydown.Output.PressFiles;
 using Laydown.Raster.Separation;
 using Laydown.Raster.Tiles;
 using Laydown.Shop.Layers;
@@ -15,16 +16,19 @@ internal sealed class LookLayerTiles(LookPlanes planes, int firstPlane, int inks
     /// <summary>Pours the layer into a sink.</summary>
     /// <param name="rows">Rows wanted.</param>
     /// <param name="columns">Columns wanted.</param>
-    /// <param name="sink">Takes bands of 16-bit values.</param>
+    /// <param name="sink">Takes bands of 16-bit values, from several threads.</param>
     /// <param name="cancellation">Looked at before each band.</param>
     /// <returns>Highest sum of the planes at one pixel as they are stored, codes of 255.</returns>
     public int Pour(int rows, int columns, ITileSink sink, CancellationToken cancellation)
     {
         bool same = rows == planes.Height && columns == planes.Width;
         AxisWeights? down = same ? null : new(planes.Height, rows), across = same ? null : new(planes.Width, columns);
-        for (int top = 0; top < rows; top += BandRows)
+        AllCores.Run(((rows - 1) / BandRows) + 1, () => 0, Band, cancellation);
+        return HighestSum(cancellation);
+
+        void Band(int band, int own)
         {
-            cancellation.ThrowIfCancellationRequested();
+            int top = band * BandRows;
             Tile tile = new(inks, Math.Min(BandRows, rows - top), columns);
             for (int row = 0; row < tile.Rows; row++)
             {
@@ -39,8 +43,6 @@ internal sealed class LookLayerTiles(LookPlanes planes, int firstPlane, int inks
 
             sink.Take(top, 0, tile);
         }
-
-        return HighestSum(cancellation);
     }
 
     private void Copy(int ink, int row, Span<ushort> target)
@@ -76,25 +78,25 @@ internal sealed class LookLayerTiles(LookPlanes planes, int firstPlane, int inks
 
     private int HighestSum(CancellationToken cancellation)
     {
-        int highest = 0;
-        byte[] line = new byte[planes.Width];
-        int[] sums = new int[planes.Width];
-        for (int row = 0; row < planes.Height; row++)
-        {
-            if ((row & 63) == 0)
-                cancellation.ThrowIfCancellationRequested();
-            Array.Clear(sums);
-            for (int ink = 0; ink < inks; ink++)
-            {
-                planes.ReadRow(firstPlane + ink, row, 0, line);
-                for (int x = 0; x < line.Length; x++)
-                    sums[x] += line[x];
-            }
+        int[] highest = new int[planes.Height];
+        AllCores.Run(
+            planes.Height,
+            () => (new byte[planes.Width], new int[planes.Width]),
+            (row, own) => highest[row] = HighestSum(row, own.Item1, own.Item2),
+            cancellation);
+        return highest.Max();
+    }
 
-            foreach (int sum in sums)
-                highest = Math.Max(highest, sum);
+    private int HighestSum(int row, byte[] line, int[] sums)
+    {
+        Array.Clear(sums);
+        for (int ink = 0; ink < inks; ink++)
+        {
+            planes.ReadRow(firstPlane + ink, row, 0, line);
+            for (int x = 0; x < line.Length; x++)
+                sums[x] += line[x];
         }
 
-        return highest;
+        return sums.Max();
     }
 }

@@ -15,7 +15,7 @@ internal sealed class ItemLayers(IPageRenderer renderer, PrintCondition conditio
 {
     private const int BandRows = 64;
 
-    /// <summary>Takes the finished layers.</summary>
+    /// <summary>Takes the finished layers: a sink for bands from several threads.</summary>
     /// <param name="layer">Layer from 0 in the stack.</param>
     /// <param name="recipe">How it was made.</param>
     /// <param name="rows">Pixels down.</param>
@@ -76,7 +76,7 @@ internal sealed class ItemLayers(IPageRenderer renderer, PrintCondition conditio
             if (!recipe.IsTaken)
                 return Reading.Refused<int>(recipe.Faults);
             ITileSink sink = sinkOf(layer, recipe.Value, picture.Rows, picture.Columns);
-            recipe.Value.Stages.Run(picture, BandRows, picture.Columns, sink, cancellation);
+            AllCores.RunBands(picture, recipe.Value, BandRows, sink, cancellation);
             made++;
         }
 

@@ -13,6 +13,6 @@ namespace Laydown.Output.PressFiles;
 internal sealed record LayerRecipe(
     IReadOnlyList<ITileStage> AtSource, IReadOnlyList<ITileStage> AtPress, IReadOnlyList<InkPlane> Planes, double LimitPercent, bool PressRepeats = false)
 {
-    /// <summary>The way from plates to laydown without scaling: plates of the resolution the layer is wanted in.</summary>
-    public StageChain Stages { get; } = new([.. AtSource, .. PressRepeats ? [] : AtPress]);
+    /// <summary>The way from plates to laydown without scaling: plates of the resolution the layer is wanted in. A new chain: each thread needs its own.</summary>
+    public StageChain Chain() => new([.. AtSource, .. PressRepeats ? [] : AtPress]);
 }

@@ -19,13 +19,17 @@ internal static class Manifest
         IReadOnlyList<(string Name, string What)> files,
         CancellationToken cancellation)
     {
-        List<ManifestEntry> entries = [];
-        foreach ((string name, string what) in files)
-        {
-            cancellation.ThrowIfCancellationRequested();
-            using FileStream stream = File.OpenRead(Path.Combine(folder, name));
-            entries.Add(new(name, what, stream.Length, Convert.ToHexStringLower(SHA256.HashData(stream))));
-        }
+        ManifestEntry[] entries = new ManifestEntry[files.Count];
+        AllCores.Run(
+            files.Count,
+            () => 0,
+            (number, _) =>
+            {
+                (string name, string what) = files[number];
+                using FileStream stream = File.OpenRead(Path.Combine(folder, name));
+                entries[number] = new(name, what, stream.Length, Convert.ToHexStringLower(SHA256.HashData(stream)));
+            },
+            cancellation);
 
         using FileStream target = File.Create(Path.Combine(folder, "manifest.json"));
         using Utf8JsonWriter json = new(target, Layout);

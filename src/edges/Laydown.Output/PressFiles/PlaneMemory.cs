@@ -14,11 +14,8 @@ internal sealed class PlaneMemory : IPlanes
         values = new byte[Inks * rows * columns];
         for (int ink = 0; ink < Inks; ink++)
         {
-            for (int row = 0; row < rows; row++)
-            {
-                cancellation.ThrowIfCancellationRequested();
-                Reduce(source, ink, row);
-            }
+            int plane = ink;
+            AllCores.Run(rows, () => (new byte[source.Columns], new int[source.Columns]), (row, own) => Reduce(source, plane, row, own.Item1, own.Item2), cancellation);
         }
     }
 
@@ -31,11 +28,10 @@ internal sealed class PlaneMemory : IPlanes
     public void ReadRow(int ink, int row, int firstColumn, Span<byte> into) =>
         values.AsSpan((((ink * Rows) + row) * Columns) + firstColumn, into.Length).CopyTo(into);
 
-    private void Reduce(IPlanes source, int ink, int row)
+    private void Reduce(IPlanes source, int ink, int row, byte[] line, int[] sums)
     {
         (int top, int bottom) = Covered(row, Rows, source.Rows);
-        byte[] line = new byte[source.Columns];
-        int[] sums = new int[source.Columns];
+        Array.Clear(sums);
         for (int y = top; y < bottom; y++)
         {
             source.ReadRow(ink, y, 0, line);

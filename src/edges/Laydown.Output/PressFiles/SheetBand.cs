@@ -7,7 +7,9 @@ namespace Laydown.Output.PressFiles;
 /// <param name="reversed">Whether the whole sheet is seen from its other face: each row from right to left.</param>
 internal sealed class SheetBand(SheetPixels sheet, int inks, Func<string, bool, (IPlanes Planes, bool Mirrored)> planesOf, bool reversed)
 {
-    /// <summary>Fills <paramref name="band"/> with rows of the sheet.</summary>
+    private const int PartRows = 32;
+
+    /// <summary>Fills <paramref name="band"/> with rows of the sheet, on all cores.</summary>
     /// <param name="firstRow">First row of the sheet.</param>
     /// <param name="rows">How many.</param>
     /// <param name="band">Takes rows × columns × inks bytes.</param>
@@ -15,17 +17,27 @@ internal sealed class SheetBand(SheetPixels sheet, int inks, Func<string, bool, 
     {
         Span<byte> used = band.AsSpan(0, rows * sheet.Columns * inks);
         used.Clear();
-        byte[] line = new byte[sheet.Columns];
+        int parts = ((rows - 1) / PartRows) + 1;
+        AllCores.Run(
+            parts,
+            () => new byte[sheet.Columns],
+            (part, line) => FillPart(firstRow, part * PartRows, Math.Min(rows, (part + 1) * PartRows), band, line),
+            CancellationToken.None);
+    }
+
+    private void FillPart(int firstRow, int from, int to, byte[] band, byte[] line)
+    {
+        int rowBytes = sheet.Columns * inks;
         foreach (PlacedPixels piece in sheet.Pieces)
         {
-            int from = Math.Max(firstRow, Math.Max(0, piece.Top));
-            int to = Math.Min(firstRow + rows, piece.Top + piece.Height);
-            for (int row = from; row < to; row++)
-                Copy(piece, row, used.Slice((row - firstRow) * sheet.Columns * inks, sheet.Columns * inks), line);
+            int first = Math.Max(firstRow + from, Math.Max(0, piece.Top));
+            int end = Math.Min(firstRow + to, piece.Top + piece.Height);
+            for (int row = first; row < end; row++)
+                Copy(piece, row, band.AsSpan((row - firstRow) * rowBytes, rowBytes), line);
         }
 
-        for (int row = 0; reversed && row < rows; row++)
-            Reverse(used.Slice(row * sheet.Columns * inks, sheet.Columns * inks));
+        for (int row = from; reversed && row < to; row++)
+            Reverse(band.AsSpan(row * rowBytes, rowBytes));
     }
 
     private void Copy(PlacedPixels piece, int row, Span<byte> target, byte[] line)
