@@ -1,8 +1,14 @@
 using Laydown.Bench;
 
+if (args is [RasterBoard.Verb, _, _, _])
+{
+    RasterBoard.Run(args);
+    return 0;
+}
+
 if (BenchArguments.Parse(args) is not { } arguments)
 {
-    Console.Error.WriteLine("bench: wanted NAME [--instances DIR] [--seconds S] [--out FILE] [--json]; NAME is spine, colour or daynight.");
+    Console.Error.WriteLine("bench: wanted NAME [--instances DIR] [--seconds S] [--out FILE] [--json]; NAME is spine, colour, daynight or raster.");
     return 2;
 }
 
@@ -19,6 +25,8 @@ try
         await ResultFile.KeepAsync(Laydown.Bench.Colour.Run(arguments, stop.Token), arguments, Console.Out, stop.Token);
     else if (arguments.Name == "daynight")
         await ResultFile.KeepAsync(await DayNight.RunAsync(arguments, stop.Token), arguments, Console.Out, stop.Token);
+    else if (arguments.Name == "raster")
+        await ResultFile.KeepAsync(await Laydown.Bench.Raster.RunAsync(arguments, stop.Token), arguments, Console.Out, stop.Token);
     else
         await ResultFile.KeepAsync(await Spine.RunAsync(arguments, stop.Token), arguments, Console.Out, stop.Token);
     return 0;

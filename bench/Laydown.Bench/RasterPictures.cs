@@ -3,13 +3,16 @@ namespace Laydown.Bench;
 /// <summary>Pictures for the raster bench, made from a fixed seed: discs over discs with gradients and grain (near the spectrum of a photograph), noise, flat art, masks.</summary>
 /// <param name="Width">Pixels across.</param>
 /// <param name="Height">Pixels down.</param>
-internal sealed record RasterPictures(int Width, int Height)
+/// <param name="Given">A picture that stands in for the natural one, RGB, pixel after pixel; null for the bench's own.</param>
+internal sealed record RasterPictures(int Width, int Height, byte[]? Given = null)
 {
     private const int Most = 1500;
 
     /// <summary>RGB, pixel after pixel, 8 bits: discs over discs whose radii follow a power law.</summary>
     public byte[] Natural(int seed = 1)
     {
+        if (Given is not null)
+            return Given;
         Random chance = new(seed);
         byte[] picture = new byte[Width * Height * 3];
         for (int i = 0; i < Most; i++)

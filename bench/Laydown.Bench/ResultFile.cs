@@ -21,6 +21,10 @@ internal static class ResultFile
     public static Task KeepAsync(PanelResult result, BenchArguments arguments, TextWriter output, CancellationToken cancellation) =>
         KeepAsync(result.Bench, result, "cpuSeconds", before => Say(result, before, output), arguments, output, cancellation);
 
+    /// <summary>The same for the raster engine.</summary>
+    public static Task KeepAsync(RasterResult result, BenchArguments arguments, TextWriter output, CancellationToken cancellation) =>
+        KeepAsync(result.Bench, result, "cpuSeconds", before => Say(result, before, output), arguments, output, cancellation);
+
     private static async Task KeepAsync<T>(
         string name, T result, string cpuField, Action<double?> say, BenchArguments arguments, TextWriter output,
         CancellationToken cancellation)
@@ -54,6 +58,31 @@ internal static class ResultFile
         }
 
         output.WriteLine(Invariant($"peak {result.PeakMb:0} MiB, checksum {result.Checksum}"));
+        output.WriteLine(before is > 0
+            ? Invariant($"ratio to the last kept result of this machine, processor time: {result.CpuSeconds / before:0.00}")
+            : "no kept result of this machine yet");
+    }
+
+    private static void Say(RasterResult result, double? before, TextWriter output)
+    {
+        output.WriteLine("stage                          Mpx/s     beside      ratio   error  what");
+        foreach (RasterRow row in result.Rows)
+        {
+            string beside = row.BesideMpxPerS is { } other ? string.Create(CultureInfo.InvariantCulture, $"{other,11:0.0}{row.Ratio,11:0.0}") : new(' ', 22);
+            output.WriteLine(string.Create(
+                CultureInfo.InvariantCulture, $"{row.Stage,-25}{row.MpxPerS,11:0}{beside}{row.Error,8:0.00}  {row.Variant}; beside {row.Beside ?? "none"}; wanted {row.Wanted ?? "-"}"));
+        }
+
+        output.WriteLine("board            Gpx  inks  bits   wall s   flush s    cpu s   Mpx/s   peak MiB (engine)");
+        foreach (BoardRow row in result.Boards)
+        {
+            output.WriteLine(string.Create(
+                CultureInfo.InvariantCulture,
+                $"{row.What,-13}{row.Gigapixels,7:0.00}{row.Inks,6}{row.Bits,6}{row.Seconds,9:0.00}{row.FlushSeconds,10:0.00}{row.CpuSeconds,9:0.00}{row.MpxPerS,8:0}{row.PeakMb,11:0} ({row.PeakFormulaMb:0})"));
+        }
+
+        output.WriteLine(Invariant($"chain: {result.ChainMpxPerS:0.0} Mpx/s wall ({result.Chain}); ratio {result.ChainRatio:0.0}"));
+        output.WriteLine(Invariant($"processor time grows with pixels to the power {result.GrowthExponent:0.000}; lanes {result.Lanes}; checksum {result.Checksum}"));
         output.WriteLine(before is > 0
             ? Invariant($"ratio to the last kept result of this machine, processor time: {result.CpuSeconds / before:0.00}")
             : "no kept result of this machine yet");

@@ -46,6 +46,9 @@ public sealed class Tile
             values = new ushort[wanted];
     }
 
+    /// <summary>Makes all values bare.</summary>
+    internal void Clear() => values.AsSpan(0, Inks * Rows * Columns).Clear();
+
     /// <summary>Says where in the picture the tile lies, for stages that do not treat all places alike.</summary>
     /// <param name="firstRow">Row of the picture that the first row is.</param>
     /// <param name="firstColumn">Column of the picture that the first column is.</param>

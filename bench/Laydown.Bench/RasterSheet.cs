@@ -1,0 +1,85 @@
+using Laydown.Raster.Masks;
+using Laydown.Raster.Scaling;
+using Laydown.Raster.Screens;
+using Laydown.Raster.Separation;
+using Laydown.Raster.Sheets;
+using Laydown.Raster.Tiles;
+
+namespace Laydown.Bench;
+
+/// <summary>A board of 1220 × 2440 mm at 720 × 720 dots an inch with many pieces, from pictures of 200 ppi in raw files: what the raster engine is measured on.</summary>
+/// <param name="Columns">Dots across the scan.</param>
+/// <param name="Rows">Dots along the feed.</param>
+/// <param name="Pictures">Raw files of RGB, plane after plane.</param>
+/// <param name="Pieces">What lies where.</param>
+internal sealed record RasterSheet(int Columns, int Rows, IReadOnlyList<RawRgb> Pictures, IReadOnlyList<PlacedPiece> Pieces) : IDisposable
+{
+    private const double Dpi = 720, Ppi = 200, ChokeMm = 0.3;
+
+    /// <summary>A board of a height, pictures written to a folder.</summary>
+    public static RasterSheet Write(string folder, byte[] natural, byte[]? mask, int side, double heightMm)
+    {
+        int columns = Dots(1220), rows = Dots(heightMm);
+        List<RawRgb> pictures = [];
+        List<PlacedPiece> pieces = [];
+        RawRgb large = RawRgb.Write(Path.Combine(folder, "large.raw"), natural, mask, side, Points(1200), Points(800), 0);
+        pictures.Add(large);
+        for (int i = 0; i < 2; i++)
+            pictures.Add(RawRgb.Write(Path.Combine(folder, Invariant($"small-{i}.raw")), natural, mask, side, Points(300), Points(300), 1 + i));
+        for (double top = 5, row = 0; top < heightMm; row++)
+        {
+            // One large piece, then five rows of four small ones, each lying another way.
+            if (row % 6 == 0)
+            {
+                pieces.Add(new(Invariant($"{pieces.Count}"), 0, Dots(10), Dots(top), Dots(1200), Dots(800), 0, 0, QuarterTurn.None, false));
+                top += 810;
+                continue;
+            }
+
+            for (int column = 0; column < 4; column++)
+            {
+                int number = pieces.Count;
+                QuarterTurn turn = number % 3 == 0 ? (QuarterTurn)(number % 4) : QuarterTurn.None;
+                pieces.Add(new(Invariant($"{number}"), 1 + (number % 2), Dots(8 + (column * 302)), Dots(top), Dots(300), Dots(300), 0, 0, turn, number % 5 == 1));
+            }
+
+            top += 305;
+        }
+
+        return new(columns, rows, pictures, pieces);
+    }
+
+    /// <summary>The job of the six colour inks.</summary>
+    public SheetJob Colour(DropLevels drops)
+    {
+        InkLink link = new(RasterInks.Link(33));
+        ITileStage[] limits = [new PerInkLimit([100, 100, 100, 95, 100, 100]), new TotalInkLimit(260, 3)];
+        ILayerScreen screen = LayerScreens.Of(
+            [new("Cyan", 0.6, null), new("Magenta", 0.6, null), new("Yellow", 0.1, null), new("Black", 1, null), new("Light Cyan", 0.2, 0), new("Light Magenta", 0.2, 1)],
+            drops, ScreenKind.Arrays);
+        return new(Columns, Rows, [.. Pictures.Select(p => Of(p, [link], limits))], Pieces, screen);
+    }
+
+    /// <summary>The job of the white under the picture, drawn in by 0.3 mm, exactly.</summary>
+    public SheetJob White(DropLevels drops)
+    {
+        ITileStage[] source = [new InkLink(RasterInks.Link(33)), new AnyInk()], press = [new Threshold(2), new Choke(ChokeMm * Dpi / 25.4)];
+        return new(
+            Columns, Rows, [.. Pictures.Select(p => Of(p, source, press))], Pieces, LayerScreens.Of([new("White", 0.3, null)], drops, ScreenKind.Arrays));
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        foreach (RawRgb picture in Pictures)
+            picture.Dispose();
+    }
+
+    private static SheetPicture Of(RawRgb picture, IReadOnlyList<ITileStage> source, IReadOnlyList<ITileStage> press) => new(
+        picture, (int)Math.Round(picture.Columns * Dpi / Ppi), (int)Math.Round(picture.Rows * Dpi / Ppi), ScaleKernel.CatmullRom, source, press);
+
+    private static int Dots(double mm) => (int)Math.Round(mm * Dpi / 25.4);
+
+    // Whole points such that a piece's dots never exceed its picture's.
+    private static int Points(double mm) => (int)Math.Ceiling(mm * Ppi / 25.4) + 1;
+}
