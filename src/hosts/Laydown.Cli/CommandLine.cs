@@ -69,6 +69,7 @@ public static class CommandLine
             RunCommand.Make(shared), QuoteCommand.Make(shared), DayCommand.Make(shared), ServeCommand.Make(shared),
             ConditionCommand.Make(shared), ChartCommand.Make(shared), ReadingsCommands.Make(shared), OpticsCommand.Make(shared),
             NamedCommand.Make(shared), ItemCommand.Make(shared), LookCommand.Make(shared), PanelCommand.Make(shared), ProofCommand.Make(shared),
+            MeasureFilesCommand.Make(),
         ];
         foreach (Command command in commands)
             root.Subcommands.Add(command);

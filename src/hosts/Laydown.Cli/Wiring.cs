@@ -1,3 +1,4 @@
+using Laydown.Cli.Check;
 using Laydown.Intake.Artwork;
 using Laydown.Intake.Colour;
 using Laydown.Intake.Layers;
@@ -61,7 +62,7 @@ public static class Wiring
     {
         ProgressBoard board = new();
         string scratch = Path.Combine(place.Root, "scratch");
-        IntakeLimits limits = new(ScratchOfProcess.In(scratch));
+        IntakeLimits limits = new(ScratchOfProcess.In(scratch)) { Measurer = MeasureFilesCommand.Program() };
         PageRenderer renderer = new(limits);
         RunDocuments documents = new();
         PressFiles files = new(renderer, documents, clock, scratch);

@@ -67,7 +67,7 @@ internal sealed class PageWalk(PdfObjects objects, LayerReader layers, PageNotes
     private void Count()
     {
         if (++operations > mostOperations || path.Count > mostOperations)
-            throw new TooMuchWorkException();
+            throw new TooMuchWorkException("more drawing operations than allowed");
         if (operations % 1024 == 0)
             cancellation.ThrowIfCancellationRequested();
     }

@@ -1,3 +1,4 @@
+using System.IO.Compression;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Tokens;
 
@@ -5,7 +6,8 @@ namespace Laydown.Formats.Pdf;
 
 /// <summary>Looks things up in a PDF, following references; what is missing or of another type is null, never an exception.</summary>
 /// <param name="structure">The open file.</param>
-internal sealed class PdfObjects(Structure structure)
+/// <param name="mostBytes">Longest stream once it is unpacked, bytes.</param>
+internal sealed class PdfObjects(Structure structure, long mostBytes)
 {
     private const int MostReferences = 32;
 
@@ -73,9 +75,46 @@ internal sealed class PdfObjects(Structure structure)
     }
 
     /// <summary>The bytes of a stream, its filters undone.</summary>
-    public ReadOnlyMemory<byte> Decode(StreamToken stream) => stream.Decode(structure.FilterProvider, structure.TokenScanner);
+    /// <exception cref="TooMuchWorkException">It unpacks to more than allowed.</exception>
+    public ReadOnlyMemory<byte> Decode(StreamToken stream)
+    {
+        if (IsDeflated(stream) && !UnpacksWithin(stream.Data))
+            throw new TooMuchWorkException(Invariant($"a stream of more than {mostBytes >> 20} MiB, packed in {stream.Data.Length} bytes"));
+        return stream.Decode(structure.FilterProvider, structure.TokenScanner);
+    }
 
     /// <summary>Entries of a named sub-dictionary of resources.</summary>
     public IEnumerable<KeyValuePair<string, IToken>> Entries(DictionaryToken? resources, string category) =>
         Dictionary(resources, category)?.Data ?? Enumerable.Empty<KeyValuePair<string, IToken>>();
+
+    private bool IsDeflated(StreamToken stream) => stream.StreamDictionary.Data.TryGetValue("Filter", out var raw) && Resolve(raw) switch
+    {
+        NameToken one => one,
+        ArrayToken { Data.Count: > 0 } several => Resolve(several.Data[0]) as NameToken,
+        _ => null,
+    } is { Data: "FlateDecode" or "Fl" };
+
+    /// <summary>Unpacks once without keeping anything: the parser itself has no limit.</summary>
+    private bool UnpacksWithin(ReadOnlyMemory<byte> packed)
+    {
+        // No more than so much comes out of a byte of deflate.
+        const int MostRatio = 1032;
+        if (packed.Length * (long)MostRatio <= mostBytes)
+            return true;
+        try
+        {
+            using var deflate = new ZLibStream(new MemoryStream(packed.ToArray()), CompressionMode.Decompress);
+            byte[] block = new byte[1 << 16];
+            long all = 0;
+            int read;
+            while (all <= mostBytes && (read = deflate.Read(block)) > 0)
+                all += read;
+            return all <= mostBytes;
+        }
+        catch (InvalidDataException)
+        {
+            // Damage is told by the parser, in its own words.
+            return true;
+        }
+    }
 }

@@ -26,7 +26,7 @@ public static class PdfReader
     public static Reading<PageBoxes> Boxes(string path, int page, PdfLimits limits) => WithDocument(path, document =>
         page < 1 || page > document.NumberOfPages
             ? Refused<PageBoxes>(path, "page", Invariant($"page {page} of {document.NumberOfPages}"), "a page of the file")
-            : BoxReader.Read(new PdfObjects(document.Structure), document.GetPage(page).Dictionary, Path.GetFileName(path), page, limits.SideMm));
+            : BoxReader.Read(new PdfObjects(document.Structure, limits.StreamBytes), document.GetPage(page).Dictionary, Path.GetFileName(path), page, limits.SideMm));
 
     private static Reading<T> Refused<T>(string path, string field, string found, string wanted) =>
         Reading.Refused<T>(new InputFault(Path.GetFileName(path), null, field, found, wanted));
@@ -44,9 +44,13 @@ public static class PdfReader
         {
             return Refused<T>(path, "Encrypt", "a file locked with a password", "a file that opens without a password");
         }
-        catch (TooMuchWorkException)
+        catch (TooMuchWorkException much)
         {
-            return Refused<T>(path, "content", "more drawing operations than allowed", "a simpler page");
+            return Refused<T>(path, "content", much.Message, "a simpler page");
+        }
+        catch (OutOfMemoryException)
+        {
+            return Refused<T>(path, "content", "more than fits in memory", "a simpler page");
         }
         catch (Exception damage) when (damage is not OperationCanceledException)
         {
@@ -71,7 +75,7 @@ public static class PdfReader
         if (document.NumberOfPages > limits.Pages)
             return Refused<PdfContent>(file, "pages", Invariant($"{document.NumberOfPages} pages"), Invariant($"at most {limits.Pages} pages in one file"));
 
-        var objects = new PdfObjects(document.Structure);
+        var objects = new PdfObjects(document.Structure, limits.StreamBytes);
         var catalog = document.Structure.Catalog.CatalogDictionary;
         var layers = new LayerReader(objects, catalog);
         var intent = Intent(objects, catalog);

@@ -1,4 +1,5 @@
 namespace Laydown.Formats.Pdf;
 
-/// <summary>A page asks for more drawing operations than allowed; caught in this room and told as a fault.</summary>
-internal sealed class TooMuchWorkException : Exception;
+/// <summary>A page asks for more than allowed; caught in this room and told as a fault.</summary>
+/// <param name="found">What it asks for.</param>
+internal sealed class TooMuchWorkException(string found) : Exception(found);

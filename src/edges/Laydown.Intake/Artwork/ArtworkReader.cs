@@ -8,8 +8,10 @@ namespace Laydown.Intake.Artwork;
 
 /// <summary>Measures customers' files: what they hold, at which size, in which colours. Nothing of a file is trusted, and no file is changed.</summary>
 /// <param name="limits">What is taken at most.</param>
-public sealed class ArtworkReader(IntakeLimits limits) : IArtworkReader
+public sealed class ArtworkReader(IntakeLimits limits) : IArtworkReader, IDisposable
 {
+    private readonly MeasuringChild child = new(limits);
+
     /// <inheritdoc/>
     public async Task<Reading<ArtworkFile>> ReadAsync(string path, CancellationToken cancellation)
     {
@@ -22,7 +24,7 @@ public sealed class ArtworkReader(IntakeLimits limits) : IArtworkReader
             return kind.Value switch
             {
                 ArtworkKind.Pdf => await PdfAsync(path, cancellation),
-                ArtworkKind.Svg => await SvgAsync(path, cancellation),
+                ArtworkKind.Svg => await ApartAsync(path, cancellation),
                 _ => await ImageAsync(path, kind.Value, cancellation),
             };
         }
@@ -32,15 +34,41 @@ public sealed class ArtworkReader(IntakeLimits limits) : IArtworkReader
         }
     }
 
+    /// <inheritdoc/>
+    public void Dispose() => child.Dispose();
+
+    /// <summary>A PDF or drawing as its structure tells it, measured in this process: PDF pages without what only rendering shows.</summary>
+    internal async Task<Reading<ArtworkFile>> StructureAsync(string path, CancellationToken cancellation)
+    {
+        var kind = FirstLook.At(path, limits);
+        if (!kind.IsTaken)
+            return Reading.Refused<ArtworkFile>(kind.Faults);
+        if (kind.Value == ArtworkKind.Svg)
+        {
+            var page = await Task.Run(() => new SvgPlates(limits).Measure(path, cancellation), cancellation);
+            return page.IsTaken
+                ? Reading.Of(await FileAsync(path, ArtworkKind.Svg, null, null, [page.Value], cancellation))
+                : Reading.Refused<ArtworkFile>(page.Faults);
+        }
+
+        var content = await PdfReading.ReadAsync(path, limits, cancellation);
+        return content.IsTaken
+            ? Reading.Of(await FileAsync(path, ArtworkKind.Pdf, content.Value.Version, content.Value.OutputIntent, content.Value.Pages, cancellation))
+            : Reading.Refused<ArtworkFile>(content.Faults);
+    }
+
+    private Task<Reading<ArtworkFile>> ApartAsync(string path, CancellationToken cancellation) =>
+        child.IsWanted ? child.MeasureAsync(path, cancellation) : StructureAsync(path, cancellation);
+
     private async Task<Reading<ArtworkFile>> PdfAsync(string path, CancellationToken cancellation)
     {
-        var content = await PdfReading.ReadAsync(path, limits, cancellation);
-        if (!content.IsTaken)
-            return Reading.Refused<ArtworkFile>(content.Faults);
+        var file = await ApartAsync(path, cancellation);
+        if (!file.IsTaken)
+            return file;
 
         var measure = new RenderedMeasure(limits);
         var pages = new List<ArtworkPage>();
-        foreach (var page in content.Value.Pages)
+        foreach (var page in file.Value.Pages)
         {
             var whole = await measure.CompleteAsync(path, page, cancellation);
             if (!whole.IsTaken)
@@ -48,15 +76,7 @@ public sealed class ArtworkReader(IntakeLimits limits) : IArtworkReader
             pages.Add(whole.Value);
         }
 
-        return Reading.Of(await FileAsync(path, ArtworkKind.Pdf, content.Value.Version, content.Value.OutputIntent, pages, cancellation));
-    }
-
-    private async Task<Reading<ArtworkFile>> SvgAsync(string path, CancellationToken cancellation)
-    {
-        var page = await Task.Run(() => new SvgPlates(limits).Measure(path, cancellation), cancellation);
-        return page.IsTaken
-            ? Reading.Of(await FileAsync(path, ArtworkKind.Svg, null, null, [page.Value], cancellation))
-            : Reading.Refused<ArtworkFile>(page.Faults);
+        return Reading.Of(file.Value with { Pages = pages });
     }
 
     private async Task<Reading<ArtworkFile>> ImageAsync(string path, ArtworkKind kind, CancellationToken cancellation)

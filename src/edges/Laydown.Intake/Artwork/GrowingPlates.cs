@@ -1,6 +1,5 @@
-using Laydown.Raster.Separation;
-using Laydown.Raster.Tiles;
 using System.Buffers;
+using Laydown.Raster.Tiles;
 
 namespace Laydown.Intake.Artwork;
 
@@ -28,8 +27,7 @@ internal sealed class GrowingPlates(int inks, PixelFrame frame, int stripRows, I
         byte[] line = ArrayPool<byte>.Shared.Rent(into.Length);
         int at = frame.Top + row;
         strips[at / stripRows].Read(ink, at % stripRows, frame.Left + firstColumn, line.AsSpan(0, into.Length));
-        for (int x = 0; x < into.Length; x++)
-            into[x] = EightBits.Widened(line[x]);
+        PlateBytes.WidenInverted(line.AsSpan(0, into.Length), into);
         ArrayPool<byte>.Shared.Return(line);
     }
 }

@@ -36,4 +36,13 @@ public sealed record IntakeLimits(string ScratchFolder)
 
     /// <summary>The Ghostscript program: a name looked up on the path, or a full path.</summary>
     public string Ghostscript { get; init; } = "gs";
+
+    /// <summary>
+    /// The program that measures PDFs and drawings in a process of its own, and its arguments: it talks as <see cref="MeasuringHost"/> does. Empty = measured
+    /// in this process, where a parser that does not end can be given up but not ended.
+    /// </summary>
+    public IReadOnlyList<string> Measurer { get; init; } = [];
+
+    /// <summary>Most memory of the measuring process for its objects, bytes.</summary>
+    public long MeasurerBytes { get; init; } = 1L << 30;
 }

@@ -87,8 +87,7 @@ internal sealed class PlateFile : IDisposable
             for (int ink = 0; ink < source.Inks; ink++)
             {
                 source.ReadRow(ink, row, 0, values);
-                for (int x = 0; x < bytes.Length; x++)
-                    bytes[x] = (byte)(values[x] >> 8);
+                PlateBytes.Narrow(values, bytes);
                 file.Write(ink, row, bytes);
             }
         }

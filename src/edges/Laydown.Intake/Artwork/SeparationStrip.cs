@@ -34,15 +34,9 @@ internal sealed class SeparationStrip(string folder, int columns, int rows) : ID
             .Select(p => new InputFault(file, page, Invariant($"plate {p.Name}"), "rows that do not follow one another", "Ghostscript 10, which writes uncompressed plates in one piece"))
             .FirstOrDefault();
 
-    /// <summary>Part of a row of one plate, 0 = no ink; the row must have arrived.</summary>
-    public void Read(int plate, int row, int firstColumn, Span<byte> into)
-    {
+    /// <summary>Part of a row of one plate, as Ghostscript writes it: 0 = full ink. The row must have arrived.</summary>
+    public void Read(int plate, int row, int firstColumn, Span<byte> into) =>
         Positional.Fill(plates[plate].File, into, plates[plate].FirstRow + ((long)row * columns) + firstColumn);
-
-        // Ghostscript writes 0 for full ink.
-        for (int x = 0; x < into.Length; x++)
-            into[x] = (byte)~into[x];
-    }
 
     /// <inheritdoc/>
     public void Dispose() => plates.ForEach(p => p.File.Dispose());

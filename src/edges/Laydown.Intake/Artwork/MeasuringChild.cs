@@ -1,0 +1,107 @@
+using System.ComponentModel;
+using System.Diagnostics;
+using System.Text.Json;
+using Laydown.Artwork.Pages;
+using Laydown.Measures;
+
+namespace Laydown.Intake.Artwork;
+
+/// <summary>
+/// Measures the structure of PDFs and drawings in another process of ours, where a parser that never ends can be ended, and one that asks for ever more
+/// memory takes nothing down with it. One process serves file after file, so that starting it is paid once.
+/// </summary>
+/// <remarks>
+/// Path and limits go to the child as one line; back come the length of the answer in bytes as a line, and the answer: an artwork record, or faults. A child
+/// that answers late, not at all or not in these words is ended with a fault, and the next file gets a new one. It ends by itself when its parent is gone.
+/// </remarks>
+/// <param name="limits">Program, time and memory.</param>
+internal sealed class MeasuringChild(IntakeLimits limits) : IDisposable
+{
+    private const int EndingMs = 500;
+    private readonly SemaphoreSlim one = new(1);
+    private Process? child;
+
+    /// <summary>Whether measuring in another process is wanted.</summary>
+    public bool IsWanted => limits.Measurer.Count > 0;
+
+    /// <summary>The pages of a file, or why it cannot be taken.</summary>
+    /// <exception cref="OperationCanceledException">Cancelled; the child is gone by then.</exception>
+    public async Task<Reading<ArtworkFile>> MeasureAsync(string path, CancellationToken cancellation)
+    {
+        await one.WaitAsync(cancellation);
+        using var clock = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
+        clock.CancelAfter(TimeSpan.FromSeconds(limits.ChildSeconds));
+        bool answered = false;
+        try
+        {
+            child ??= Begin();
+            var answer = await MeasuringTalk.AskAsync(child.StandardInput, child.StandardOutput.BaseStream, Path.GetFullPath(path), limits with { Measurer = [] }, clock.Token);
+            answered = true;
+            return answer;
+        }
+        catch (OperationCanceledException) when (!cancellation.IsCancellationRequested)
+        {
+            return Refused(path, "time to read", Invariant($"more than {limits.ChildSeconds} s"), Invariant($"at most {limits.ChildSeconds} s"));
+        }
+        catch (Exception failure) when (failure is IOException or InvalidDataException or JsonException)
+        {
+            return Refused(
+                path, "reading", "a reader that ended without an answer (" + How() + ")", Invariant($"a file that can be read within {limits.MeasurerBytes >> 20} MiB of memory"));
+        }
+        catch (Win32Exception)
+        {
+            return Refused(path, "reading", Invariant($"no program '{limits.Measurer[0]}' on this machine"), "the program that reads files");
+        }
+        finally
+        {
+            if (!answered)
+                End();
+            one.Release();
+        }
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        End();
+        one.Dispose();
+    }
+
+    private static Reading<ArtworkFile> Refused(string path, string field, string found, string wanted) =>
+        Reading.Refused<ArtworkFile>(new InputFault(Path.GetFileName(path), null, field, found, wanted));
+
+    private string How() => child is { } ended && ended.WaitForExit(EndingMs) ? Invariant($"exit code {ended.ExitCode}") : "it talks on";
+
+    private void End()
+    {
+        if (child is null)
+            return;
+        if (!child.HasExited)
+            child.Kill(entireProcessTree: true);
+        child.WaitForExit();
+        child.Dispose();
+        child = null;
+    }
+
+    private Process Begin()
+    {
+        var start = new ProcessStartInfo(limits.Measurer[0])
+        {
+            UseShellExecute = false,
+            CreateNoWindow = true,
+            RedirectStandardInput = true,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        };
+        foreach (string argument in limits.Measurer.Skip(1))
+            start.ArgumentList.Add(argument);
+        start.Environment["DOTNET_GCHeapHardLimit"] = Invariant($"0x{limits.MeasurerBytes:X}");
+        start.Environment["TMPDIR"] = Directory.CreateDirectory(limits.ScratchFolder).FullName;
+        start.Environment["DOTNET_gcServer"] = "0";
+
+        // Its last words are of no use to an operator, but must not fill the pipe.
+        var begun = Process.Start(start)!;
+        begun.BeginErrorReadLine();
+        return begun;
+    }
+}
