@@ -51,6 +51,11 @@ public static class Wiring
     /// <param name="scratchFolder">Folder for temporary files.</param>
     public static IArtworkReader ArtworkReader(string scratchFolder) => new ArtworkReader(new IntakeLimits(scratchFolder));
 
+    /// <summary>Measures file after file for another process of this program.</summary>
+    /// <param name="questions">Ends when there are no more.</param>
+    /// <param name="answers">Takes the answers.</param>
+    public static Task MeasureFilesAsync(TextReader questions, Stream answers) => MeasuringHost.RunAsync(questions, answers);
+
     /// <summary>Reads pairs of pictures without a shop.</summary>
     /// <param name="scratchFolder">Folder for temporary files.</param>
     public static IPairPictures PairPictures(string scratchFolder) => new PairPictures(new IntakeLimits(scratchFolder));

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Laydown.Intake.Artwork;
 
 namespace Laydown.Cli.Check;
 
@@ -14,7 +13,7 @@ internal static class MeasureFilesCommand
         command.SetAction(async (_, _) =>
         {
             using Stream answers = Console.OpenStandardOutput();
-            await MeasuringHost.RunAsync(Console.In, answers);
+            await Wiring.MeasureFilesAsync(Console.In, answers);
             return ExitCodes.Done;
         });
         return command;
