@@ -51,6 +51,24 @@ public sealed class StackLawTests
     }
 
     [Fact]
+    public void Shaped_masks_reach_every_layer_they_are_wished_for_and_are_told()
+    {
+        MaskShaping white = new(0.8, 0.3, [0, 30, 100], [new(10, 5, 40, 20)]), block = new(-1.5), clear = new(KeepOutsMm: [new(0, 0, 5, 5), new(9, 9, 5, 5)]);
+        BuildWish wish = new(false, false, false, WhiteSource.UnderImage, null, 150, 0.3, true, BlockOut: WhiteSource.Alpha,
+            WhiteShaping: white, BlockOutShaping: block, ClearShaping: clear);
+        LayerStack stack = Derive(wish, SheetLight.Clear).Value;
+        Assert.Equal(2, stack.Layers.Count(l => l.Group == InkGroup.White && l.Shaping == white));
+        Assert.Equal(block, stack.Layers.Single(l => l.Group == InkGroup.BlockOut).Shaping);
+        Assert.Equal(clear, stack.Layers.Single(l => l.Group == InkGroup.Clear).Shaping);
+        Assert.True(stack.Layers.Single(l => l.Group == InkGroup.Colour).Shaping.IsNone);
+        string told = string.Join(' ', stack.Because);
+        Assert.Contains("Mask of the white: no part under 0.3 mm, fades over 0.8 mm inward, strength by a curve of 3 steps, 1 place kept out, as asked for.", told, StringComparison.Ordinal);
+        Assert.Contains("Mask of the block-out: fades over 1.5 mm outward, as asked for.", told, StringComparison.Ordinal);
+        Assert.Contains("Mask of the clear: 2 places kept out, as asked for.", told, StringComparison.Ordinal);
+        Assert.DoesNotContain("Mask of", string.Join(' ', Derive(wish with { WhiteShaping = null, BlockOutShaping = new(), ClearShaping = null }, SheetLight.Clear).Value.Because), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void White_over_100_percent_is_split_into_layers_of_equal_strength()
     {
         LayerStack stack = Derive(new(false, false, false, WhiteSource.UnderImage, null, 150, 0.3, false), SheetLight.Clear).Value;
@@ -141,6 +159,17 @@ public sealed class StackRefusalTests
             new(plain with { Layers = [SmallStacks.Of(InkGroup.Colour, SheetFace.First) with { Source = WhiteSource.Flood }] }, SheetLight.Clear, "/build/layers/0/source", "null"),
             new(plain with { Layers = [SmallStacks.Of(InkGroup.White, SheetFace.First) with { Negative = true }] }, SheetLight.Clear, "/build/layers/0/negative", "false"),
             new(plain with { Layers = [SmallStacks.Of(InkGroup.White, SheetFace.First) with { Source = WhiteSource.NamedSeparation }] }, SheetLight.Clear, "/build/layers/0/separationName", "name"),
+            new(plain with { White = WhiteSource.Flood, WhiteShaping = new(0.5) }, SheetLight.Clear, "/build/whiteShaping/featherMm", "a flood has none"),
+            new(plain with { White = WhiteSource.Alpha, WhiteShaping = new(double.NaN) }, SheetLight.Clear, "/build/whiteShaping/featherMm", "-10 mm to 10 mm"),
+            new(plain with { White = WhiteSource.Alpha, WhiteShaping = new(0, 10.1) }, SheetLight.Clear, "/build/whiteShaping/minFeatureMm", "-10 mm to 10 mm"),
+            new(plain with { White = WhiteSource.Alpha, WhiteShaping = new(StrengthCurve: [0, 60, 50, 100]) }, SheetLight.Clear, "/build/whiteShaping/strengthCurve", "never fall"),
+            new(plain with { White = WhiteSource.Alpha, WhiteShaping = new(StrengthCurve: [10, 100]) }, SheetLight.Clear, "/build/whiteShaping/strengthCurve", "from 0 to 100"),
+            new(plain with { BlockOut = WhiteSource.Alpha, BlockOutShaping = new(KeepOutsMm: [new(0, 0, 5, 5), new(0, 0, 0, 5)]) }, SheetLight.Clear, "/build/blockOutShaping/keepOutsMm/1", "over 0 mm"),
+            new(plain with { Clear = true, ClearShaping = new(0, 2) }, SheetLight.Clear, "/build/clearShaping/minFeatureMm", "a flood has none"),
+            new(plain with { Layers = [SmallStacks.Of(InkGroup.Colour, SheetFace.First) with { FeatherMm = 1 }] }, SheetLight.Clear, "/build/layers/0/featherMm", "colour has no mask"),
+            new(plain with { Layers = [SmallStacks.Of(InkGroup.Colour, SheetFace.First) with { StrengthCurve = [0, 100] }] }, SheetLight.Clear, "/build/layers/0/strengthCurve", "none"),
+            new(plain with { Layers = [SmallStacks.Of(InkGroup.Colour, SheetFace.First) with { KeepOutsMm = [new(0, 0, 1, 1)] }] }, SheetLight.Clear, "/build/layers/0/keepOutsMm", "none"),
+            new(plain with { Layers = [SmallStacks.Of(InkGroup.White, SheetFace.First) with { Source = WhiteSource.Flood, MinFeatureMm = -11 }] }, SheetLight.Clear, "/build/layers/0/minFeatureMm", "10 mm"),
         ];
     }
 

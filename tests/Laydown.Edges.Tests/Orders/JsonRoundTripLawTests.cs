@@ -46,7 +46,8 @@ public sealed class JsonRoundTripLawTests
         JsonObject root = JsonNode.Parse(LaydownJson.ToBytes(stack))!.AsObject();
         root.Remove("seenFrom");
         root.Remove("dayNight");
-        root["layers"]![0]!.AsObject().Remove("negative");
+        foreach (string later in new[] { "negative", "featherMm", "minFeatureMm", "strengthCurve", "keepOutsMm" })
+            Assert.True(root["layers"]![0]!.AsObject().Remove(later));
         LayerStack back = LaydownJson.Read<LayerStack>("stack.json", new MemoryStream(System.Text.Encoding.UTF8.GetBytes(root.ToJsonString()))).Value;
         Assert.Equal(LaydownJson.ToBytes(stack), LaydownJson.ToBytes(back));
     }
@@ -54,11 +55,14 @@ public sealed class JsonRoundTripLawTests
     [Fact]
     public void A_build_with_all_its_wishes_comes_back_with_the_same_bytes()
     {
+        MaskShaping shaping = new(0.8, -0.3, [0, 40, 100], [new(10, 5, 40, 12.5)]);
         BuildWish build = new(true, false, false, WhiteSource.MaskPicture, null, 110, 0.2, true, PrintedFace.Second, SeenFrom.BothSides, BackPicture.Own, 80,
-            WhiteSource.NamedSeparation, "Stop", 150, 0.4, true, true, 4, [new(SheetFace.Second, InkGroup.White, WhiteSource.Alpha, null, 1, 100, 0, true, true)]);
+            WhiteSource.NamedSeparation, "Stop", 150, 0.4, true, true, 4, [new(SheetFace.Second, InkGroup.White, WhiteSource.Alpha, null, 1, 100, 0, true, true, -0.5, 0.25, [0, 10, 100], [new(1, 2, 3, 4)])],
+            shaping, shaping with { FeatherMm = -2 }, new(KeepOutsMm: [new(0, 0, 5, 5)]));
         Order order = SampleRecords.Order();
         byte[] bytes = LaydownJson.ToBytes(order with { Items = [order.Items[0] with { Build = build }] });
         Assert.Equal(bytes, LaydownJson.ToBytes(SampleRecords.Read(bytes).Value));
+        Assert.Contains("\"featherMm\": 0.8", System.Text.Encoding.UTF8.GetString(bytes), StringComparison.Ordinal);
         Assert.Contains("\"seenFrom\": \"bothSides\"", System.Text.Encoding.UTF8.GetString(bytes), StringComparison.Ordinal);
     }
 

@@ -46,6 +46,10 @@ public sealed class OrderJsonRefusalTests
     [InlineData("blockOutChokeMm", "-51", "at least -50")]
     [InlineData("whiteNegative", "\"yes\"", "true or false")]
     [InlineData("maskPage", "0", "at least 1")]
+    [InlineData("whiteShaping", "{\"featherMm\":10.5}", "at most 10")]
+    [InlineData("blockOutShaping", "{\"minFeatureMm\":-11}", "at least -10")]
+    [InlineData("whiteShaping", "{\"strengthCurve\":[0]}", "at least 2 entries")]
+    [InlineData("clearShaping", "{\"keepOutsMm\":[{\"xMm\":0,\"yMm\":0,\"widthMm\":-1,\"heightMm\":1}]}", "at least 0")]
     [InlineData("layers", "[]", "at least 1 entries")]
     [InlineData("layers", "[{\"face\":\"third\"}]", "first, second")]
     public void A_wish_for_the_build_out_of_bounds_is_named_with_its_path(string field, string json, string wanted) => Assert.Contains(

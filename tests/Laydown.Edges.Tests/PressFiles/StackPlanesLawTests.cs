@@ -18,8 +18,13 @@ public sealed class StackPlanesLawTests
 
     private static readonly BuildWish BothSides = Plain with { SeenFrom = SeenFrom.BothSides, Back = BackPicture.Own, BlockOut = WhiteSource.Flood };
 
+    private static readonly double[] Curve = [0, 20, 70, 70, 100];
+
+    // Columns 20 to 39, rows 15 to 34 from above.
+    private static readonly RectMm KeptOut = new(5.08, 1.27, 5.08, 5.08);
+
     public static TheoryData<string> Wishes() =>
-        ["both sides on one face", "both sides on second", "both sides on both faces", "both sides of opaque", "same picture", "window", "white in the dark", "lamp window", "night apart", "named, negative"];
+        ["both sides on one face", "both sides on second", "both sides on both faces", "both sides of opaque", "same picture", "window", "white in the dark", "lamp window", "night apart", "named, negative", "curve and places kept out", "clear with a place kept out"];
 
     [Theory, MemberData(nameof(Wishes))]
     public async Task Every_plane_of_a_derived_stack_holds_what_its_layer_says(string name)
@@ -47,6 +52,8 @@ public sealed class StackPlanesLawTests
         "white in the dark" => (Plain with { Lit = true, White = WhiteSource.MaskPicture, WhitePercent = 150 }, SheetLight.Opal),
         "lamp window" => (Plain with { Lit = true, BlockOut = WhiteSource.MaskPicture, BlockOutNegative = true, BlockOutPercent = 80 }, SheetLight.Clear),
         "night apart" => (Plain with { Lit = true, DayNight = true, Printed = PrintedFace.Both }, SheetLight.Clear),
+        "curve and places kept out" => (Plain with { Lit = true, White = WhiteSource.MaskPicture, WhitePercent = 90, WhiteShaping = new(0, 0, Curve, [KeptOut]) }, SheetLight.Clear),
+        "clear with a place kept out" => (Plain with { Clear = true, ClearShaping = new(KeepOutsMm: [KeptOut]) }, SheetLight.Opaque),
         _ => (Plain with { Lit = true, White = WhiteSource.NamedSeparation, WhiteSeparation = "Stop", WhiteNegative = true }, SheetLight.Clear),
     };
 
@@ -91,7 +98,13 @@ public sealed class StackPlanesLawTests
             WhiteSource.MaskPicture => 255 * (1 - light),
             _ => Plate("Stop"),
         };
-        return (layer.Negative ? 255 - mask : mask) * layer.StrengthPercent / 100;
+        mask = layer.Negative ? 255 - mask : mask;
+        if (layer.KeepOutsMm is not null && x is >= 20 and < 40 && y is >= 15 and < 35)
+            return 0;
+        double step = mask / 255 * (Curve.Length - 1);
+        int below = Math.Min((int)step, Curve.Length - 2);
+        double curved = Curve[below] + ((step - below) * (Curve[below + 1] - Curve[below]));
+        return (layer.StrengthCurve is null ? mask : curved * 2.55) * layer.StrengthPercent / 100;
     }
 
     /// <summary>Page 1 is dark on its left half, page 2 on its left quarter: on whichever face they lie, each viewer finds his picture so.</summary>

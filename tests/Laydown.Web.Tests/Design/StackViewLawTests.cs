@@ -53,6 +53,17 @@ public sealed class StackViewLawTests : BunitContext
     }
 
     [Fact]
+    public void What_is_done_to_a_mask_is_told_in_the_table_and_in_the_section()
+    {
+        Layer white = (Of(InkGroup.White, 1) with { Source = WhiteSource.UnderImage, ChokeMm = 0.2 })
+            .With(new(0.5, 0.3, [0, 80, 100], [new(10, 10, 20, 20)]));
+        var view = View(new([white, Of(InkGroup.Colour, 1)], false, []));
+        Assert.Contains("choked 0.2 mm, no part under 0.3 mm, fades over 0.5 mm inward, strength by a curve of 3 steps, 1 place kept out",
+            view.Find("tbody").TextContent, StringComparison.Ordinal);
+        Assert.Contains("fades over 0.5 mm inward", view.Find("svg > desc").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_table_names_the_faces_for_one_viewer_and_for_two()
     {
         LayerStack both = new([Of(InkGroup.Colour, 1), Of(InkGroup.Colour, 1) with { Face = SheetFace.Second }], false, [], SeenFrom.BothSides);

@@ -70,7 +70,8 @@ internal static class FromEye
     {
         int page = source == WhiteSource.MaskPicture ? wish.MaskPageOrNext : viewer == Viewer.Back ? wish.BackPage ?? 1 : 1;
         string? name = source == WhiteSource.NamedSeparation ? wish.WhiteSeparation : null;
-        return new(InkGroup.White, viewer, source, name, page, wish.WhitePercent > 0 ? wish.WhitePercent : 100, wish.WhiteChokeMm, wish.WhiteNegative);
+        return new(InkGroup.White, viewer, source, name, page, wish.WhitePercent > 0 ? wish.WhitePercent : 100, wish.WhiteChokeMm, wish.WhiteNegative,
+            wish.WhiteShaping);
     }
 
     private static bool AddBlockOut(
@@ -87,7 +88,7 @@ internal static class FromEye
         int page = source == WhiteSource.MaskPicture ? wish.MaskPageOrNext : 1;
         PlannedLayer layer = new(
             InkGroup.BlockOut, Viewer.Front, source, source == WhiteSource.NamedSeparation ? wish.BlockOutSeparation : null, page,
-            wish.BlockOutPercent, wish.BlockOutChokeMm, wish.BlockOutNegative);
+            wish.BlockOutPercent, wish.BlockOutChokeMm, wish.BlockOutNegative, wish.BlockOutShaping);
         (printed == PrintedFace.Both && !both && wish.BackPage is null ? behind : before).AddRange(StackBuilder.Shared(layer, because));
         because.Add("Block-out lies behind the white, so that the white still returns the picture's light and the black is not seen.");
         if (inkSet.Find(InkRole.Black) is { SolidDensity: > 0 } black)

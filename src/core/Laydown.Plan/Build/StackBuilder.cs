@@ -53,18 +53,29 @@ public static class StackBuilder
         first.Reverse();
         if (wish.Clear)
         {
-            AddClear(first);
-            AddClear(second);
+            AddClear(first, wish.ClearShaping);
+            AddClear(second, wish.ClearShaping);
             because.Add(printed == PrintedFace.Both ? "Clear goes on last on each face, over all the rest." : "Clear goes on last, over all the rest.");
         }
 
+        Tell([.. first, .. second], because);
         return [.. first, .. second];
     }
 
-    private static void AddClear(List<Layer> face)
+    private static void AddClear(List<Layer> face, MaskShaping? shaping)
     {
         if (face.Count > 0)
-            face.Add(new(face[0].Face, InkGroup.Clear, WhiteSource.Flood, null, 1, MostPercent, 0, face[^1].Mirrored));
+            face.Add(new Layer(face[0].Face, InkGroup.Clear, WhiteSource.Flood, null, 1, MostPercent, 0, face[^1].Mirrored).With(shaping));
+    }
+
+    // One sentence for each group whose masks are worked up; layers that share a strength share it.
+    private static void Tell(IEnumerable<Layer> layers, List<string> because)
+    {
+        foreach (Layer layer in layers.Where(l => !l.Shaping.IsNone).DistinctBy(l => l.Group))
+        {
+            string fade = layer.FeatherMm > 0 ? " It is full again inside, so it does not show beside the picture where register is off." : "";
+            because.Add(Invariant($"Mask of the {Words(layer.Group)}: {string.Join(", ", layer.Shaping.Words())}, as asked for.{fade}"));
+        }
     }
 
     /// <summary>Shares a strength evenly among as many layers as it needs.</summary>

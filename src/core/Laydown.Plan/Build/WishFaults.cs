@@ -12,7 +12,7 @@ internal static class WishFaults
 
     /// <summary>The faults of a wish whose layers are to be derived.</summary>
     internal static IEnumerable<InputFault> Of(BuildWish wish, Stock stock, string file, string path) =>
-        OfSheet(wish, stock).Concat(OfFace(wish, stock)).Concat(OfWhite(wish)).Concat(OfBlockOut(wish, stock)).Concat(OfBack(wish))
+        OfSheet(wish, stock).Concat(OfFace(wish, stock)).Concat(OfWhite(wish)).Concat(OfBlockOut(wish, stock)).Concat(OfBack(wish)).Concat(OfShapings(wish))
             .Select(f => new InputFault(file, null, path + f.Field, f.Found, f.Wanted));
 
     /// <summary>The faults of layers written out by hand.</summary>
@@ -32,6 +32,8 @@ internal static class WishFaults
                 yield return new(file, null, field + "/separationName", "no name", "the name of the separation");
             if (layer.Negative && !Layer.TakesNegative(layer.Source))
                 yield return new(file, null, field + "/negative", Invariant($"true for {Words(layer.Source)}"), "false, or a mask that can be read the other way round");
+            foreach ((string name, string found, string wanted) in layer.Shaping.Faults(layer.Group, layer.Source))
+                yield return new(file, null, Invariant($"{field}/{name}"), found, wanted);
         }
     }
 
@@ -106,6 +108,15 @@ internal static class WishFaults
         if (wish.MaskPage is < 1)
             yield return ("/maskPage", Invariant($"{wish.MaskPage}"), "a page from 1");
     }
+
+    // White that no one named floods the piece, and so does clear.
+    private static IEnumerable<(string Field, string Found, string Wanted)> OfShapings(BuildWish wish) =>
+        OfShaping("/whiteShaping", wish.WhiteShaping, InkGroup.White, wish.White)
+            .Concat(OfShaping("/blockOutShaping", wish.BlockOutShaping, InkGroup.BlockOut, wish.BlockOut))
+            .Concat(OfShaping("/clearShaping", wish.ClearShaping, InkGroup.Clear, WhiteSource.Flood));
+
+    private static IEnumerable<(string Field, string Found, string Wanted)> OfShaping(string field, MaskShaping? shaping, InkGroup group, WhiteSource? source) =>
+        (shaping?.Faults(group, source) ?? []).Select(f => (field + "/" + f.Field, f.Found, f.Wanted));
 
     private static string Words(WhiteSource? source) => source is null ? "no source" : Camel(Invariant($"{source}"));
 

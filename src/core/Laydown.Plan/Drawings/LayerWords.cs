@@ -15,7 +15,7 @@ internal static class LayerWords
         _ => "Block-out",
     };
 
-    /// <summary>Source, strength, choke and reading direction; a flood reads the same either way.</summary>
+    /// <summary>Source, strength, choke, shaping and reading direction; a flood reads the same either way.</summary>
     internal static string Detail(Layer layer)
     {
         List<string> words = [];
@@ -27,6 +27,7 @@ internal static class LayerWords
             words.Add("negative: the mask opens a window");
         if (layer.ChokeMm != 0)
             words.Add(Invariant($"{(layer.ChokeMm > 0 ? "choke" : "spread")} {Math.Abs(layer.ChokeMm):0.##} mm"));
+        words.AddRange(layer.Shaping.Words());
         if (!layer.IsFlood)
             words.Add(layer.Mirrored ? "mirrored" : "right-reading");
         return string.Join(", ", words);

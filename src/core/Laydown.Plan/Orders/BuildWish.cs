@@ -25,6 +25,9 @@ namespace Laydown.Plan.Orders;
 /// <param name="BlockOutNegative">Whether the mask of the block-out is read the other way round: it opens a window for the lamp.</param>
 /// <param name="MaskPage">Page of the mask picture; null for the page after the pictures.</param>
 /// <param name="Layers">Layers written out by hand in the order they are printed; null to have them derived from the rest.</param>
+/// <param name="WhiteShaping">What is done to the mask of the white after its choke; null for nothing.</param>
+/// <param name="BlockOutShaping">What is done to the mask of the block-out after its choke; null for nothing.</param>
+/// <param name="ClearShaping">What is done to the clear, such as places kept out; null for nothing.</param>
 public sealed record BuildWish(
     bool SeenThroughSheet,
     bool Lit,
@@ -45,7 +48,10 @@ public sealed record BuildWish(
     bool WhiteNegative = false,
     bool BlockOutNegative = false,
     int? MaskPage = null,
-    IReadOnlyList<Layer>? Layers = null)
+    IReadOnlyList<Layer>? Layers = null,
+    MaskShaping? WhiteShaping = null,
+    MaskShaping? BlockOutShaping = null,
+    MaskShaping? ClearShaping = null)
 {
     /// <summary>Page of the picture behind the white; null where there is none.</summary>
     [System.Text.Json.Serialization.JsonIgnore]

@@ -1,3 +1,5 @@
+using Laydown.Measures;
+
 namespace Laydown.Press.Stacks;
 
 /// <summary>One ink layer.</summary>
@@ -10,6 +12,10 @@ namespace Laydown.Press.Stacks;
 /// <param name="ChokeMm">Choke (positive) or spread (negative), mm.</param>
 /// <param name="Mirrored">Whether it is printed mirrored: the one it is meant for sees it through the sheet.</param>
 /// <param name="Negative">Whether its mask is read the other way round: ink where the mask has none, so that the mask opens a window.</param>
+/// <param name="FeatherMm">Width over which the edge of its mask fades, mm: inside the edge where positive, outside where negative.</param>
+/// <param name="MinFeatureMm">Least width of its ink, mm, or of gaps in it where negative.</param>
+/// <param name="StrengthCurve">Strength at even steps of the mask, percent from 0 to 100; null for straight.</param>
+/// <param name="KeepOutsMm">Places that stay bare, mm from the lower left corner of the finished piece; null for none.</param>
 public sealed record Layer(
     SheetFace Face,
     InkGroup Group,
@@ -19,8 +25,26 @@ public sealed record Layer(
     double StrengthPercent,
     double ChokeMm,
     bool Mirrored,
-    bool Negative = false)
+    bool Negative = false,
+    double FeatherMm = 0,
+    double MinFeatureMm = 0,
+    IReadOnlyList<double>? StrengthCurve = null,
+    IReadOnlyList<RectMm>? KeepOutsMm = null)
 {
+    /// <summary>What is done to its mask after the choke.</summary>
+    [System.Text.Json.Serialization.JsonIgnore]
+    public MaskShaping Shaping => new(FeatherMm, MinFeatureMm, StrengthCurve, KeepOutsMm);
+
+    /// <summary>The layer with its mask shaped.</summary>
+    /// <param name="shaping">What is done; null for nothing.</param>
+    public Layer With(MaskShaping? shaping) => this with
+    {
+        FeatherMm = shaping?.FeatherMm ?? 0,
+        MinFeatureMm = shaping?.MinFeatureMm ?? 0,
+        StrengthCurve = shaping?.StrengthCurve,
+        KeepOutsMm = shaping?.KeepOutsMm,
+    };
+
     /// <summary>Whether it covers the whole piece.</summary>
     [System.Text.Json.Serialization.JsonIgnore]
     public bool IsFlood => Group != InkGroup.Colour && Source is null or WhiteSource.Flood;

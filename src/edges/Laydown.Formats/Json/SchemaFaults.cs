@@ -35,7 +35,7 @@ internal static class SchemaFaults
         List<InputFault> faults = [];
         foreach (EvaluationResults one in results.Details.Prepend(results).Where(r => r.HasErrors))
         {
-            JsonNode? rule = At(schema, one.EvaluationPath);
+            JsonNode? rule = Rule(schema, one.EvaluationPath);
             JsonNode? value = At(root, one.InstanceLocation);
             foreach (string keyword in one.Errors!.Keys)
                 faults.AddRange(Words(fileName, one.InstanceLocation.ToString(), keyword, rule, value));
@@ -107,6 +107,20 @@ internal static class SchemaFaults
         string text = value switch { null => "nothing", JsonArray { Count: 0 } => "an empty list", _ => value.ToJsonString(LaydownJson.Options) };
         text = string.Join(' ', text.Split(['\r', '\n', '\t', ' '], StringSplitOptions.RemoveEmptyEntries));
         return text.Length <= 60 ? text : text[..60] + "…";
+    }
+
+    /// <summary>The rule that was broken; on its way a type met before is only referred to.</summary>
+    private static JsonNode? Rule(JsonNode schema, JsonPointer path)
+    {
+        JsonNode? rule = schema;
+        foreach (string step in path.ToString().Split('/').Skip(1))
+        {
+            rule = step == "$ref" && rule?["$ref"] is { } elsewhere
+                ? At(schema, JsonPointer.Parse(elsewhere.ToString().TrimStart('#')))
+                : rule is null ? null : At(rule, JsonPointer.Parse("/" + step));
+        }
+
+        return rule;
     }
 
     private static JsonNode? At(JsonNode root, JsonPointer pointer) => pointer.TryEvaluate(root, out JsonNode? found) ? found : null;

@@ -102,6 +102,9 @@ internal static class SchemaRules
         ["whiteChokeMm"] = From(-50, 50),
         ["blockOutChokeMm"] = From(-50, 50),
         ["chokeMm"] = From(-50, 50),
+        ["featherMm"] = From(-10, 10),
+        ["minFeatureMm"] = From(-10, 10),
+        ["keepOutsMm"] = Entries(0, 1000),
         ["lays"] = Both(Entries(0, 100), Each(From(0, 100_000))),
         ["HeadGap.mm"] = From(0, 30),
         ["viewingDistanceM"] = Over(0, 1000),
@@ -130,6 +133,7 @@ internal static class SchemaRules
         ["backPercent"] = Over(0, 100),
         ["whiteLayerPercent"] = Over(0, 200),
         ["curve"] = Both(Entries(2, 4097), Each(From(0, 100))),
+        ["strengthCurve"] = Both(Entries(2, 1000), Each(From(0, 100))),
 
         // The press.
         ["maxLanes"] = From(0, 50),
@@ -275,7 +279,12 @@ internal static class SchemaRules
         r["maxItems"] = most;
     };
 
-    private static Action<JsonObject> Each(Action<JsonObject> rule) => r => rule(r["items"]!.AsObject());
+    // A type met before is referred to: its entries have their rule there.
+    private static Action<JsonObject> Each(Action<JsonObject> rule) => r =>
+    {
+        if (!r.ContainsKey("$ref"))
+            rule(r["items"]!.AsObject());
+    };
 
     private static Action<JsonObject> Both(Action<JsonObject> one, Action<JsonObject> other) => one + other;
 }

@@ -14,7 +14,7 @@ internal static class LayerText
         _ => "Block-out",
     };
 
-    /// <summary>Face, source, strength, choke, mirroring.</summary>
+    /// <summary>Face, source, strength, choke, shaping, mirroring.</summary>
     internal static string Detail(Layer layer)
     {
         List<string> words = [layer.Face == SheetFace.First ? "first surface" : "second surface"];
@@ -34,6 +34,7 @@ internal static class LayerText
             words.Add(Invariant($"{layer.StrengthPercent:0.#} %"));
         if (layer.ChokeMm != 0)
             words.Add(Invariant($"{(layer.ChokeMm > 0 ? "choke" : "spread")} {Math.Abs(layer.ChokeMm):0.##} mm"));
+        words.AddRange(layer.Shaping.Words());
         words.Add(layer.Mirrored ? "mirrored" : "right-reading");
         return string.Join(" · ", words);
     }

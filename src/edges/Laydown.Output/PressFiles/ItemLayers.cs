@@ -67,12 +67,13 @@ internal sealed class ItemLayers(IPageRenderer renderer, PrintCondition conditio
         IReadOnlyList<InputFault> lost = LostPlates.Of(item.Item.Artwork, page, picture, plates.Plates, separations, stack);
         if (lost.Count > 0)
             return Reading.Refused<int>(lost);
+        PressPixels pixels = PressPixels.Of(item.Item, ppi);
         int made = 0;
         for (int layer = 0; layer < stack.Layers.Count; layer++)
         {
             if (stack.Layers[layer].ArtworkPage != page)
                 continue;
-            Reading<LayerRecipe> recipe = recipes.Of(item.Item.Artwork, stack.Layers[layer], plates.Plates, separations, ppi);
+            Reading<LayerRecipe> recipe = recipes.Of(item.Item.Artwork, stack.Layers[layer], plates.Plates, separations, pixels);
             if (!recipe.IsTaken)
                 return Reading.Refused<int>(recipe.Faults);
             ITileSink sink = sinkOf(layer, recipe.Value, picture.Rows, picture.Columns);

@@ -26,13 +26,13 @@ internal sealed class LayerRecipes(PrintCondition condition, InkSet inkSet, Link
     /// <param name="layer">The layer.</param>
     /// <param name="plates">Plates of its page, by name.</param>
     /// <param name="separations">Named separations of the page.</param>
-    /// <param name="ppi">Resolution the stages at press work in, ppi: that of the plates where they are not scaled.</param>
+    /// <param name="pixels">Pixels the stages at press work in: those of the plates where they are not scaled.</param>
     /// <returns>The recipe, or why the layer cannot be made.</returns>
     public Reading<LayerRecipe> Of(
-        string file, Layer layer, IReadOnlyList<string> plates, IReadOnlyList<NamedSeparation> separations, double ppi) =>
+        string file, Layer layer, IReadOnlyList<string> plates, IReadOnlyList<NamedSeparation> separations, PressPixels pixels) =>
         layer.Group == InkGroup.Colour
             ? ColourOf(file, layer)
-            : MaskOf(file, layer, plates, separations).Then(mask => Turned(file, layer, mask)).Then(mask => OneInkOf(file, layer, mask, ppi));
+            : MaskOf(file, layer, plates, separations).Then(mask => Turned(file, layer, mask)).Then(mask => OneInkOf(file, layer, mask, pixels));
 
     private Reading<LayerRecipe> ColourOf(string file, Layer layer)
     {
@@ -134,7 +134,7 @@ internal sealed class LayerRecipes(PrintCondition condition, InkSet inkSet, Link
             new InputFault(file, layer.ArtworkPage, "separations", found, Invariant($"\"{name}\" for the {layer.Group} layer")));
     }
 
-    private Reading<LayerRecipe> OneInkOf(string file, Layer layer, MaskStages mask, double ppi)
+    private Reading<LayerRecipe> OneInkOf(string file, Layer layer, MaskStages mask, PressPixels pixels)
     {
         if (layer.StrengthPercent is not (> 0 and <= 200))
             return Refused(file, layer, "StrengthPercent", Invariant($"{layer.StrengthPercent} %"), "over 0 % to 200 %");
@@ -142,12 +142,12 @@ internal sealed class LayerRecipes(PrintCondition condition, InkSet inkSet, Link
         if (inkSet.Find(role) is null)
             return Refused(file, layer, "inks", Invariant($"no {role} in {inkSet.Id}"), Invariant($"an ink for the {layer.Group} layer"));
 
+        if (layer.Shaping.Faults(layer.Group, layer.Source).FirstOrDefault() is { Field: not null } fault)
+            return Refused(file, layer, fault.Field, fault.Found, fault.Wanted);
+
         // More than one full laydown is shared evenly by two channels of the same ink.
         int planes = layer.StrengthPercent > 100 ? 2 : 1;
-        List<ITileStage> stages = [.. mask.AtPress];
-        double chokePixels = layer.ChokeMm * ppi / 25.4;
-        if (Math.Abs(chokePixels) >= 1)
-            stages.Add(new Choke(chokePixels));
+        List<ITileStage> stages = [.. mask.AtPress, .. Shaped(layer, pixels)];
         if (Math.Abs(layer.StrengthPercent - (100 * planes)) > 1e-9)
             stages.Add(new InkCurves([InkCurve.Straight(layer.StrengthPercent / planes)]));
         stages.Add(new InkCurves([CurveOf(role)]));
@@ -155,6 +155,21 @@ internal sealed class LayerRecipes(PrintCondition condition, InkSet inkSet, Link
             stages.Add(new PickInks([0, 0]));
         string[] names = planes == 1 ? [NameOf(role)] : [NameOf(role), NameOf(role) + " 2"];
         return Reading.Of(new LayerRecipe(mask.AtSource, stages, [.. names.Select(n => new InkPlane(role, n))], 100 * planes));
+    }
+
+    // The choke first, so that the least part is that of the ink as it is printed; then the fade; what is kept out stays bare with a hard edge.
+    private static IEnumerable<ITileStage> Shaped(Layer layer, PressPixels pixels)
+    {
+        if (Math.Abs(pixels.Across(layer.ChokeMm)) >= 1)
+            yield return new Choke(pixels.Across(layer.ChokeMm), pixels.Shape);
+        if (Math.Abs(pixels.Across(layer.MinFeatureMm)) > 2)
+            yield return new MinFeature(pixels.Across(layer.MinFeatureMm), pixels.Shape);
+        if (Math.Abs(pixels.Across(layer.FeatherMm)) > 0.5)
+            yield return new Feather(pixels.Across(Math.Abs(layer.FeatherMm)), layer.FeatherMm > 0, pixels.Shape);
+        if (layer.StrengthCurve is { } curve)
+            yield return new InkCurves([InkCurve.Through(curve, 100)]);
+        if (layer.KeepOutsMm is { Count: > 0 } places)
+            yield return new KeepOuts([.. places.Select(pixels.Of)]);
     }
 
     private static InkRole RoleOf(InkGroup group) => group switch

@@ -29,15 +29,21 @@ internal static class StackCommand
         return stack;
     }
 
+    private static string Mask(Layer layer)
+    {
+        string[] choke = layer.ChokeMm == 0 ? [] : [Invariant($"{(layer.ChokeMm > 0 ? "choke" : "spread")} {Math.Abs(layer.ChokeMm):0.##} mm")];
+        return string.Join(", ", choke.Concat(layer.Shaping.Words()));
+    }
+
     private static void Tell(ItemStack told, Words.Answer answer)
     {
         answer.Table(
-            ["printed", "layer", "from", "strength %", "face", "page", "reads"],
+            ["printed", "layer", "from", "strength %", "face", "page", "reads", "mask"],
             told.Stack.Layers.Select((l, i) => (IReadOnlyList<string>)
             [
                 Invariant($"{i + 1}"), Invariant($"{l.Group}"), Invariant($"{(l.Negative ? "not " : "")}{l.Source?.ToString() ?? "picture"}"),
                 Invariant($"{l.StrengthPercent:0.#}"), l.Face == SheetFace.First ? "first" : "second", Invariant($"{l.ArtworkPage}"),
-                l.IsFlood ? "either way" : l.Mirrored ? "mirrored" : "right",
+                l.IsFlood ? "either way" : l.Mirrored ? "mirrored" : "right", Mask(l),
             ]));
         foreach (string because in told.Stack.Because)
             answer.Line(because);

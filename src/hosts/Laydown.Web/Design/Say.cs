@@ -85,7 +85,8 @@ public static class Say
             > 0 => Invariant($", choked {layer.ChokeMm:0.##} mm"),
             _ => Invariant($", spread {-layer.ChokeMm:0.##} mm"),
         };
-        return Invariant($"{group}{source}{(layer.Negative ? ", negative" : "")}, {layer.StrengthPercent:0.#} %{choke}{(layer.Mirrored ? ", mirrored" : "")}");
+        string shaped = string.Concat(layer.Shaping.Words().Select(w => ", " + w));
+        return Invariant($"{group}{source}{(layer.Negative ? ", negative" : "")}, {layer.StrengthPercent:0.#} %{choke}{shaped}{(layer.Mirrored ? ", mirrored" : "")}");
     }
 
     /// <summary>A face in words, for those who look at the piece.</summary>
