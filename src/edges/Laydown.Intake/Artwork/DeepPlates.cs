@@ -33,7 +33,7 @@ internal sealed class DeepPlates : ITileSource, IDisposable
     public int Columns { get; }
 
     /// <summary>Writes a row of one plate; it is read only after all plates of the row were told to have arrived.</summary>
-    public void Write(int ink, int row, ReadOnlySpan<ushort> values) => RandomAccess.Write(handle, MemoryMarshal.AsBytes(values), Place(ink, row, 0));
+    public void Write(int ink, int row, ReadOnlySpan<ushort> values) => Positional.Put(handle, MemoryMarshal.AsBytes(values), Place(ink, row, 0));
 
     /// <inheritdoc/>
     public void ReadRow(int ink, int row, int firstColumn, Span<ushort> into)

@@ -12,14 +12,25 @@ namespace Laydown.Intake.Artwork;
 /// </summary>
 /// <remarks>
 /// Path and limits go to the child as one line; back come the length of the answer in bytes as a line, and the answer: an artwork record, or faults. A child
-/// that answers late, not at all or not in these words is ended with a fault, and the next file gets a new one. It ends by itself when its parent is gone.
+/// that answers late, not at all or not in these words is ended with a fault, and the next file gets a new one. It is ended when it has been idle for a
+/// while, and ends by itself when its parent is gone.
 /// </remarks>
-/// <param name="limits">Program, time and memory.</param>
-internal sealed class MeasuringChild(IntakeLimits limits) : IDisposable
+internal sealed class MeasuringChild : IDisposable
 {
     private const int EndingMs = 500;
+    private const int IdleMs = 20_000;
+    private readonly IntakeLimits limits;
     private readonly SemaphoreSlim one = new(1);
+    private readonly Timer idle;
     private Process? child;
+
+    /// <summary>Starts nothing yet: the process comes with the first file.</summary>
+    /// <param name="limits">Program, time and memory.</param>
+    public MeasuringChild(IntakeLimits limits)
+    {
+        this.limits = limits;
+        idle = new Timer(_ => EndIdle());
+    }
 
     /// <summary>Whether measuring in another process is wanted.</summary>
     public bool IsWanted => limits.Measurer.Count > 0;
@@ -56,6 +67,7 @@ internal sealed class MeasuringChild(IntakeLimits limits) : IDisposable
         {
             if (!answered)
                 End();
+            idle.Change(IdleMs, Timeout.Infinite);
             one.Release();
         }
     }
@@ -63,14 +75,25 @@ internal sealed class MeasuringChild(IntakeLimits limits) : IDisposable
     /// <inheritdoc/>
     public void Dispose()
     {
+        // No child is begun or ended by others any more once this holds the one place; it is kept.
+        one.Wait();
+        idle.Dispose();
         End();
-        one.Dispose();
     }
 
     private static Reading<ArtworkFile> Refused(string path, string field, string found, string wanted) =>
         Reading.Refused<ArtworkFile>(new InputFault(Path.GetFileName(path), null, field, found, wanted));
 
     private string How() => child is { } ended && ended.WaitForExit(EndingMs) ? Invariant($"exit code {ended.ExitCode}") : "it talks on";
+
+    /// <summary>A process that has had nothing to do for a while takes no memory any longer.</summary>
+    private void EndIdle()
+    {
+        if (!one.Wait(0))
+            return;
+        End();
+        one.Release();
+    }
 
     private void End()
     {
@@ -96,7 +119,7 @@ internal sealed class MeasuringChild(IntakeLimits limits) : IDisposable
         foreach (string argument in limits.Measurer.Skip(1))
             start.ArgumentList.Add(argument);
         start.Environment["DOTNET_GCHeapHardLimit"] = Invariant($"0x{limits.MeasurerBytes:X}");
-        start.Environment["TMPDIR"] = Directory.CreateDirectory(limits.ScratchFolder).FullName;
+        start.Environment["DOTNET_EnableDiagnostics"] = "0";
         start.Environment["DOTNET_gcServer"] = "0";
 
         // Its last words are of no use to an operator, but must not fill the pipe.

@@ -99,5 +99,5 @@ internal sealed class PlateFile : IDisposable
             Put(plate, y);
     }
 
-    private void Put(int plate, int y) => RandomAccess.Write(handle, line, (((long)plate * frame.Height) + y) * frame.Width);
+    private void Put(int plate, int y) => Positional.Put(handle, line, (((long)plate * frame.Height) + y) * frame.Width);
 }
