@@ -77,6 +77,33 @@ public sealed class ChokeLawTests
     }
 
     [Theory]
+    [InlineData(1, 1, 1)]
+    [InlineData(2.3, 1, 1)]
+    [InlineData(8.5, 1, 1)]
+    [InlineData(41, 1, 1)]
+    [InlineData(9.4, 720, 1080)]
+    [InlineData(6, 1200, 300)]
+    public void Grey_masks_come_out_of_every_width_of_register_as_of_the_plain_way(double radius, int acrossDpi, int alongDpi)
+    {
+        PixelShape shape = new(acrossDpi, alongDpi);
+        foreach (int columns in new[] { 5, 33, 300, 700 })
+        {
+            // Noise, and a plateau with a soft edge: wide parts of one value, full, bare and between.
+            Picture noise = Picture.Noise(1, 24, columns, 8);
+            Picture soft = new(1, 90, columns, (_, y, x) => (ushort)Math.Clamp((x + (y * 3) - 200) * 700, 0, y < 70 ? 65535 : 30000));
+            foreach (Picture mask in new[] { noise, soft })
+            {
+                foreach (double signed in new[] { radius, -radius })
+                {
+                    ushort[] plain = mask.Through(new Choke(signed, shape, Lanes.Plain));
+                    foreach (Lanes lanes in LanesHere.All)
+                        Assert.Equal(plain, mask.Through(new Choke(signed, shape, lanes)));
+                }
+            }
+        }
+    }
+
+    [Theory]
     [InlineData(7.6, 720, 1080)]
     [InlineData(12, 1200, 600)]
     [InlineData(5.5, 300, 1200)]

@@ -12,8 +12,8 @@ namespace Laydown.Raster.Masks;
 public sealed class Choke : ITileStage
 {
     private readonly Disc disc;
-    private readonly bool spread;
     private readonly Action<Tile, Tile, int> twoLevels;
+    private readonly Action<Tile, Tile, int> grey;
 
     /// <summary>A choke, or a spread where negative.</summary>
     /// <param name="radiusPixels">Distance, pixel widths, −4096 to 4096; parts of a pixel count.</param>
@@ -27,8 +27,8 @@ public sealed class Choke : ITileStage
     internal Choke(double radiusPixels, PixelShape? shape, Lanes lanes)
     {
         disc = new(Math.Abs(radiusPixels), shape ?? PixelShape.Square);
-        spread = radiusPixels < 0;
-        twoLevels = TwoLevels(lanes, disc, spread);
+        twoLevels = TwoLevels(lanes, disc, radiusPixels < 0);
+        grey = Grey(lanes, disc, radiusPixels < 0);
     }
 
     /// <summary>As far as the disc.</summary>
@@ -45,7 +45,7 @@ public sealed class Choke : ITileStage
             if (IsBareAndFull(source, ink))
                 twoLevels(source, target, ink);
             else
-                new GreyChoke(disc, spread).Run(source, target, ink);
+                grey(source, target, ink);
         }
     }
 
@@ -57,6 +57,15 @@ public sealed class Choke : ITileStage
         (Lanes.Wide256, true) => new WideChoke<Bytes256, Vector256<byte>, byte>(disc, spread).Run,
         (Lanes.Wide256, false) => new WideChoke<Words256, Vector256<ushort>, ushort>(disc, spread).Run,
         _ => new TwoLevelChoke(disc, spread).Run,
+    };
+
+    private static Action<Tile, Tile, int> Grey(Lanes lanes, Disc disc, bool spread) => (lanes, spread) switch
+    {
+        (Lanes.Wide512, false) => new WideGreyChoke<Words512, Vector512<ushort>, LeastOf>(disc).Run,
+        (Lanes.Wide512, true) => new WideGreyChoke<Words512, Vector512<ushort>, GreatestOf>(disc).Run,
+        (Lanes.Wide256, false) => new WideGreyChoke<Words256, Vector256<ushort>, LeastOf>(disc).Run,
+        (Lanes.Wide256, true) => new WideGreyChoke<Words256, Vector256<ushort>, GreatestOf>(disc).Run,
+        _ => new GreyChoke(disc, spread).Run,
     };
 
     private static bool IsBareAndFull(Tile tile, int ink)
