@@ -18,6 +18,12 @@ internal static partial class ProcessMeter
             + children.SystemSeconds + (children.SystemMicroseconds / 1e6);
     }
 
+    /// <summary>Processor time of this thread, s, to the nanosecond.</summary>
+    public static double ThreadSeconds() => Clock(3);
+
+    /// <summary>Processor time of all threads of this process, s, to the nanosecond: for libraries with threads of their own.</summary>
+    public static double ProcessSeconds() => Clock(2);
+
     /// <summary>Most memory this process held since the last reset, MiB.</summary>
     public static double PeakMb()
     {
@@ -28,9 +34,23 @@ internal static partial class ProcessMeter
     /// <summary>Starts counting the peak anew.</summary>
     public static void ResetPeak() => File.WriteAllText("/proc/self/clear_refs", "5");
 
+    private static double Clock(int clock) => GetTime(clock, out TimeSpec time) == 0
+        ? time.Seconds + (time.Nanoseconds / 1e9)
+        : throw new InvalidOperationException("clock_gettime failed; wanted Linux.");
+
     private static Usage Read() => GetUsage(OfChildren, out Usage usage) == 0
         ? usage
         : throw new InvalidOperationException("getrusage failed; wanted Linux.");
+
+    [LibraryImport("libc", EntryPoint = "clock_gettime")]
+    private static partial int GetTime(int clock, out TimeSpec time);
+
+    [StructLayout(LayoutKind.Sequential)]
+    private readonly struct TimeSpec
+    {
+        public readonly long Seconds;
+        public readonly long Nanoseconds;
+    }
 
     [LibraryImport("libc", EntryPoint = "getrusage")]
     private static partial int GetUsage(int who, out Usage usage);

@@ -43,7 +43,10 @@ internal static class Raster
         return Result(rows, boards, chain);
     }
 
-    private static IEnumerable<RasterRow> Stages(RasterPictures pictures, CancellationToken cancellation) => [];
+    private static IEnumerable<RasterRow> Stages(RasterPictures pictures, CancellationToken cancellation) =>
+    [
+        .. MaskBench.Run(pictures, cancellation),
+    ];
 
     private static RasterResult Result(IReadOnlyList<RasterRow> rows, IReadOnlyList<BoardRow> boards, double chain)
     {
