@@ -14,6 +14,7 @@ namespace Laydown.Press.Machines;
 /// <param name="DropsPl">Drop volumes, smallest first, pl; the largest is full laydown.</param>
 /// <param name="LampPercent">Lamp power, percent.</param>
 /// <param name="ContonePpi">Resolution of the contone press files, ppi; divides both dpi.</param>
+/// <param name="FeatherNozzles">Nozzles at either end of a block whose share of dots fades out, so that edges of swaths are soft; null or 0 for hard edges.</param>
 public sealed record Mode(
     string Id,
     string Name,
@@ -27,4 +28,5 @@ public sealed record Mode(
     double SpeedMPerS,
     IReadOnlyList<double> DropsPl,
     double LampPercent,
-    int ContonePpi);
+    int ContonePpi,
+    int? FeatherNozzles = null);

@@ -9,7 +9,7 @@ public static class PressCheck
     /// <param name="press">The press as read.</param>
     /// <param name="file">File it came from, for the faults.</param>
     public static IReadOnlyList<InputFault> Of(PressDescription press, string file) =>
-        [.. press.Modes.SelectMany((mode, i) => OfMode(press, mode, file, Invariant($"/modes/{i}"))), .. OfParts(press, file)];
+        [.. press.Modes.SelectMany((mode, i) => OfMode(press, mode, file, Invariant($"/modes/{i}"))), .. OfParts(press, file), .. NozzleFaults.Of(press, file)];
 
     private static IEnumerable<InputFault> OfMode(PressDescription press, Mode mode, string file, string path)
     {

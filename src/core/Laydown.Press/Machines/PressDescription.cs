@@ -20,6 +20,8 @@ namespace Laydown.Press.Machines;
 /// <param name="Vacuum">Vacuum under the belt.</param>
 /// <param name="Modes">Print modes; at least one.</param>
 /// <param name="Costs">What an hour of it costs.</param>
+/// <param name="Placement">How exactly it puts its dots, or null where nobody measured it; bands are forecast from it.</param>
+/// <param name="NozzleStates">What the last nozzle pattern showed; channels not named, or null, are whole.</param>
 public sealed record PressDescription(
     string Id,
     string Name,
@@ -39,7 +41,9 @@ public sealed record PressDescription(
     Lamp Lamp,
     Vacuum Vacuum,
     IReadOnlyList<Mode> Modes,
-    PressCosts Costs)
+    PressCosts Costs,
+    DotPlacement? Placement = null,
+    IReadOnlyList<NozzleState>? NozzleStates = null)
 {
     /// <summary>The mode of that id, or null.</summary>
     public Mode? FindMode(string id) => Modes.FirstOrDefault(m => string.Equals(m.Id, id, StringComparison.Ordinal));

@@ -16,6 +16,7 @@ internal static class PressFaults
             .. Channels(file, press),
             .. Tanks(file, press),
             .. press.Modes.Index().SelectMany(m => ModeFaults(file, press, m.Index, m.Item)),
+            .. NozzleFaults.Of(press, file),
         ];
 
     private static IEnumerable<InputFault> Zones(string file, PressDescription press)

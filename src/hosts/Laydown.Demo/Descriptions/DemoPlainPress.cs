@@ -46,5 +46,6 @@ internal static class DemoPlainPress
             new("shop-floor", "Shop floor", PrintQuality.Normal, 450, 600, 2, 598, 299, true, 0.9, [8, 16, 24], 85, 150),
             new("close-view", "Close view", PrintQuality.High, 600, 600, 4, 596, 149, false, 0.8, [8, 16], 80, 200),
         ],
-        Costs: new(Money.FromUnits(38.50), LoadSeconds: 75, UnloadSeconds: 45, LoadOverlapPercent: 0, SetUpMinutes: 8, SetUpInkMl: 1.1));
+        Costs: new(Money.FromUnits(38.50), LoadSeconds: 75, UnloadSeconds: 45, LoadOverlapPercent: 0, SetUpMinutes: 8, SetUpInkMl: 1.1),
+        Placement: new(FeedScaleUmPerM: -80, FeedJitterUm: 3, TwoWayUm: 20));
 }
