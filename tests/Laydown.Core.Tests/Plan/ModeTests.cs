@@ -62,6 +62,50 @@ public sealed class ModeLawTests
         Assert.Contains("proof", choice.Reasons[0], StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_mode_whose_bands_are_not_borne_gives_way_to_the_next_and_both_say_so()
+    {
+        ModeChoice choice = Choose(Far, "draft", 0.5, "normal", 0.1, "high", 0.02);
+        Assert.Equal("normal", choice.ModeId);
+        Assert.Contains("at most 0.10 L* is seen of them from 10 m, mostly by a cause", choice.Reasons[^1], StringComparison.Ordinal);
+        Assert.Contains("Bands of 0.50 L* would be seen from 10 m, mostly by a cause; 0.2 L* is borne", choice.Rejected.Single(r => r.ModeId == "draft").Reason, StringComparison.Ordinal);
+        Assert.StartsWith("It would do, with bands of 0.02 L*, but takes", choice.Rejected.Single(r => r.ModeId == "high").Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Where_no_mode_has_bands_that_are_borne_the_faintest_are_taken_and_a_proof_is_asked_for()
+    {
+        ModeChoice choice = Choose(Far, "draft", 0.5, "normal", 0.3, "high", 0.4);
+        Assert.Equal("normal", choice.ModeId);
+        Assert.Contains("faintest bands", choice.Reasons[0], StringComparison.Ordinal);
+        Assert.Contains("proof", choice.Reasons[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Bands_nobody_figured_do_not_count_and_modes_that_are_out_are_not_asked()
+    {
+        List<string> asked = [];
+        BandScore? Ask(PressDescription press, Mode mode, ModeDemand demand)
+        {
+            asked.Add(mode.Id);
+            return null;
+        }
+
+        ModeDemand near = new(2, null, null, Works.Stack(), new(1220, 2440));
+        ModeChoice choice = ModeChooser.Choose(Press, Presses.Condition(modes: ["draft", "normal"]), Presses.Inks(), near, Ask).Value;
+        Assert.Equal(Choose(near).ModeId, choice.ModeId);
+        Assert.Equal(["normal"], asked);
+    }
+
+    private static ModeDemand Far => new(10, null, null, Works.Stack(), new(1220, 2440));
+
+    private static ModeChoice Choose(ModeDemand demand, string one, double first, string two, double second, string three, double third)
+    {
+        Dictionary<string, double> seen = new() { [one] = first, [two] = second, [three] = third };
+        return ModeChooser.Choose(Press, Presses.Condition(modes: ["draft", "normal", "high"]), Presses.Inks(), demand,
+            (_, mode, _) => new(seen[mode.Id], 0.2, "a cause")).Value;
+    }
+
     private static ModeChoice Choose(ModeDemand demand) => ModeChooser.Choose(Press, Presses.Condition(modes: ["draft", "normal", "high"]), Presses.Inks(), demand).Value;
 }
 

@@ -8,8 +8,8 @@ namespace Laydown.Plan.Runs;
 
 /// <summary>Picks the fastest mode that this work can bear, and says why and why not the others.</summary>
 /// <remarks>
-/// Some limits are hard (print condition, coverage, layers, cure). Others are grades of looks: distance, text, codes, lamp. When no mode keeps the latter,
-/// the finest of those that keep the former is taken and that is said. Grades by distance are the shop's own presets: under 1 m, 1 m to 3 m, from 3 m on.
+/// Some limits are hard (print condition, coverage, layers, cure). Others are grades of looks: distance, text, codes, lamp, bands. When no mode keeps the latter,
+/// the one with the faintest bands of those that keep all but bands is taken, else the finest of those that keep the hard limits, and that is said. Grades by distance are the shop's own presets: under 1 m, 1 m to 3 m, from 3 m on.
 /// </remarks>
 public static class ModeChooser
 {
@@ -26,11 +26,17 @@ public static class ModeChooser
     private const double EyePpiAt1M = 87.3;
 
     /// <summary>Picks a mode of <paramref name="press"/>.</summary>
+    /// <param name="press">The press.</param>
+    /// <param name="condition">The print condition; modes it is not calibrated for are out.</param>
+    /// <param name="inkSet">The inks.</param>
+    /// <param name="demand">What the mode must bear.</param>
+    /// <param name="bands">Figures the bands of a mode; null where nobody does, then bands do not count.</param>
     /// <returns>The choice, or faults when no mode can print this stack at all.</returns>
-    public static Reading<ModeChoice> Choose(PressDescription press, PrintCondition condition, InkSet inkSet, ModeDemand demand)
+    public static Reading<ModeChoice> Choose(
+        PressDescription press, PrintCondition condition, InkSet inkSet, ModeDemand demand, BandScore.Source? bands = null)
     {
         Bounds.Within(demand.ViewingDistanceM, 0.01, 10_000);
-        List<Judged> all = [.. press.Modes.Select(m => Judge(press, condition, inkSet, demand, m))];
+        List<Judged> all = [.. press.Modes.Select(m => Judge(press, condition, inkSet, demand, m, bands))];
         List<Judged> able = [.. all.Where(j => j.Cannot is null)];
         if (able.Count == 0)
         {
@@ -39,12 +45,14 @@ public static class ModeChooser
                 .. press.Modes.Count == 0 ? [new InputFault(Invariant($"press {press.Id}"), null, "modes", "none", "at least one mode")] : Array.Empty<InputFault>()]);
         }
 
-        List<Judged> good = [.. able.Where(j => j.Coarse is null)];
+        List<Judged> fine = [.. able.Where(j => j.Coarse is null)], good = [.. fine.Where(j => j.Bands is not { IsBorne: false })];
         Judged best = good.Count > 0
             ? good.OrderBy(j => j.Seconds).ThenBy(j => j.Mode.Id, StringComparer.Ordinal).First()
+            : fine.Count > 0
+            ? fine.OrderBy(j => j.Bands?.VisibleDeltaL ?? 0).ThenBy(j => j.Seconds).ThenBy(j => j.Mode.Id, StringComparer.Ordinal).First()
             : able.OrderByDescending(j => j.Mode.Quality).ThenByDescending(j => j.Mode.ScanDpi * j.Mode.FeedDpi).ThenByDescending(j => j.Mode.Passes).First();
         return Reading.Of(new ModeChoice(best.Mode.Id, Reasons(best, good.Count, demand),
-            [.. all.Where(j => j != best).Select(j => new RejectedMode(j.Mode.Id, j.Cannot ?? j.Coarse ?? Slower(j, best)))]));
+            [.. all.Where(j => j != best).Select(j => new RejectedMode(j.Mode.Id, j.Cannot ?? j.Coarse ?? Banded(j, demand) ?? Slower(j, best)))]));
     }
 
     /// <summary>Coarsest grade that bears being looked at from <paramref name="distanceM"/>; the shop's own presets.</summary>
@@ -55,22 +63,28 @@ public static class ModeChooser
         return lit && grade < PrintQuality.High ? grade + 1 : grade;
     }
 
-    private static Judged Judge(PressDescription press, PrintCondition condition, InkSet inkSet, ModeDemand demand, Mode mode)
+    private static Judged Judge(PressDescription press, PrintCondition condition, InkSet inkSet, ModeDemand demand, Mode mode, BandScore.Source? bands)
     {
         if (!condition.ModeIds.Contains(mode.Id, StringComparer.Ordinal))
-            return new(mode, 0, Invariant($"Print condition {condition.Id} is not calibrated for it."), null);
+            return new(mode, 0, Invariant($"Print condition {condition.Id} is not calibrated for it."), null, null);
 
         double seconds = 0;
         foreach (int layers in demand.LayersByFace)
         {
             Reading<ScanPlan> scan = Scanning.Of(press, mode, demand.Sheet.WidthMm, demand.Sheet.HeightMm, layers);
             if (!scan.IsTaken)
-                return new(mode, 0, scan.Faults[0].ToString(), null);
+                return new(mode, 0, scan.Faults[0].ToString(), null, null);
             seconds += scan.Value.Seconds;
         }
 
-        return new(mode, seconds, UnderCured(press, inkSet, demand, mode), TooCoarse(demand, mode));
+        // Bands take longest to figure, so only modes that are not out already are asked.
+        string? underCured = UnderCured(press, inkSet, demand, mode), coarse = TooCoarse(demand, mode);
+        return new(mode, seconds, underCured, coarse, underCured is null && coarse is null ? bands?.Invoke(press, mode, demand) : null);
     }
+
+    private static string? Banded(Judged one, ModeDemand demand) => one.Bands is { IsBorne: false } bands
+        ? Invariant($"Bands of {bands.VisibleDeltaL:0.00} L* would be seen from {demand.ViewingDistanceM:0.##} m, mostly by {bands.Because}; {bands.MostDeltaL:0.0} L* is borne.")
+        : null;
 
     private static string? UnderCured(PressDescription press, InkSet inkSet, ModeDemand demand, Mode mode)
     {
@@ -102,18 +116,24 @@ public static class ModeChooser
         List<string> reasons = [];
         reasons.Add(good > 0
             ? Invariant($"Fastest of {good} mode(s) that bear this work: {best.Seconds:0} s for {demand.Sheet} with {demand.Stack.Layers.Count} layer(s).")
+            : best.Coarse is null
+            ? Invariant($"No mode keeps every wish; this one has the faintest bands. {Banded(best, demand)} Show the customer a printed proof.")
             : Invariant($"No mode keeps every wish; this is the finest that can print it. {best.Coarse} Show the customer a printed proof."));
         reasons.Add(Invariant($"Looked at from {demand.ViewingDistanceM:0.##} m{(demand.Stack.Lit ? ", lit from behind" : "")}: {Word(GradeFor(demand.ViewingDistanceM, demand.Stack.Lit)).ToLowerInvariant()} or finer; it is {Word(best.Mode.Quality).ToLowerInvariant()}, {best.Mode.ScanDpi} × {best.Mode.FeedDpi} dpi in {best.Mode.Passes} passes."));
         if (best.Coarse is null && demand.SmallestTextPt is { } points)
             reasons.Add(Invariant($"Smallest text {points:0.#} pt: stems of {points * StemPerSize / 72 * Math.Min(best.Mode.ScanDpi, best.Mode.FeedDpi):0.0} dots."));
         if (best.Coarse is null && demand.SmallestModuleMm is { } module)
             reasons.Add(Invariant($"Narrowest code module {module:0.00} mm: {module / 25.4 * Math.Min(best.Mode.ScanDpi, best.Mode.FeedDpi):0.0} dots."));
+        if (best.Bands is { IsBorne: true } bands)
+            reasons.Add(Invariant($"Bands: at most {bands.VisibleDeltaL:0.00} L* is seen of them from {demand.ViewingDistanceM:0.##} m, mostly by {bands.Because}; {bands.MostDeltaL:0.0} L* is borne."));
         return reasons;
     }
 
     private static string Slower(Judged one, Judged best) => one.Seconds > best.Seconds
-        ? Invariant($"It would do, but takes {one.Seconds:0} s where {best.Seconds:0} s are enough.")
+        ? Invariant($"It would do{With(one.Bands)}, but takes {one.Seconds:0} s where {best.Seconds:0} s are enough.")
         : "It would do just as well; the choice goes by name.";
+
+    private static string With(BandScore? bands) => bands is null ? "" : Invariant($", with bands of {bands.VisibleDeltaL:0.00} L*");
 
     private static string Word(PrintQuality quality) => quality switch
     {
@@ -122,5 +142,5 @@ public static class ModeChooser
         _ => "High",
     };
 
-    private sealed record Judged(Mode Mode, double Seconds, string? Cannot, string? Coarse);
+    private sealed record Judged(Mode Mode, double Seconds, string? Cannot, string? Coarse, BandScore? Bands);
 }

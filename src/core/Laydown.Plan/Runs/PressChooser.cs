@@ -49,16 +49,17 @@ public static class PressChooser
             else if (tooBig is not null)
                 yield return Refused(ready, "stockId", tooBig, Invariant($"a stock that {press.Name} takes"));
             else
-                yield return On(ready, stock, press, condition, inks);
+                yield return On(ready, stock, press, condition, inks, room.Bands);
         }
     }
 
-    private static Reading<PressChoice> On(ReadyItem ready, Stock stock, PressDescription press, PrintCondition condition, InkSet inks) =>
+    private static Reading<PressChoice> On(
+        ReadyItem ready, Stock stock, PressDescription press, PrintCondition condition, InkSet inks, BandScore.Source? bands) =>
         StackBuilder.Derive(ready.Item.Build, stock, press, inks, Invariant($"item {ready.Item.Id}"), "/build").Then(stack =>
         {
             SizeMm sheet = SheetFor(ready, stock, press);
             ModeDemand demand = new(ready.Item.ViewingDistanceM, ready.SmallestTextPt, ready.SmallestModuleMm, stack, sheet);
-            return ModeChooser.Choose(press, condition, inks, demand).Then(choice =>
+            return ModeChooser.Choose(press, condition, inks, demand, bands).Then(choice =>
                 Reading.Of(new PressChoice(press, condition, inks, stock, stack, choice, PressCost(ready, press, demand, press.FindMode(choice.ModeId)!), [])));
         });
 

@@ -11,4 +11,8 @@ namespace Laydown.Plan.Runs;
 /// <param name="Stocks">Stocks.</param>
 /// <param name="Conditions">Print conditions.</param>
 public sealed record PressRoom(
-    IReadOnlyList<PressDescription> Presses, IReadOnlyList<InkSet> InkSets, IReadOnlyList<Stock> Stocks, IReadOnlyList<PrintCondition> Conditions);
+    IReadOnlyList<PressDescription> Presses, IReadOnlyList<InkSet> InkSets, IReadOnlyList<Stock> Stocks, IReadOnlyList<PrintCondition> Conditions)
+{
+    /// <summary>Figures bands for the choice of modes; null where nobody does.</summary>
+    public BandScore.Source? Bands { get; init; }
+}

@@ -17,7 +17,7 @@ public static class RunPlanner
             if (request.Pieces(item.Item.Id) == 0)
                 throw new ArgumentException(Invariant($"Item {item.Item.Id} lies on no sheet of run {request.RunId}."), nameof(request));
 
-        return ModeChooser.Choose(request.Press, request.Condition, request.InkSet, DemandOf(request)).Then(choice =>
+        return ModeChooser.Choose(request.Press, request.Condition, request.InkSet, DemandOf(request), request.Bands).Then(choice =>
         {
             Mode mode = request.Press.FindMode(choice.ModeId)!;
             IReadOnlyList<InkUse> inks = InkNeeds.Of(request, mode);

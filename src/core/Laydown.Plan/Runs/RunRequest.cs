@@ -31,6 +31,9 @@ public sealed record RunRequest(
     IReadOnlyList<SheetLayout> Sheets,
     BeltPlace Belt)
 {
+    /// <summary>Figures bands for the choice of the mode; null where nobody does.</summary>
+    public BandScore.Source? Bands { get; init; }
+
     /// <summary>Printed area of an item over all sheets, m².</summary>
     public double AreaM2(string itemId) => Sheets.Sum(s => s.Repeats * s.Placements.Where(p => IsOf(p.PieceId, itemId)).Sum(p => p.Place.Size.AreaM2));
 
