@@ -37,4 +37,14 @@ public sealed record ShopServices(
     ProgressBoard Progress,
     ColourServices Colour,
     LayerServices Layers,
-    ProofServices Proof);
+    ProofServices Proof)
+{
+    /// <summary>Looks into press files of made runs; null where nothing can.</summary>
+    public IRunInks? RunInks { get; init; }
+
+    /// <summary>Writes pictures for the screen; null where nothing can.</summary>
+    public IScreenPictures? Pictures { get; init; }
+
+    /// <summary>Shows passes and forecasts bands.</summary>
+    public ShowPasses Passes => new(this, RunInks);
+}

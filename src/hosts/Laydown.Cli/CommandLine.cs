@@ -66,7 +66,7 @@ public static class CommandLine
         Command[] commands =
         [
             DemoCommand.Make(shared), OrdersCommand.Make(shared), CheckCommand.Make(shared), PlanCommand.Make(shared), RunsCommand.Make(shared),
-            RunCommand.Make(shared), QuoteCommand.Make(shared), DayCommand.Make(shared), ServeCommand.Make(shared),
+            RunCommand.Make(shared), PassesCommand.Make(shared), QuoteCommand.Make(shared), DayCommand.Make(shared), ServeCommand.Make(shared),
             ConditionCommand.Make(shared), ChartCommand.Make(shared), ReadingsCommands.Make(shared), OpticsCommand.Make(shared),
             NamedCommand.Make(shared), ItemCommand.Make(shared), LookCommand.Make(shared), PanelCommand.Make(shared), ProofCommand.Make(shared),
             MeasureFilesCommand.Make(),

@@ -90,6 +90,7 @@ public static class Wiring
             board,
             ColourServices.Of(place, catalogue, store, renderer, new ScreenPictures(), new ColourFiles(), new ChartFiles(scratch), clock),
             layers,
-            ProofServices.Of(place, layers, new(catalogue, store, pairs), new SqliteProofStore(place.StoreFile), clock));
+            ProofServices.Of(place, layers, new(catalogue, store, pairs), new SqliteProofStore(place.StoreFile), clock))
+        { RunInks = new RunInks(), Pictures = new ScreenPictures() };
     }
 }

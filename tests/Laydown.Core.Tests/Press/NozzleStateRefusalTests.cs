@@ -48,5 +48,15 @@ public sealed class NozzleStateRefusalTests
         Assert.Equal("/modes/0/featherNozzles", Assert.Single(PressCheck.Of(Presses.Hybrid(mode), "press.json")).Field);
     }
 
+    [Fact]
+    public void A_feathered_mode_faster_than_one_pass_can_fire_every_column_is_refused()
+    {
+        // 20 kHz at 720 dpi is 0.7056 m/s: with hard edges four passes share the columns, with soft ones a row may be nearly all of one.
+        Mode fast = Presses.Mode(speed: 1), slow = Presses.Mode(speed: 0.7) with { FeatherNozzles = 100 };
+        Assert.Empty(PressCheck.Of(Presses.Hybrid(fast, slow), "press.json"));
+        InputFault fault = Assert.Single(PressCheck.Of(Presses.Hybrid(fast with { FeatherNozzles = 100 }), "press.json"));
+        Assert.Contains("at most 0.706 m/s", fault.Wanted, StringComparison.Ordinal);
+    }
+
     private static PressDescription With(params NozzleState[] states) => Presses.Hybrid(Presses.Mode()) with { NozzleStates = states };
 }

@@ -4,7 +4,7 @@ using Laydown.Measures;
 namespace Laydown.Raster.Passes;
 
 /// <summary>Draws what bands will look like around the worst place.</summary>
-/// <remarks>The bands as they are printed, averaged over a pixel, not as the eye filters them: the eye that looks at the preview does
+/// <remarks>The bands as they are printed, averaged over two pixels, not as the eye filters them: the eye that looks at the preview does
 /// that itself.</remarks>
 public static class BandPreview
 {
@@ -31,8 +31,8 @@ public static class BandPreview
         byte[] rgb = new byte[rows * columns * 3];
         for (int row = 0; row < rows; row++)
         {
-            (int from, int to) = ((int)(first + (row * rowsPerPixel)), (int)Math.Ceiling(first + ((row + 1) * rowsPerPixel)));
-            Parts[] parts = [.. wish.Inks.Select(i => Parts.Of(profiles[(i.Layer, i.Flaws)], from, to, times))];
+            double from = first + (row * rowsPerPixel);
+            Parts[] parts = [.. wish.Inks.Select(i => Parts.Of(profiles[(i.Layer, i.Flaws)], from, rowsPerPixel, times))];
             double along = Math.Clamp((first + ((row + 0.5) * rowsPerPixel)) / wish.Plan.Rows, 0, 1);
             Line(wish, parts, along, forecast.AcrossShare, columns, rgb.AsSpan(row * columns * 3, columns * 3));
         }
@@ -68,19 +68,22 @@ public static class BandPreview
 
     private readonly record struct Parts(double Small, double Gap, double Register, double Lost)
     {
-        public static Parts Of(FeedProfile profile, int from, int to, double times)
+        // A tent two pixels wide, so that rows finer than pixels do not beat with them.
+        public static Parts Of(FeedProfile profile, double from, double rows, double times)
         {
-            int last = Math.Min(to, profile.Error.Length), first = Math.Max(0, Math.Min(from, last - 1));
-            double small = 0, gap = 0, register = 0, lost = 0;
-            for (int row = first; row < last; row++)
+            double middle = from + (rows / 2), all = 0, small = 0, gap = 0, register = 0, lost = 0;
+            int first = Math.Max(0, (int)(middle - rows)), last = Math.Min(profile.Error.Length - 1, (int)(middle + rows));
+            for (int row = first; row <= last; row++)
             {
-                small += DotTones.Small(profile.Error[row]);
-                gap += DotTones.Gap(profile.Error[row]);
-                register += profile.Register[row];
-                lost += profile.Lost[row];
+                double weight = Math.Max(1e-9, 1 - (Math.Abs(row + 0.5 - middle) / rows));
+                small += weight * DotTones.Small(profile.Error[row]);
+                gap += weight * DotTones.Gap(profile.Error[row]);
+                register += weight * profile.Register[row];
+                lost += weight * profile.Lost[row];
+                all += weight;
             }
 
-            double each = times / (last - first);
+            double each = times / all;
             return new(small * each, gap * each, register * each, lost * each);
         }
 

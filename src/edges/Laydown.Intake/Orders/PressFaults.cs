@@ -87,8 +87,7 @@ internal static class PressFaults
         foreach (InputFault fault in Coverage(file, press, path, mode))
             yield return fault;
 
-        // f_max × drop pitch × scans that share the columns of a row.
-        double limit = press.Carriage.FiringKhz * 1000 * 0.0254 / mode.ScanDpi * mode.Passes;
+        double limit = Firing.FastestMPerS(mode, press.Carriage);
         if (mode.SpeedMPerS > limit)
             yield return new(file, null, path + "/speedMPerS", Invariant($"{mode.SpeedMPerS} m/s"), Invariant($"at most {limit:0.###} m/s, as fast as the nozzles fire"));
     }

@@ -1,5 +1,6 @@
 using Laydown.Plan.Runs;
 using Laydown.Shop.Orders;
+using Laydown.Shop.Run;
 
 namespace Laydown.Shop.Build;
 
@@ -8,5 +9,5 @@ internal static class PressRooms
 {
     /// <summary>Presses, inks, stocks and conditions of the shop.</summary>
     public static PressRoom Of(Catalogue catalogue) =>
-        new(catalogue.Presses, catalogue.InkSets, catalogue.Stocks, catalogue.Conditions);
+        new(catalogue.Presses, catalogue.InkSets, catalogue.Stocks, catalogue.Conditions) { Bands = BandScores.Of };
 }

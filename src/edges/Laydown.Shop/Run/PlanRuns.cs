@@ -74,7 +74,8 @@ public sealed class PlanRuns(Catalogue catalogue, IShopStore store, IInkMeasure 
         if (laid is null)
             return;
         RunRequest request = new(
-            desk.Numbers.Next(), group.Press, group.InkSet, group.Stock, group.Condition, catalogue.Rates, group.Stack, measured, laid.Sheets, laid.Belt);
+            desk.Numbers.Next(), group.Press, group.InkSet, group.Stock, group.Condition, catalogue.Rates, group.Stack, measured, laid.Sheets, laid.Belt)
+        { Bands = BandScores.Of };
         Reading<Laydown.Plan.Runs.Run> planned = RunPlanner.Plan(request);
         if (planned.IsTaken)
             desk.Runs.Add(new(planned.Value, RunState.Waiting, await HashAsync(planned.Value, measured, desk, cancellation), null, [], null));

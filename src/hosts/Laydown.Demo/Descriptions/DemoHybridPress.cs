@@ -32,7 +32,7 @@ internal static class DemoHybridPress
         Modes: Modes(),
         Costs: new(Money.FromUnits(64.00), LoadSeconds: 42, UnloadSeconds: 24, LoadOverlapPercent: 80, SetUpMinutes: 11, SetUpInkMl: 1.4),
         Placement: new(FeedScaleUmPerM: 50, FeedJitterUm: 2, TwoWayUm: 12),
-        NozzleStates: [new("LM", [411], []), new("Y", [], [new(96, 14)])]);
+        NozzleStates: [new("Y", [411], []), new("C", [], [new(96, 8)])]);
 
     /// <summary>Zones one beside the other from the belt's origin.</summary>
     internal static IReadOnlyList<VacuumZone> Zones(params ReadOnlySpan<(string Id, double WidthMm)> widths)
@@ -76,8 +76,8 @@ internal static class DemoHybridPress
         new("poster-draft", "Poster draft", PrintQuality.Draft, 360, 360, 1, 719, 719, true, 1.3, [10, 20, 30], 70, 90),
         new("far-wall", "Far wall", PrintQuality.Draft, 360, 540, 1, 718, 718, true, 1.3, [10, 20, 30], 75, 90),
         new("everyday", "Everyday", PrintQuality.Normal, 540, 540, 2, 718, 359, true, 1.2, [7, 14, 21], 80, 135),
-        new("fine", "Fine", PrintQuality.High, 720, 720, 2, 718, 359, true, 1.0, [7, 14], 85, 180, FeatherNozzles: 240),
-        new("lit-panel", "Lit panel", PrintQuality.High, 720, 720, 4, 716, 179, false, 0.9, [7, 14], 70, 180, FeatherNozzles: 120),
-        new("fine-slow", "Fine slow", PrintQuality.High, 720, 1080, 4, 716, 179, false, 0.9, [5, 10], 60, 360, FeatherNozzles: 120),
+        new("fine", "Fine", PrintQuality.High, 720, 720, 2, 718, 359, true, 1.0, [7, 14], 85, 180),
+        new("lit-panel", "Lit panel", PrintQuality.High, 720, 720, 4, 716, 179, false, 0.9, [7, 14], 70, 180),
+        new("fine-slow", "Fine slow", PrintQuality.High, 720, 1080, 4, 716, 179, false, 0.9, [5, 10], 60, 360),
     ];
 }
