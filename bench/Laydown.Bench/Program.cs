@@ -6,6 +6,13 @@ if (args is [RasterBoard.Verb, _, _, _])
     return 0;
 }
 
+if (args is ["raster-stages"])
+{
+    foreach (RasterRow row in Laydown.Bench.Raster.Stages(CancellationToken.None))
+        Console.WriteLine(row);
+    return 0;
+}
+
 if (BenchArguments.Parse(args) is not { } arguments)
 {
     Console.Error.WriteLine("bench: wanted NAME [--instances DIR] [--seconds S] [--out FILE] [--json]; NAME is spine, colour, daynight or raster.");

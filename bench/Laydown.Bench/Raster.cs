@@ -43,8 +43,12 @@ internal static class Raster
         return Result(rows, boards, chain);
     }
 
+    /// <summary>The stages alone, on the bench's own picture.</summary>
+    public static IEnumerable<RasterRow> Stages(CancellationToken cancellation) => Stages(new(Side, Side), cancellation);
+
     private static IEnumerable<RasterRow> Stages(RasterPictures pictures, CancellationToken cancellation) =>
     [
+        .. ScaleBench.Run(pictures, cancellation),
         .. MaskBench.Run(pictures, cancellation),
     ];
 

@@ -21,8 +21,8 @@ public sealed class LayerRecipesLawTests
         LayerRecipe recipe = Of(LayerOf(name));
         Assert.All(recipe.AtSource, s => Assert.Equal(0, s.ReachPixels));
         Picture picture = new();
-        Assert.Equal(picture.Through(recipe.Stages), picture.Through(new([.. recipe.AtSource, .. recipe.AtPress])));
-        Assert.Equal(recipe.Planes.Count, recipe.Stages.TargetInks(Plates.Length));
+        Assert.Equal(picture.Through(recipe.Chain()), picture.Through(new([.. recipe.AtSource, .. recipe.AtPress])));
+        Assert.Equal(recipe.Planes.Count, recipe.Chain().TargetInks(Plates.Length));
     }
 
     [Fact]

@@ -94,6 +94,19 @@ public sealed class ScalerLawTests
         Assert.Equal(picture.Through(new Laydown.Raster.Separation.PickInks([0])), made);
     }
 
+    [Theory, MemberData(nameof(Ways))]
+    public void A_mirrored_picture_comes_out_mirrored(int from, int to, ScaleKernel kernel)
+    {
+        // Pixels' middles are kept. A half of a pixel belongs to the left in the box kernel alone; the rest of a rounded sum goes to the first of two equal weights.
+        if (kernel == ScaleKernel.Box)
+            return;
+        Picture picture = Picture.Noise(1, 3, from, 15), mirrored = new(1, 3, from, (ink, row, x) => picture[ink, row, from - 1 - x]);
+        AxisScale rows = new(3, 4, kernel), columns = new(from, to, kernel);
+        ushort[] one = Scaled(picture, rows, columns, LanesHere.Best), other = Scaled(mirrored, rows, columns, LanesHere.Best);
+        for (int i = 0; i < one.Length; i++)
+            Assert.InRange(one[i] - other[(i / to * to) + to - 1 - (i % to)], -40, 40);
+    }
+
     [Fact]
     public void A_straight_rise_stays_straight_inside()
     {
