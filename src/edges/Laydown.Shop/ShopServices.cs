@@ -45,6 +45,12 @@ public sealed record ShopServices(
     /// <summary>Writes pictures for the screen; null where nothing can.</summary>
     public IScreenPictures? Pictures { get; init; }
 
+    /// <summary>Makes dots; null where nothing can.</summary>
+    public IDotFiles? Dots { get; init; }
+
+    /// <summary>Makes the dots of a run.</summary>
+    public MakeDots MakeDots => new(new ShopFolder(Folder), Store, MakeRun, Dots, Progress);
+
     /// <summary>Shows passes and forecasts bands.</summary>
     public ShowPasses Passes => new(this, RunInks);
 }

@@ -91,6 +91,6 @@ public static class Wiring
             ColourServices.Of(place, catalogue, store, renderer, new ScreenPictures(), new ColourFiles(), new ChartFiles(scratch), clock),
             layers,
             ProofServices.Of(place, layers, new(catalogue, store, pairs), new SqliteProofStore(place.StoreFile), clock))
-        { RunInks = new RunInks(), Pictures = new ScreenPictures() };
+        { RunInks = new RunInks(), Pictures = new ScreenPictures(), Dots = new DotFiles(new PlateStream(limits), clock, scratch) };
     }
 }

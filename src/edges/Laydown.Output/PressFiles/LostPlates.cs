@@ -1,6 +1,7 @@
 using Laydown.Artwork.Pages;
 using Laydown.Measures;
 using Laydown.Press.Stacks;
+using Laydown.Raster.Tiles;
 
 namespace Laydown.Output.PressFiles;
 
@@ -18,7 +19,7 @@ internal static class LostPlates
     /// <param name="separations">What is known of the page's separations.</param>
     /// <param name="stack">The layers.</param>
     public static IReadOnlyList<InputFault> Of(
-        string file, int page, PlatePicture picture, IReadOnlyList<string> plates, IReadOnlyList<NamedSeparation> separations, LayerStack stack) =>
+        string file, int page, ITileSource picture, IReadOnlyList<string> plates, IReadOnlyList<NamedSeparation> separations, LayerStack stack) =>
     [
         .. Enumerable.Range(4, Math.Max(0, plates.Count - 4))
             .Where(p => plates[p] != "Alpha" && IsToBeSeen(plates[p], separations) && !IsAskedFor(plates[p], stack) && HasInk(picture, p))
@@ -32,7 +33,7 @@ internal static class LostPlates
     private static bool IsAskedFor(string plate, LayerStack stack) =>
         stack.Layers.Any(l => string.Equals(l.SeparationName, plate, StringComparison.OrdinalIgnoreCase));
 
-    private static bool HasInk(PlatePicture picture, int plate)
+    private static bool HasInk(ITileSource picture, int plate)
     {
         ushort[] line = new ushort[picture.Columns];
         for (int row = 0; row < picture.Rows; row++)

@@ -8,7 +8,8 @@ namespace Laydown.Output.PressFiles;
 /// <remarks>Files are read back to be hashed: what is listed is what a reader will get, and the TIFF library goes back in its files while it writes.</remarks>
 internal static class Manifest
 {
-    private static readonly JsonWriterOptions Layout = new() { Indented = true, NewLine = "\n" };
+    /// <summary>How manifests are laid out.</summary>
+    public static JsonWriterOptions Layout { get; } = new() { Indented = true, NewLine = "\n" };
 
     /// <summary>Hashes the files and writes <c>manifest.json</c> beside them.</summary>
     public static IReadOnlyList<ManifestEntry> Write(

@@ -32,6 +32,14 @@ internal static class NativeFolder
             throw Failure("swapping", one);
     }
 
+    /// <summary>Gives a file a second name on the same file system; copies it where the file system cannot.</summary>
+    /// <exception cref="IOException">Neither can be done.</exception>
+    public static void Link(string file, string name)
+    {
+        if (LinkFile(Bytes(file), Bytes(name)) != 0)
+            File.Copy(file, name, overwrite: true);
+    }
+
     private static IOException Failure(string what, string path)
     {
         int error = Marshal.GetLastPInvokeError();
@@ -43,6 +51,10 @@ internal static class NativeFolder
     [DllImport("libc", EntryPoint = "open", SetLastError = true)]
     [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
     private static extern int Open(byte[] path, int flags);
+
+    [DllImport("libc", EntryPoint = "link", SetLastError = true)]
+    [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
+    private static extern int LinkFile(byte[] file, byte[] name);
 
     [DllImport("libc", EntryPoint = "fsync", SetLastError = true)]
     [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]

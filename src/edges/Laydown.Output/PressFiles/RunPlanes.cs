@@ -130,19 +130,12 @@ internal sealed class RunPlanes : IDisposable
         }
     }
 
-    // All items of a run must need the same planes and the press must have a channel for each.
     private Reading<int> Agreeing(ItemRecord item, LayerStack stack)
     {
         for (int layer = 0; layer < stack.Layers.Count; layer++)
         {
-            if (files[(item.Item.Id, layer, false)].Inks != inks[layer].Count)
-                return Refused(item, Invariant($"layer {layer + 1}"), Invariant($"strength {stack.Layers[layer].StrengthPercent} %"), "the strength of the run's other items");
-            foreach (IGrouping<Laydown.Press.Inks.InkRole, InkPlane> need in inks[layer].GroupBy(p => p.Role))
-            {
-                int channels = context.Press.Channels.Count(c => c.Role == need.Key);
-                if (channels < need.Count())
-                    return Refused(item, "channels", Invariant($"{channels} for {need.Key} on {context.Press.Id}"), Invariant($"{need.Count()} for layer {layer + 1}"));
-            }
+            if (InkAgreement.Fault(context, item, layer, files[(item.Item.Id, layer, false)].Inks, inks[layer]) is { } fault)
+                return Reading.Refused<int>(fault);
         }
 
         return Reading.Of(stack.Layers.Count);
@@ -159,9 +152,5 @@ internal sealed class RunPlanes : IDisposable
 
     private ItemRecord ItemOf(string itemId) => context.Items.First(i => i.Item.Id == itemId);
 
-    // Runs are formed of items whose layers agree; what may differ is where each picture comes from.
-    private LayerStack StackOf(ItemRecord item) =>
-        item.Stack is { } own && own.Layers.Select(l => (l.Face, l.Group)).SequenceEqual(context.Run.Stack.Layers.Select(l => (l.Face, l.Group)))
-            ? own
-            : context.Run.Stack;
+    private LayerStack StackOf(ItemRecord item) => InkAgreement.StackOf(context, item);
 }

@@ -47,5 +47,6 @@ internal sealed record SheetPixels(int Rows, int Columns, IReadOnlyList<PlacedPi
             : new(item, left, top, width, height, false, cropLeft, cropTop);
     }
 
-    private static int Nearest(double mm, double ppi) => (int)Math.Round(mm * ppi / 25.4, MidpointRounding.AwayFromZero);
+    /// <summary>The nearest pixel edge to a place.</summary>
+    public static int Nearest(double mm, double ppi) => (int)Math.Round(mm * ppi / 25.4, MidpointRounding.AwayFromZero);
 }

@@ -45,6 +45,22 @@ public sealed class MakeRun(ShopFolder folder, Catalogue catalogue, IShopStore s
     /// <inheritdoc/>
     public void Dispose() => oneAtATime.Dispose();
 
+    /// <summary>Does more with a run that is made, while no other is being made.</summary>
+    internal async Task<Reading<RunRecord>> InTurnAsync(
+        RunRecord record, Func<RunRecord, RunContext, Task<Reading<RunRecord>>> more, CancellationToken cancellation)
+    {
+        await oneAtATime.WaitAsync(cancellation);
+        try
+        {
+            Reading<RunContext> context = RunContexts.Gather(record.Run, catalogue, await ItemsAsync(cancellation), new LookShelf(folder));
+            return context.IsTaken ? await more(record, context.Value) : Reading.Refused<RunRecord>(context.Faults);
+        }
+        finally
+        {
+            oneAtATime.Release();
+        }
+    }
+
     /// <summary>Puts right what a kill left: runs in progress wait again, and half-made folders go. Once for each program start.</summary>
     private async Task SweepAsync(CancellationToken cancellation)
     {

@@ -12,6 +12,7 @@ internal static class RunFolders
             return false;
         foreach (ManifestEntry entry in files)
         {
+            cancellation.ThrowIfCancellationRequested();
             FileInfo file = new(Path.Combine(runFolder, Path.GetFileName(entry.Name)));
             if (!file.Exists || file.Length != entry.Bytes)
                 return false;
