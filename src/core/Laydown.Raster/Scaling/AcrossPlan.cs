@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 using System.Runtime.Intrinsics.X86;
@@ -15,13 +16,13 @@ internal sealed class AcrossPlan(AxisScale columns, Lanes lanes)
     /// <summary>Old values that may be read behind a start.</summary>
     public const int Window = 32;
 
-    private const int Group = 16, Quad = 4, Shift = 14, Half = AxisScale.One / 2;
+    private const int Group = 16, Eightfold = 8, Quad = 4, Shift = 14, Half = AxisScale.One / 2;
 
     private readonly bool enlarging = columns.TargetPixels >= columns.SourcePixels;
     private int firstTarget = -1, count, firstSource;
     private int[] starts = [];
-    private short[] spread = [];
-    private byte[] shuffles = [];
+    private int[] spread = [];
+    private int[] shuffles = [];
     private int[] pairs = [];
 
     /// <summary>Values the result must have room for.</summary>
@@ -41,8 +42,8 @@ internal sealed class AcrossPlan(AxisScale columns, Lanes lanes)
         if (lanes == Lanes.Plain || !enlarging)
             return;
         Fit();
-        for (int x = 0; x < Groups * Group; x++)
-            Put(x);
+        for (int group = 0; group < Groups; group++)
+            Put(group);
     }
 
     /// <summary>Makes the new columns of a line.</summary>
@@ -90,42 +91,52 @@ internal sealed class AcrossPlan(AxisScale columns, Lanes lanes)
         int room = Groups * Group;
         if (starts.Length < room / Quad)
             starts = new int[room / Quad];
-        if (spread.Length < room * 2)
-            (spread, shuffles) = (new short[room * 2], new byte[room * 4]);
+        if (spread.Length < room)
+            (spread, shuffles) = (new int[room], new int[room]);
         if (pairs.Length < room * Pairs)
             pairs = new int[room * Pairs];
     }
 
-    private void Put(int x)
+    // One group: whole columns first, in straight loops, because this is done for each tile.
+    private void Put(int group)
     {
-        int target = firstTarget + Math.Min(x, count - 1), width = lanes == Lanes.Wide512 ? Group : Quad;
-        int leader = firstTarget + Math.Min(x - (x % width), count - 1);
-        int offset = columns.FirstOf(target) - columns.FirstOf(leader);
-        if (x % Quad == 0)
-            starts[x / Quad] = columns.FirstOf(firstTarget + Math.Min(x, count - 1)) - firstSource;
-        (spread[2 * x], spread[(2 * x) + 1]) = ((short)offset, (short)(offset + 1));
-        for (int b = 0; b < 4; b++)
-            shuffles[(4 * x) + b] = (byte)((2 * offset) + b);
-        ReadOnlySpan<short> weights = columns.WeightsOf(target);
-        for (int pair = 0; pair < Pairs; pair++)
+        int width = lanes == Lanes.Wide512 ? Group : Quad, from = group * Group, there = Math.Min(Group, count - from);
+        ReadOnlySpan<int> firsts = columns.FirstsOf(firstTarget + from, there);
+        ReadOnlySpan<int> weighing = columns.PairsOf(firstTarget + from, there);
+        for (int i = 0; i < Group; i += Quad)
+            starts[(from + i) / Quad] = firsts[Math.Min(i, there - 1)] - firstSource;
+        for (int i = 0; i < Group; i++)
         {
-            int both = (ushort)weights[2 * pair] | (weights[(2 * pair) + 1] << 16);
-            pairs[((((x / Group) * Pairs) + pair) * Group) + (x % Group)] = x < count ? both : 0;
+            int at = Math.Min(i, there - 1), offset = firsts[at] - firsts[Math.Min(i - (i % width), there - 1)];
+            spread[from + i] = offset | ((offset + 1) << 16);
+            shuffles[from + i] = 0x03020100 + (offset * 0x02020202);
+        }
+
+        Span<int> group16 = pairs.AsSpan(group * Pairs * Group, Pairs * Group);
+        group16.Clear();
+        for (int i = 0; i < there; i++)
+        {
+            for (int pair = 0; pair < Pairs; pair++)
+                group16[(pair * Group) + i] = weighing[(i * Pairs) + pair];
         }
     }
 
     private void Enlarge512(ref short line, ref ushort result)
     {
-        ref short spreading = ref MemoryMarshal.GetArrayDataReference(spread);
+        ref int spreading = ref MemoryMarshal.GetArrayDataReference(spread);
         ref int weighing = ref MemoryMarshal.GetArrayDataReference(pairs);
-        for (int group = 0; group < Groups; group++)
+        ref int starting = ref MemoryMarshal.GetArrayDataReference(starts);
+        int groups = Groups, taps = Pairs;
+        for (int group = 0; group < groups; group++)
         {
-            Vector512<short> permute = Vector512.LoadUnsafe(ref spreading, (nuint)(group * 2 * Group));
+            Vector512<short> permute = Vector512.LoadUnsafe(ref spreading, (nuint)(group * Group)).AsInt16();
+            ref short from = ref Unsafe.Add(ref line, Unsafe.Add(ref starting, group * Quad));
             Vector512<int> sum = Vector512.Create(Half);
-            for (int pair = 0; pair < Pairs; pair++)
+            for (int pair = 0; pair < taps; pair++)
             {
-                Vector512<short> window = Vector512.LoadUnsafe(ref line, (nuint)(starts[group * Quad] + (2 * pair)));
-                Vector512<short> weights = Vector512.LoadUnsafe(ref weighing, (nuint)(((group * Pairs) + pair) * Group)).AsInt16();
+                Vector512<short> window = Vector512.LoadUnsafe(ref from, (nuint)(2 * pair));
+                Vector512<short> weights = Vector512.LoadUnsafe(ref weighing).AsInt16();
+                weighing = ref Unsafe.Add(ref weighing, Group);
                 sum += Avx512BW.MultiplyAddAdjacent(Avx512BW.PermuteVar32x16(window, permute), weights);
             }
 
@@ -136,25 +147,34 @@ internal sealed class AcrossPlan(AxisScale columns, Lanes lanes)
     private void Enlarge256(ref short line, ref ushort result)
     {
         ref int weighing = ref MemoryMarshal.GetArrayDataReference(pairs);
-        for (int group = 0; group < Groups; group++)
+        ref int shuffling = ref MemoryMarshal.GetArrayDataReference(shuffles);
+        ref int starting = ref MemoryMarshal.GetArrayDataReference(starts);
+        int groups = Groups, taps = Pairs;
+        for (int group = 0; group < groups; group++)
         {
-            Vector256<int> low = Eight(ref line, ref weighing, group, 0), high = Eight(ref line, ref weighing, group, 2);
+            Vector256<int> low = Eight(ref line, ref starting, ref shuffling, ref weighing, taps);
+            Vector256<int> high = Eight(
+                ref line, ref Unsafe.Add(ref starting, 2), ref Unsafe.Add(ref shuffling, Eightfold), ref Unsafe.Add(ref weighing, Eightfold), taps);
             Vector256<short> both = Avx2.Permute4x64(Avx2.PackSignedSaturate(low >> Shift, high >> Shift).AsInt64(), 0b11_01_10_00).AsInt16();
             RoomyValues.Cut(both).StoreUnsafe(ref result, (nuint)(group * Group));
+            starting = ref Unsafe.Add(ref starting, Quad);
+            shuffling = ref Unsafe.Add(ref shuffling, Group);
+            weighing = ref Unsafe.Add(ref weighing, taps * Group);
         }
     }
 
     // Eight new columns: two quads, each with its own start in its own half.
-    private Vector256<int> Eight(ref short line, ref int weighing, int group, int quad)
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector256<int> Eight(ref short line, ref int starting, ref int shuffling, ref int weighing, int taps)
     {
-        int at = (group * Quad) + quad;
-        Vector256<byte> shuffle = Vector256.LoadUnsafe(ref MemoryMarshal.GetArrayDataReference(shuffles), (nuint)(at * 16));
+        var shuffle = Vector256.LoadUnsafe(ref shuffling).AsByte();
+        ref short first = ref Unsafe.Add(ref line, starting);
+        ref short second = ref Unsafe.Add(ref line, Unsafe.Add(ref starting, 1));
         Vector256<int> sum = Vector256.Create(Half);
-        for (int pair = 0; pair < Pairs; pair++)
+        for (int pair = 0; pair < taps; pair++)
         {
-            Vector256<short> window = Vector256.Create(
-                Vector128.LoadUnsafe(ref line, (nuint)(starts[at] + (2 * pair))), Vector128.LoadUnsafe(ref line, (nuint)(starts[at + 1] + (2 * pair))));
-            Vector256<short> weights = Vector256.LoadUnsafe(ref weighing, (nuint)((((group * Pairs) + pair) * Group) + (quad * Quad))).AsInt16();
+            Vector256<short> window = Vector256.Create(Vector128.LoadUnsafe(ref first, (nuint)(2 * pair)), Vector128.LoadUnsafe(ref second, (nuint)(2 * pair)));
+            Vector256<short> weights = Vector256.LoadUnsafe(ref weighing, (nuint)(pair * Group)).AsInt16();
             sum += Avx2.MultiplyAddAdjacent(Avx2.Shuffle(window.AsByte(), shuffle).AsInt16(), weights);
         }
 

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Laydown.Measures;
 
 namespace Laydown.Raster.Scaling;
@@ -65,6 +66,12 @@ public sealed class AxisScale
 
     /// <summary>First neighbour of a new pixel.</summary>
     internal int FirstOf(int target) => first[target];
+
+    /// <summary>First neighbours of some new pixels.</summary>
+    internal ReadOnlySpan<int> FirstsOf(int target, int count) => first.AsSpan(target, count);
+
+    /// <summary>Weights of some new pixels' neighbours, two in each value: the first in its lower half.</summary>
+    internal ReadOnlySpan<int> PairsOf(int target, int count) => MemoryMarshal.Cast<short, int>(weights.AsSpan(target * Taps, count * Taps));
 
     /// <summary>Weights of a new pixel's neighbours.</summary>
     internal ReadOnlySpan<short> WeightsOf(int target) => weights.AsSpan(target * Taps, Taps);
