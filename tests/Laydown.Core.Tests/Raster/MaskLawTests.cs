@@ -54,6 +54,25 @@ public sealed class MaskLawTests
     }
 
     [Fact]
+    public void A_mask_of_light_is_bare_where_the_file_is_clear_and_untouched_where_it_is_not()
+    {
+        Picture picture = Picture.Noise(6, 30, 30, 6);
+        Picture shaped = new(6, 30, 30, (i, y, x) => i == 5 ? x < 10 ? (ushort)0 : x < 20 ? Tile.Full : (ushort)30000 : picture[i, y, x]);
+        ushort[] light = picture.Through(new Lightness(true)), within = shaped.Through(new Lightness(true, 5));
+        for (int i = 0; i < light.Length; i++)
+            Assert.Equal(i % 30 < 10 ? 0 : i % 30 < 20 ? light[i] : (ushort)Math.Round(light[i] * 30000 / 65535.0), within[i]);
+        Assert.Throws<ArgumentException>(() => new Lightness(true, 6).TargetInks(6));
+    }
+
+    [Fact]
+    public void Two_curves_joined_are_one_after_the_other()
+    {
+        Picture picture = Picture.Noise(1, 40, 90, 17);
+        InkCurve one = InkCurve.Through([0, 40, 45, 100], 90), other = InkCurve.Through([0, 10, 100], 70);
+        Assert.Equal(picture.Through(new InkCurves([one]), new InkCurves([other])), picture.Through(new InkCurves([one.Then(other)])));
+    }
+
+    [Fact]
     public void A_negative_adds_up_to_full_with_its_mask_and_twice_is_the_mask()
     {
         Picture picture = Picture.Noise(2, 40, 40, 9);

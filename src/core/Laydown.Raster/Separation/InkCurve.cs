@@ -43,6 +43,9 @@ public sealed class InkCurve
     /// <param name="percent">What wanted full sends, percent of full laydown, 0 to 100.</param>
     public static InkCurve Straight(double percent) => Through([0, 100], percent);
 
+    /// <summary>This curve and another behind it as one: the same values as one after the other.</summary>
+    public InkCurve Then(InkCurve next) => new([.. sent.Select(s => next.sent[s])]);
+
     private static void Check(IReadOnlyList<double> steps)
     {
         bool rises = steps.Count >= 2 && Math.Abs(steps[0]) < 1e-9 && Math.Abs(steps[^1] - 100) < 1e-9;

@@ -45,9 +45,8 @@ internal sealed class LayerRecipes(PrintCondition condition, InkSet inkSet, Link
         // Plates become laydown of the four inks, then light inks take their share, then the limits of this print condition hold.
         List<(int DarkInk, LightInkSplit Split, InkRole Light)> pairs = LightPairs();
         List<ITileStage> stages = [new PickInks([0, 1, 2, 3])];
-        if (layer.StrengthPercent < 100)
-            stages.Add(new InkCurves([.. Process.Select(_ => InkCurve.Straight(layer.StrengthPercent))]));
-        stages.Add(new InkCurves([.. Process.Select(CurveOf)]));
+        InkCurve strength = InkCurve.Straight(layer.StrengthPercent);
+        stages.Add(new InkCurves([.. Process.Select(r => strength.Then(CurveOf(r)))]));
         InkRole[] roles = [.. Process, .. pairs.Select(p => p.Light)];
         if (pairs.Count > 0)
             stages.Add(new LightInks([.. pairs.Select(p => (p.DarkInk, p.Split))]));
@@ -100,7 +99,9 @@ internal sealed class LayerRecipes(PrintCondition condition, InkSet inkSet, Link
                 int[] seen = [.. Enumerable.Range(0, plates.Count).Where(p => p < 4 || spots.Contains(plates[p], StringComparer.Ordinal))];
                 return Reading.Of(new MaskStages([new AnyInk(seen)], [new Threshold(BarePercent)]));
             case WhiteSource.Inverse:
-                return Reading.Of(new MaskStages([new Lightness(ofLight: true)], []));
+                // A clear part of the file is no light picture: no white lies there.
+                int alpha = plates.ToList().IndexOf("Alpha");
+                return Reading.Of(new MaskStages([new Lightness(ofLight: true, alpha < 0 ? null : alpha)], []));
             case WhiteSource.MaskPicture:
                 return Reading.Of(new MaskStages([new Lightness(ofLight: false)], []));
             case WhiteSource.Alpha:
@@ -148,9 +149,8 @@ internal sealed class LayerRecipes(PrintCondition condition, InkSet inkSet, Link
         // More than one full laydown is shared evenly by two channels of the same ink.
         int planes = layer.StrengthPercent > 100 ? 2 : 1;
         List<ITileStage> stages = [.. mask.AtPress, .. Shaped(layer, pixels)];
-        if (Math.Abs(layer.StrengthPercent - (100 * planes)) > 1e-9)
-            stages.Add(new InkCurves([InkCurve.Straight(layer.StrengthPercent / planes)]));
-        stages.Add(new InkCurves([CurveOf(role)]));
+        InkCurve strength = layer.StrengthCurve is { } steps ? InkCurve.Through(steps, 100) : InkCurve.Straight(100);
+        stages.Add(new InkCurves([strength.Then(InkCurve.Straight(layer.StrengthPercent / planes)).Then(CurveOf(role))]));
         if (planes > 1)
             stages.Add(new PickInks([0, 0]));
         string[] names = planes == 1 ? [NameOf(role)] : [NameOf(role), NameOf(role) + " 2"];
@@ -166,8 +166,6 @@ internal sealed class LayerRecipes(PrintCondition condition, InkSet inkSet, Link
             yield return new MinFeature(pixels.Across(layer.MinFeatureMm), pixels.Shape);
         if (Math.Abs(pixels.Across(layer.FeatherMm)) > 0.5)
             yield return new Feather(pixels.Across(Math.Abs(layer.FeatherMm)), layer.FeatherMm > 0, pixels.Shape);
-        if (layer.StrengthCurve is { } curve)
-            yield return new InkCurves([InkCurve.Through(curve, 100)]);
         if (layer.KeepOutsMm is { Count: > 0 } places)
             yield return new KeepOuts([.. places.Select(pixels.Of)]);
     }
