@@ -107,7 +107,8 @@ public sealed class SheetEngineLawTests
         [
             new(Picture.Noise(2, 90, 70, 1), 70, 90, ScaleKernel.CatmullRom, [], []),
             new(Picture.Noise(3, 31, 22, 2), 80, 101, ScaleKernel.CatmullRom, [new PickInks([2, 0])], [new Choke(2.3)]),
-            new(Picture.Mask(120, 140, 3, 0.6, 9), 140, 120, ScaleKernel.Lanczos3, [new PickInks([0, 0])], [new Choke(-1.5), new Choke(5)]),
+            new(Picture.Mask(120, 140, 3, 0.6, 9), 140, 120, ScaleKernel.Lanczos3, [new PickInks([0, 0])],
+                [new Choke(-1.5), new Choke(5), new MinFeature(4.5), new Feather(7.5, true), new KeepOuts([new(15, 20, 60, 9), new(100, -5, 9, 60)])]),
             new(Picture.Noise(1, 200, 190, 4), 61, 83, ScaleKernel.Lanczos3, [], [new PickInks([0, 0])]),
         ];
         List<PlacedPiece> pieces = [];
