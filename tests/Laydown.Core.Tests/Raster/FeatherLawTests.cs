@@ -35,6 +35,8 @@ public sealed class FeatherLawTests
     [InlineData(290, 1, 1)]
     [InlineData(84, 720, 1080)]
     [InlineData(90, 720, 1080)]
+    [InlineData(300, 720, 1080)]
+    [InlineData(2040, 1, 1)]
     [InlineData(40, 1200, 600)]
     public void Every_width_of_register_gives_the_same_as_the_plain_way(double width, int acrossDpi, int alongDpi)
     {

@@ -8,7 +8,7 @@ namespace Laydown.Raster.Masks;
 /// <param name="far">What stands for further away than matters; fits the numbers.</param>
 /// <param name="sought">Value of the pixels distances are measured to: bare or full.</param>
 internal readonly struct ColumnSweep<TLanes, TVector, TElement>(int far, ushort sought)
-    where TLanes : IMaskLanes<TVector, TElement>
+    where TLanes : INumberLanes<TVector, TElement>
     where TVector : struct
     where TElement : unmanaged, INumberBase<TElement>
 {

@@ -32,11 +32,13 @@ public sealed class Feather : ITileStage
         disc = new(Bounds.Within(widthPixels, 0, 2048) + 0.5, shape);
         Ramp ramp = new(widthPixels, shape);
 
-        // Long fades go one pixel after the other: their time does not depend on the width, that of the many columns does.
-        feather = (ramp.FitsShort ? lanes : Lanes.Plain) switch
+        // The longest fades go one pixel after the other: their time does not depend on the width, that of the many columns does.
+        feather = (ramp.FitsTable ? lanes : Lanes.Plain, ramp.FitsShort) switch
         {
-            Lanes.Wide512 => new WideFeather<Words512, Vector512<ushort>>(disc, ramp, shape, inward).Run,
-            Lanes.Wide256 => new WideFeather<Words256, Vector256<ushort>>(disc, ramp, shape, inward).Run,
+            (Lanes.Wide512, true) => new WideFeather<Words512, Vector512<ushort>, ushort>(disc, ramp, shape, inward).Run,
+            (Lanes.Wide512, false) => new WideFeather<Longs512, Vector512<uint>, uint>(disc, ramp, shape, inward).Run,
+            (Lanes.Wide256, true) => new WideFeather<Words256, Vector256<ushort>, ushort>(disc, ramp, shape, inward).Run,
+            (Lanes.Wide256, false) => new WideFeather<Longs256, Vector256<uint>, uint>(disc, ramp, shape, inward).Run,
             _ => new PlainFeather(disc, ramp, shape, inward).Run,
         };
     }

@@ -6,6 +6,6 @@ internal readonly struct GreatestOf : IExtreme
     public static bool Greatest => true;
 
     public static TVector Of<TLanes, TVector>(TVector one, TVector other)
-        where TLanes : IDistanceLanes<TVector>
+        where TLanes : INumberLanes<TVector, ushort>
         where TVector : struct => TLanes.Greatest(one, other);
 }

@@ -8,6 +8,6 @@ internal interface IExtreme
 
     /// <summary>The one that is kept, number by number.</summary>
     static abstract TVector Of<TLanes, TVector>(TVector one, TVector other)
-        where TLanes : IDistanceLanes<TVector>
+        where TLanes : INumberLanes<TVector, ushort>
         where TVector : struct;
 }

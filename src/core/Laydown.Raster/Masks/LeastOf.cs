@@ -6,6 +6,6 @@ internal readonly struct LeastOf : IExtreme
     public static bool Greatest => false;
 
     public static TVector Of<TLanes, TVector>(TVector one, TVector other)
-        where TLanes : IDistanceLanes<TVector>
+        where TLanes : INumberLanes<TVector, ushort>
         where TVector : struct => TLanes.Least(one, other);
 }

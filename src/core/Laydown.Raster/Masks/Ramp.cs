@@ -22,7 +22,7 @@ internal sealed class Ramp
 
         // The first square at which all is allowed; whatever is further off needs no square of its own.
         FullFrom = (long)Math.Ceiling((widthPixels + 0.5) * pixelWidth * (widthPixels + 0.5) * pixelWidth);
-        table = [.. Enumerable.Range(0, FitsShort ? (int)FullFrom + 1 : 0).Select(s => Of(s))];
+        table = [.. Enumerable.Range(0, FitsTable ? (int)FullFrom + 1 : 0).Select(s => Of(s))];
     }
 
     /// <summary>Least squared distance, in units, at which full is allowed.</summary>
@@ -31,7 +31,10 @@ internal sealed class Ramp
     /// <summary>Whether squares up to there, and one that stands for further away, fit 16 bits.</summary>
     public bool FitsShort => FullFrom < ushort.MaxValue;
 
-    /// <summary>What is allowed at each squared distance up to <see cref="FullFrom"/>; empty where they do not fit 16 bits.</summary>
+    /// <summary>Whether there is a table of all squares: up to four million of them.</summary>
+    public bool FitsTable => FullFrom <= 4_000_000;
+
+    /// <summary>What is allowed at each squared distance up to <see cref="FullFrom"/>; empty where there are too many.</summary>
     public ReadOnlySpan<ushort> Table => table;
 
     /// <summary>What is allowed at a squared distance.</summary>

@@ -12,7 +12,7 @@ namespace Laydown.Raster.Masks;
 /// On a mask 63 % full, in tiles of 256 × 2048, it is 60 times as fast as the plain way for 8 pixels (0.9 Gpx/s) and 90 times for 85 (0.09 Gpx/s).
 /// </remarks>
 internal sealed class WideGreyChoke<TLanes, TVector, TExtreme>(Disc disc)
-    where TLanes : IDistanceLanes<TVector>
+    where TLanes : INumberLanes<TVector, ushort>
     where TVector : struct
     where TExtreme : struct, IExtreme
 {

@@ -4,9 +4,11 @@ using System.Runtime.Intrinsics.X86;
 namespace Laydown.Raster.Masks;
 
 /// <summary>16 numbers of 16 bits by AVX2, for distances that no byte holds.</summary>
-internal readonly struct Words256 : IDistanceLanes<Vector256<ushort>>
+internal readonly struct Words256 : IMaskLanes<Vector256<ushort>, ushort>, IDistanceLanes<Vector256<ushort>, ushort>
 {
     public static int Count => 16;
+
+    public static int Most => ushort.MaxValue;
 
     public static Vector256<ushort> Rising => Vector256.Create((ushort)1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16);
 

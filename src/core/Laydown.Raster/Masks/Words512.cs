@@ -4,9 +4,11 @@ using System.Runtime.Intrinsics.X86;
 namespace Laydown.Raster.Masks;
 
 /// <summary>32 numbers of 16 bits by AVX-512, for distances that no byte holds.</summary>
-internal readonly struct Words512 : IDistanceLanes<Vector512<ushort>>
+internal readonly struct Words512 : IMaskLanes<Vector512<ushort>, ushort>, IDistanceLanes<Vector512<ushort>, ushort>
 {
     public static int Count => 32;
+
+    public static int Most => ushort.MaxValue;
 
     public static Vector512<ushort> Rising => Vector512.Create(
         (ushort)1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20, 21, 22, 23, 24, 25, 26, 27, 28, 29, 30, 31, 32);
