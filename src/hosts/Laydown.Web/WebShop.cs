@@ -57,6 +57,7 @@ public static class WebShop
         parts.AddSingleton(clock);
         parts.AddSingleton<MakingDesk>();
         parts.AddSingleton<SolveDesk>();
+        parts.AddSingleton<PassesDesk>();
         parts.ConfigureHttpJsonOptions(o =>
         {
             foreach (System.Text.Json.Serialization.JsonConverter converter in ShopJson.Compact.Converters)
@@ -82,6 +83,7 @@ public static class WebShop
         ShopFiles.Map(app);
         MakingForms.Map(app);
         ShopInterface.Map(app);
+        PassesInterface.Map(app);
         LookInterface.Map(app);
         SolveInterface.Map(app);
         LayersInterface.Map(app);

@@ -72,7 +72,8 @@ internal sealed class SampleShop : IDisposable
             ColourServices.Of(
                 folder, catalogue, store, pages, new ScreenPictures(), new ColourFiles(), new ChartFiles(Path.Combine(folder.Root, "scratch")), clock),
             layers,
-            ProofServices.Of(folder, layers, new(catalogue, store, pairs), proofs, clock));
+            ProofServices.Of(folder, layers, new(catalogue, store, pairs), proofs, clock))
+        { Pictures = new ScreenPictures() };
         SampleShop shop = new(folder.Root, services, store, files) { Proofs = proofs };
         await shop.FillAsync();
         return shop;

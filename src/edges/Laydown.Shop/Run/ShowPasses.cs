@@ -70,6 +70,12 @@ public sealed class ShowPasses(ShopServices shop, IRunInks? inks = null)
             printed.Any(p => p.Picture is not null), faces, bands));
     }
 
+    /// <summary>The plan of the face printed first.</summary>
+    /// <param name="wish">What is asked for.</param>
+    /// <returns>The plan, or the faults of the mode.</returns>
+    public static Reading<PassPlan> FirstPlan(PassesWish wish) =>
+        PassWishes.PlanOf(wish.Press, wish.Mode, PassWishes.Faces(wish.Stack).First().Count(), wish.Sheet.HeightMm);
+
     /// <summary>A picture of the worst place with its bands.</summary>
     /// <param name="wish">What is asked for.</param>
     /// <param name="times">How often the error is shown, 0 (without) to 100.</param>
