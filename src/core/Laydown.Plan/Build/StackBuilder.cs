@@ -73,7 +73,7 @@ public static class StackBuilder
     {
         foreach (Layer layer in layers.Where(l => !l.Shaping.IsNone).DistinctBy(l => l.Group))
         {
-            string fade = layer.FeatherMm > 0 ? " It is full again inside, so it does not show beside the picture where register is off." : "";
+            string fade = layer.FeatherMm > 0 ? " The fade lies within the edge, so no hard rim shows beside the picture where register is off." : "";
             because.Add(Invariant($"Mask of the {Words(layer.Group)}: {string.Join(", ", layer.Shaping.Words())}, as asked for.{fade}"));
         }
     }

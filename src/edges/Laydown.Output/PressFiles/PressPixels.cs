@@ -16,7 +16,7 @@ internal sealed record PressPixels(double AcrossPpi, PixelShape Shape, double Bl
     /// <summary>Square pixels of an item.</summary>
     public static PressPixels Of(Item item, double ppi) => new(ppi, PixelShape.Square, item.BleedMm, item.HeightMm);
 
-    /// <summary>Dots of a mode, for an item.</summary>
+    /// <summary>Dots of a mode, for an item; for a piece that lies on its side with both figures the other way round, as its picture stands upright.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The two resolutions share too little.</exception>
     public static PressPixels Of(Item item, int scanDpi, int feedDpi) => new(scanDpi, new(scanDpi, feedDpi), item.BleedMm, item.HeightMm);
 
