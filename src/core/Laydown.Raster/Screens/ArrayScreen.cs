@@ -4,8 +4,10 @@ namespace Laydown.Raster.Screens;
 
 /// <summary>Screens by threshold arrays: one tone against one limit for each dot and drop, no neighbours.</summary>
 /// <remarks>
-/// Inks of one chain share an array: the dots of the next begin in its order where those of the one before end, so two of a chain fall on each other
-/// only where their sum exceeds the whole, and their sum is as even as one ink. Own way, no source; related in aim to the masks of [Wang1999].
+/// Inks of one chain share an array: the dots of the next begin in its order where those of the one before end, so two of a chain fall on
+/// each other
+/// only where their sum exceeds the whole, and their sum is as even as one ink. Own way, no source; related in aim to the masks of
+/// [Wang1999].
 /// </remarks>
 internal sealed class ArrayScreen : ILayerScreen
 {

@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace Laydown.Raster.Screens;
 
 /// <summary>Dots on a torus and the height of ground around them, with the highest dot and the lowest bare place at hand.</summary>
@@ -76,14 +78,18 @@ internal sealed class DotField
     private void Survey(int row)
     {
         ReadOnlySpan<int> line = ground.AsSpan(row * Side, Side);
-        int high = 0, low = 0;
-        for (int column = 1; column < line.Length; column++)
+        Vector<int> most = new(line), least = most;
+        for (int column = Vector<int>.Count; column < Side; column += Vector<int>.Count)
         {
-            high = line[column] > line[high] ? column : high;
-            low = line[column] < line[low] ? column : low;
+            Vector<int> next = new(line[column..]);
+            most = Vector.Max(most, next);
+            least = Vector.Min(least, next);
         }
 
-        highest[row] = (row * Side) + high;
-        lowest[row] = (row * Side) + low;
+        int high = most[0], low = least[0];
+        for (int lane = 1; lane < Vector<int>.Count; lane++)
+            (high, low) = (Math.Max(high, most[lane]), Math.Min(low, least[lane]));
+        highest[row] = (row * Side) + line.IndexOf(high);
+        lowest[row] = (row * Side) + line.IndexOf(low);
     }
 }

@@ -2,7 +2,8 @@ using Laydown.Measures;
 
 namespace Laydown.Raster.Screens;
 
-/// <summary>A rectangle of dots: inks × rows × columns, 1 or 2 bits a dot, first dot in the highest bits, rows padded to whole bytes.</summary>
+/// <summary>A rectangle of dots: inks × rows × columns, 1 or 2 bits a dot, first dot in the highest bits, rows padded to whole
+/// bytes.</summary>
 /// <remarks>Bits beyond the last column are 0. A new rectangle is bare. Used again by <see cref="Shape"/>.</remarks>
 public sealed class DotRows
 {
@@ -31,7 +32,8 @@ public sealed class DotRows
     /// <summary>Bytes of a row.</summary>
     public int Stride { get; private set; }
 
-    /// <summary>Gives it another shape; memory grows only where the shape needs more. What it holds afterwards is left over: clear it, or fill all of it.</summary>
+    /// <summary>Gives it another shape; memory grows only where the shape needs more. What it holds afterwards is left over: clear it, or
+    /// fill all of it.</summary>
     /// <exception cref="ArgumentOutOfRangeException">A count is below 1.</exception>
     public void Shape(int inks, int rows, int columns)
     {

@@ -1,43 +1,46 @@
 namespace Laydown.Raster.Screens;
 
-/// <summary>A share that rises with the tone in up to three straight parts: codes of 65535 in, codes of 65535 out.</summary>
+/// <summary>A share that rises with the tone in 64 straight parts of equal width: codes of 65535 in, codes of 65535 out.</summary>
 internal sealed class DropRamp
 {
-    private readonly Part[] parts;
+    /// <summary>Parts: as many as one permute instruction looks up.</summary>
+    public const int Parts = 64;
 
-    /// <summary>A ramp through four points.</summary>
-    /// <param name="tones">Tones of the points, 0 to 1, rising.</param>
-    /// <param name="shares">Shares there, from 0 to 1.</param>
-    public DropRamp(double[] tones, double[] shares)
+    /// <summary>Tones of one part.</summary>
+    public const int Width = 65536 / Parts;
+
+    private readonly ushort[] bases = new ushort[Parts];
+    private readonly ushort[] rises = new ushort[Parts];
+
+    /// <summary>A ramp.</summary>
+    /// <param name="share">Share at a tone, both 0 to 1; rises from 0 to 1.</param>
+    public DropRamp(Func<double, double> share)
     {
-        List<Part> made = [];
-        for (int part = 0; part < 3; part++)
-        {
-            ushort from = Code(tones[part]), to = Code(tones[part + 1]);
-            int rise = Code(shares[part + 1]) - Code(shares[part]);
-            if (to > from)
-                made.Add(Part.Of(from, to, rise));
-        }
+        for (int part = 0; part < Parts; part++)
+            bases[part] = (ushort)Math.Round(Math.Clamp(share(part * Width / 65535.0), 0, 1) * ushort.MaxValue);
+        for (int part = 0; part + 1 < Parts; part++)
+            rises[part] = (ushort)(bases[part + 1] - bases[part]);
 
-        parts = [.. made];
-        Full = Code(tones[3]);
+        // The last part has no next one: it ends at full, so that full contone sets every dot.
+        while (Share(ushort.MaxValue) < ushort.MaxValue)
+            rises[^1]++;
+        Both = [.. bases.Zip(rises, (start, rise) => start | ((uint)rise << 16))];
     }
 
-    /// <summary>From this tone on all dots are set.</summary>
-    public ushort Full { get; }
+    /// <summary>Shares where the parts begin.</summary>
+    public ReadOnlySpan<ushort> Bases => bases;
 
-    /// <summary>The parts, to work on many tones at once: their sums, or all from <see cref="Full"/> on.</summary>
-    public ReadOnlySpan<Part> Parts => parts;
+    /// <summary>By how much the share grows over a part.</summary>
+    public ReadOnlySpan<ushort> Rises => rises;
+
+    /// <summary>Base in the low 16 bits, rise in the high ones.</summary>
+    public uint[] Both { get; }
 
     /// <summary>The share at a tone.</summary>
     public ushort Share(ushort tone)
     {
-        if (tone >= Full)
-            return ushort.MaxValue;
-        uint share = 0;
-        foreach (Part part in parts)
-            share += part.Rise(tone);
-        return (ushort)share;
+        int part = tone / Width;
+        return (ushort)(bases[part] + (((uint)(tone % Width) * Parts * rises[part]) >> 16));
     }
 
     /// <summary>Contone above which a dot with this threshold is set; 65535 where it never is.</summary>
@@ -53,23 +56,5 @@ internal sealed class DropRamp
         }
 
         return limits;
-    }
-
-    private static ushort Code(double share) => (ushort)Math.Round(Math.Clamp(share, 0, 1) * ushort.MaxValue);
-
-    /// <summary>One straight part: (min(tone, to) − from) × slope ÷ 2^16, slope as a 16-bit factor and a shift to the left.</summary>
-    internal readonly record struct Part(ushort From, ushort To, ushort Factor, int Shift)
-    {
-        // The largest slope that does not overshoot.
-        public static Part Of(ushort from, ushort to, int rise)
-        {
-            double slope = (double)rise / (to - from);
-            int shift = 0;
-            while (slope * 65536 / (1 << shift) > ushort.MaxValue)
-                shift++;
-            return new(from, to, (ushort)(slope * 65536 / (1 << shift)), shift);
-        }
-
-        public uint Rise(ushort tone) => (uint)((Math.Max(Math.Min(tone, To), From) - From) * (uint)Factor) >> (16 - Shift);
     }
 }

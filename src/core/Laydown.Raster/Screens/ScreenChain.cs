@@ -5,6 +5,7 @@ namespace Laydown.Raster.Screens;
 /// <summary>Inks that share one array: one alone, or several whose dots follow each other in its order.</summary>
 internal sealed class ScreenChain
 {
+    private const int Run = 2048;
     private readonly int[] inks;
     private readonly int bits;
     private readonly ThresholdPlane[] limits;
@@ -46,17 +47,18 @@ internal sealed class ScreenChain
             return;
         }
 
-        // So many columns that the array does not begin anew within.
-        Span<ushort> taken = stackalloc ushort[ThresholdArray.Side];
-        for (int at = 0; at < columns;)
+        // So many columns at once that what is taken stays near the processor.
+        Span<ushort> taken = stackalloc ushort[Run];
+        ReadOnlySpan<ushort> order = ranks.Row(tile.FirstRow + row);
+        for (int at = 0; at < columns; at += Run)
         {
-            int first = (tile.FirstColumn + at) & (ThresholdArray.Side - 1);
-            int count = Math.Min(columns - at, ThresholdArray.Side - first);
-            ReadOnlySpan<ushort> order = ranks.Row(tile.FirstRow + row)[first..];
-            taken.Clear();
+            int count = Math.Min(columns - at, Run);
+            taken[..Math.Min(count + 8, Run)].Clear();
             foreach (int ink in inks)
-                IntervalKernel.Row(lanes, tile.Row(ink, row).Slice(at, count), order, mix, bits, taken, target.Row(ink, row)[(firstByte + (at * bits / 8))..]);
-            at += count;
+            {
+                IntervalKernel.Row(
+                    lanes, tile.Row(ink, row).Slice(at, count), order, tile.FirstColumn + at, mix, bits, taken, target.Row(ink, row)[(firstByte + (at * bits / 8))..]);
+            }
         }
     }
 }

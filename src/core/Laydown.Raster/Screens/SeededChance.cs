@@ -1,6 +1,7 @@
 namespace Laydown.Raster.Screens;
 
-/// <summary>Chance from a seed, the same everywhere: the mix of xorshift and multiplication known as splitmix, 64 bits; constants from memory.</summary>
+/// <summary>Chance from a seed, the same everywhere: the mix of xorshift and multiplication known as splitmix, 64 bits; constants from
+/// memory.</summary>
 internal sealed class SeededChance(uint seed)
 {
     private ulong state = seed;

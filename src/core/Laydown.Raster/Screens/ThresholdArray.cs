@@ -9,7 +9,8 @@ public sealed record ThresholdArray(ushort[] Ranks)
 
     /// <summary>Value that contone must exceed for the dot of this rank.</summary>
     /// <remarks>
-    /// There are 65 536 dots but only 65 535 steps from bare to full: the two ranks in the middle share a threshold. So 0 sets no dot, 65535 sets
+    /// There are 65 536 dots but only 65 535 steps from bare to full: the two ranks in the middle share a threshold. So 0 sets no dot,
+    /// 65535 sets
     /// all, and of every tint the share of dots lies within half a dot of 65 536 of the tint.
     /// </remarks>
     public static ushort Threshold(int rank) => (ushort)(rank - (rank >> 15));

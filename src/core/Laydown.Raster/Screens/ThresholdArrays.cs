@@ -9,8 +9,11 @@ public static class ThresholdArrays
     public const int Count = 8;
 
     private const int FirstSeed = 1;
+    private const int Dark = 3;
+    private const double CompanionWeight = 0.1;
 
-    private static readonly Lazy<ThresholdArray>[] Kept = Enumerable.Range(0, Count).Select(number => new Lazy<ThresholdArray>(() => Read(number))).ToArray();
+    private static readonly Lazy<ThresholdArray>[] Kept =
+        [.. Enumerable.Range(0, Count).Select(number => new Lazy<ThresholdArray>(() => Read(number)))];
 
     /// <summary>One of the kept arrays.</summary>
     /// <param name="number">From 0; the first for the darkest ink.</param>
@@ -22,14 +25,12 @@ public static class ThresholdArrays
         return number < Count ? kept : kept.Shifted(ThresholdArray.Side / 2, ThresholdArray.Side / 2);
     }
 
-    /// <summary>Makes all of them anew, the same ones.</summary>
-    public static IReadOnlyList<ThresholdArray> Make(CancellationToken cancellation)
-    {
-        List<ThresholdArray> made = [];
-        for (int number = 0; number < Count; number++)
-            made.Add(VoidAndCluster.Make(FirstSeed + number, [], 0, cancellation));
-        return made;
-    }
+    /// <summary>Makes one of them anew, the same one.</summary>
+    /// <param name="number">0 to <see cref="Count"/> − 1.</param>
+    /// <param name="before">Those of lower numbers: the first three are minded, as their inks are the darkest.</param>
+    /// <param name="cancellation">Looked at from time to time.</param>
+    public static ThresholdArray Make(int number, IReadOnlyList<ThresholdArray> before, CancellationToken cancellation) =>
+        VoidAndCluster.Make(FirstSeed + number, [.. before.Take(Math.Min(number, Dark))], CompanionWeight, cancellation);
 
     /// <summary>Ranks of an array as bytes, low byte first: how they are kept.</summary>
     public static byte[] Bytes(ThresholdArray array)

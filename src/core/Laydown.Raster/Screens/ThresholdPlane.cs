@@ -1,7 +1,9 @@
 namespace Laydown.Raster.Screens;
 
-/// <summary>Values of an array laid out for the kernels: within each group of as many dots as a byte holds, the last comes first; rows carry their beginning once more behind their end.</summary>
-/// <remarks>Files want the first dot in the highest bit, compare instructions give the first dot the lowest: turning the groups round here and the pixels as they are read settles it.</remarks>
+/// <summary>Values of an array laid out for the kernels: within each group of as many dots as a byte holds, the last comes first; rows
+/// carry their beginning once more behind their end.</summary>
+/// <remarks>Files want the first dot in the highest bit, compare instructions give the first dot the lowest: turning the groups round here
+/// and the pixels as they are read settles it.</remarks>
 internal sealed class ThresholdPlane
 {
     /// <summary>Values the kernels may read from any column of the array on, within one row.</summary>

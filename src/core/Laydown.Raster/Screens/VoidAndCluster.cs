@@ -2,16 +2,27 @@ namespace Laydown.Raster.Screens;
 
 /// <summary>Makes threshold arrays by void-and-cluster. [Ulichney1993]</summary>
 /// <remarks>
-/// Each dot stands for a Gaussian hill (σ 1.5 px) on a torus. A random tenth of the dots is evened out by moving the dot with the highest ground to the
-/// lowest bare place until that changes nothing; ranks below are given by taking away the highest dot again and again, ranks above by filling the lowest place.
+/// Each dot stands for a Gaussian hill (σ 1.5 px) on a torus. A random tenth of the dots is evened out by moving the dot with the highest
+/// ground to the
+/// lowest bare place until that changes nothing; ranks below are given by taking away the highest dot again and again, ranks above by
+/// filling the lowest place.
 /// Heights are whole numbers, so the same seed gives the same array everywhere; the least bits are chance and settle ties.
 /// Beyond one half the published way looks for the tightest cluster of bare places: on a torus with one filter that is the same place.
-/// Two lists of rows (highest and lowest place of each) make a step cost 21 rows instead of 256. Measured: 0.1 s to 0.3 s for an array.
+/// An array made beside others sees their dots of the same rank as lower hills (σ 1 px). Measured over six tones with weight 0.1 and three
+/// others: what an eye
+/// sees of a pair falls to 0.94–1.00 of that of two arrays from unlike seeds (most in light tones), while an ink alone becomes up to 4 %
+/// worse. Weight 0.2 gains
+/// more for one pair (0.93) but loses in mid-tones where three are minded (1.04); wider hills gain less; a shifted copy gains nothing; one
+/// array in intervals
+/// reaches 0.67–0.81 but costs one ink up to 22 %.
+/// Two lists of rows (highest and lowest place of each) make a step cost 21 rows instead of 256. Measured: 0.3 s for an array alone, 1 s
+/// beside three others.
 /// </remarks>
 public static class VoidAndCluster
 {
     private const int Side = ThresholdArray.Side;
     private const double Sigma = 1.5;
+    private const double CompanionSigma = 1;
     private const int Unit = 1 << 20;
 
     /// <summary>Makes an array.</summary>
@@ -22,8 +33,8 @@ public static class VoidAndCluster
     public static ThresholdArray Make(int seed, IReadOnlyList<ThresholdArray> besides, double weight, CancellationToken cancellation)
     {
         int count = Side * Side / 10;
-        DotField field = new(Hill(1), seed);
-        Companions companions = new(besides, Hill(weight));
+        DotField field = new(Hill(1, Sigma), seed);
+        Companions companions = new(besides, Hill(weight, CompanionSigma));
         companions.Set(field, 0, count);
         Start(field, seed, count);
         Even(field, cancellation);
@@ -84,14 +95,17 @@ public static class VoidAndCluster
         }
     }
 
-    private static int[] Hill(double weight)
+    private static int[] Hill(double weight, double sigma)
     {
         int reach = DotField.Reach, width = (2 * reach) + 1;
         int[] hill = new int[width * width];
         for (int y = -reach; y <= reach; y++)
         {
             for (int x = -reach; x <= reach; x++)
-                hill[((y + reach) * width) + x + reach] = (int)Math.Round(weight * Unit * Math.Exp(-((x * x) + (y * y)) / (2 * Sigma * Sigma)));
+            {
+                double height = Math.Exp(-((x * x) + (y * y)) / (2 * sigma * sigma));
+                hill[((y + reach) * width) + x + reach] = (int)Math.Round(weight * Unit * height);
+            }
         }
 
         return hill;
