@@ -62,6 +62,18 @@ public sealed class MaskLawTests
         for (int i = 0; i < light.Length; i++)
             Assert.Equal(i % 30 < 10 ? 0 : i % 30 < 20 ? light[i] : (ushort)Math.Round(light[i] * 30000 / 65535.0), within[i]);
         Assert.Throws<ArgumentException>(() => new Lightness(true, 6).TargetInks(6));
+
+        // Noise, and codes at both ends, where a division that is not exact would show.
+        Picture ends = new(6, 40, 133, (i, y, x) => (Picture.Hash(3, i, y, x) & 3) switch { 0 => 0, 1 => Tile.Full, 2 => (ushort)(Tile.Full - 1), _ => picture[i, y, x] });
+        foreach (bool ofLight in new[] { true, false })
+        {
+            foreach (int? alpha in new int?[] { null, 5 })
+            {
+                ushort[] plain = ends.Through(new Lightness(ofLight, alpha, Lanes.Plain));
+                foreach (Lanes lanes in LanesHere.All)
+                    Assert.Equal(plain, ends.Through(new Lightness(ofLight, alpha, lanes)));
+            }
+        }
     }
 
     [Fact]
