@@ -80,6 +80,35 @@ public sealed class DotFilesLawTests
         }
     }
 
+    /// <summary>One pass of 160 nozzles that stand as close as the rows: nozzle 40 of black prints every 160th row. Half black there goes half and half to the rows beside.</summary>
+    [Fact]
+    public async Task Rows_of_a_missing_nozzle_are_bare_and_those_beside_take_their_ink_over()
+    {
+        using Bench bench = new();
+        ItemRecord item = World.Item("T-1-1", 20, 30, [World.Colour]);
+        RunContext sound = DotBench.In(World.Run(new(20, 30), [item], [World.Whole(item, 0, 0)], World.Condition(400, light: false), 60), 360, 360, 60, 10);
+        Laydown.Press.Machines.Mode mode = sound.Mode with { Passes = 1, NozzlesUsed = 160, FeedRows = 160 };
+        sound = sound with { Mode = mode, Press = sound.Press with { Modes = [mode] } };
+        RunContext dead = sound with { Press = sound.Press with { NozzleStates = [new("Black", [40], []), new("Cyan", [41], [])] } };
+        Painter painter = new(bench.Pages, (_, plate, _, _, _, _) => (byte)(plate == "Black" ? 127 : 0));
+        IReadOnlyList<ManifestEntry> contone = await bench.MakeAsync(painter, sound);
+        async Task<int[]> RowsOf(RunContext run)
+        {
+            Reading<IReadOnlyList<ManifestEntry>> made = await bench.DotsAsync(bench.Maker(new PaintedStream(painter)), run, contone);
+            byte[,] black = DotBench.Codes(bench.InRun(Assert.Single(made.Value, f => f.What == "dots" && f.Ink == "Black").Name));
+            return [.. Enumerable.Range(0, black.GetLength(0)).Select(r => Enumerable.Range(0, black.GetLength(1)).Count(c => black[r, c] != 0))];
+        }
+
+        int[] whole = await RowsOf(sound), mended = await RowsOf(dead);
+        int[] rows = [.. Enumerable.Range(0, mended.Length).Where(r => mended[r] == 0)];
+        Assert.Equal(Enumerable.Range(0, whole.Length).Where(r => (r + 159) % 160 == 40), rows);
+
+        // Rows of 283 dots by an array differ among each other by some dots; beside a dead row stand half as many more.
+        foreach (int row in rows.Where(r => r > 0 && r < mended.Length - 1))
+            Assert.Equal(1.5, (mended[row - 1] + mended[row + 1]) / (double)(whole[row - 1] + whole[row + 1]), 0.1);
+        Assert.Equal(1, mended.Sum() / (double)whole.Sum(), 0.005);
+    }
+
     [Theory]
     [InlineData(360, 180)]
     [InlineData(120, 240)]

@@ -111,8 +111,14 @@ public sealed class NozzleMend : ITileStage
         }
     }
 
-    private static int Room(Tile source, int ink, int row, int column, float holds) =>
-        holds > 0 && row >= 0 && row < source.Rows ? (int)((Tile.Full - source.Row(ink, row)[column]) * holds) : 0;
+    // What a row still takes. Where it is bare nothing was asked for, and nothing is put there: edges and gaps stay clean.
+    private static int Room(Tile source, int ink, int row, int column, float holds)
+    {
+        if (!(holds > 0) || row < 0 || row >= source.Rows)
+            return 0;
+        int tone = source.Row(ink, row)[column];
+        return tone == 0 ? 0 : (int)((Tile.Full - tone) * holds);
+    }
 
     private static void Raise(Tile target, int ink, int row, int column, int by)
     {

@@ -207,7 +207,7 @@ internal sealed class DotMaker(
 
         SheetFace first = context.Run.Stack.Layers[0].Face;
         bool turnedOver = context.Run.Stack.Layers[layer.Layer].Face != first;
-        ILayerScreen screen = LayerScreens.Of(DotInks.Of(layer.Inks), drops.Levels, ScreenKind.Arrays);
+        ILayerScreen screen = DeadNozzles.Mended(context, layer, LayerScreens.Of(DotInks.Of(layer.Inks), drops.Levels, ScreenKind.Arrays));
         IReadOnlyList<PlacedPiece> pieces = layer.Placement.PiecesOf(item => MirroredLayer(item, layer.Layer), turnedOver);
         return Reading.Of(new SheetJob(layer.Placement.Columns, layer.Placement.Rows, shown, pieces, screen));
     }

@@ -14,20 +14,9 @@ internal static class PassWishes
     /// stock.</summary>
     public static DotPlacement Assumed { get; } = new(50, 3, 15);
 
-    /// <summary>The plan of one face.</summary>
-    /// <param name="press">The press.</param>
-    /// <param name="mode">The mode.</param>
-    /// <param name="layers">Layers of that face, printed in one go.</param>
-    /// <param name="lengthMm">Length of the sheet along the feed, mm.</param>
-    /// <returns>The plan, or the faults of the mode.</returns>
-    public static Reading<PassPlan> PlanOf(PressDescription press, Mode mode, int layers, double lengthMm)
-    {
-        Channel longest = press.Channels.MaxBy(c => (double)mode.NozzlesUsed / c.NozzlesPerInch)!;
-        return Coverage.Split(mode, longest, layers).Then(cover => Reading.Of(new PassPlan(
-            new(cover.Nozzles, cover.RowsBetweenNozzles, cover.FeedRows, cover.Passes, cover.Blocks, mode.TwoWay, mode.ScanDpi, mode.FeedDpi,
-                Math.Min(mode.FeatherNozzles ?? 0, cover.Passes > 1 ? cover.FeedRows : 0)),
-            Math.Max(1, (int)Math.Round(lengthMm * mode.FeedDpi / 25.4)))));
-    }
+    /// <summary>The plan of one face of a sheet of that length, mm.</summary>
+    public static Reading<PassPlan> PlanOf(PressDescription press, Mode mode, int layers, double lengthMm) =>
+        PassPlans.Of(press, mode, layers, Math.Max(1, (int)Math.Round(lengthMm * mode.FeedDpi / 25.4)));
 
     /// <summary>Layers of each printed face, in the order they are laid down.</summary>
     public static IEnumerable<IGrouping<SheetFace, Layer>> Faces(LayerStack stack) => stack.Layers.GroupBy(l => l.Face).OrderBy(g => g.Key);
@@ -42,8 +31,9 @@ internal static class PassWishes
     /// <param name="planes">Inks with their layers.</param>
     /// <param name="picture">What is printed, or null for tones of every ink.</param>
     /// <param name="distanceM">Distance of the viewer, m.</param>
+    /// <param name="mended">Whether it is printed from dots in which missing nozzles are made good.</param>
     public static BandWish Of(
-        PressDescription press, PassPlan plan, IReadOnlyList<(int Layer, InkRole Role)> planes, BandPicture? picture, double distanceM)
+        PressDescription press, PassPlan plan, IReadOnlyList<(int Layer, InkRole Role)> planes, BandPicture? picture, double distanceM, bool mended = false)
     {
         DotPlacement placement = press.Placement ?? Assumed;
         return new(
@@ -51,6 +41,7 @@ internal static class PassWishes
             [.. planes.Select(p => BandInks.Of(press, p.Role, p.Layer))],
             picture ?? BandPicture.Wedges(planes.Count),
             new(placement.FeedScaleUmPerM, placement.FeedJitterUm, placement.TwoWayUm),
-            new(Math.Clamp(distanceM, 0.05, 10_000)));
+            new(Math.Clamp(distanceM, 0.05, 10_000)),
+            mended);
     }
 }

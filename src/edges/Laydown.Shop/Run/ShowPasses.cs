@@ -67,7 +67,7 @@ public sealed class ShowPasses(ShopServices shop, IRunInks? inks = null)
             bands.AddRange(wish.Press.Modes.Where(m => m != wish.Mode).Select(m => BandsOf(wish, m, printed)));
         return Reading.Of(new PassesView(
             wish.Run?.Run.Id, wish.Press.Id, wish.Mode.Id, wish.DistanceM, wish.Press.Placement ?? PassWishes.Assumed, wish.Press.Placement is null,
-            printed.Any(p => p.Picture is not null), faces, bands));
+            printed.Any(p => p.Picture is not null), wish.HasDots, faces, bands));
     }
 
     /// <summary>The plan of the face printed first.</summary>
@@ -181,7 +181,7 @@ public sealed class ShowPasses(ShopServices shop, IRunInks? inks = null)
             Reading<PassPlan> plan = PassWishes.PlanOf(wish.Press, mode, face.Layers, wish.Sheet.HeightMm);
             if (!plan.IsTaken)
                 return Reading.Refused<(BandWish, BandForecast)>(plan.Faults);
-            BandWish one = PassWishes.Of(wish.Press, plan.Value, face.Planes, face.Picture, wish.DistanceM);
+            BandWish one = PassWishes.Of(wish.Press, plan.Value, face.Planes, face.Picture, wish.DistanceM, wish.HasDots);
             all.Add((one, BandForecast.Of(one)));
         }
 

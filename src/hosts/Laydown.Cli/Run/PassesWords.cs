@@ -20,7 +20,7 @@ internal static class PassesWords
         if (scans)
             foreach (FacePasses face in view.Faces)
                 Scans(answer, face);
-        answer.Line(Invariant($"bands  feed {view.Placement.FeedScaleUmPerM:0.#} µm/m, stands ± {view.Placement.FeedJitterUm:0.#} µm, forth and back {view.Placement.TwoWayUm:0.#} µm{(view.PlacementAssumed ? ", assumed: the press tells none" : "")}; {(view.FromPicture ? "on the run's own ink" : "on tones of every ink")}"));
+        answer.Line(Invariant($"bands  feed {view.Placement.FeedScaleUmPerM:0.#} µm/m, stands ± {view.Placement.FeedJitterUm:0.#} µm, forth and back {view.Placement.TwoWayUm:0.#} µm{(view.PlacementAssumed ? ", assumed: the press tells none" : "")}; {(view.FromPicture ? "on the run's own ink" : "on tones of every ink")}{(view.Mended ? "; missing nozzles are made good in its dots" : "")}"));
         answer.Line(Invariant($"  {view.Bands[0].Told}"));
         answer.Table(
             ["mode", "seen L*", "times threshold", "line", "main cause"],

@@ -18,7 +18,7 @@ public sealed class PassesDesk(ShopServices shop)
     public async Task<Reading<PassesView>> OfAsync(RunRecord record, CancellationToken cancellation)
     {
         // Another input hash or other files make another forecast, and so does another state of the press.
-        string key = Invariant($"{record.Run.Id} {record.InputHash} {record.FolderName} {record.State}");
+        string key = Invariant($"{record.Run.Id} {record.InputHash} {record.FolderName} {record.State} {record.Files.Count}");
         if (kept.TryGetValue(key, out Reading<PassesView>? known))
             return known;
         Reading<PassesWish> wish = await shop.Passes.WishOfAsync(record.Run.Id, cancellation);

@@ -82,6 +82,18 @@ public sealed class NozzleMendLawTests
     }
 
     [Fact]
+    public void Nothing_is_put_where_nothing_was_asked_for()
+    {
+        PassPlan plan = OnePass(600);
+        int dead = Enumerable.Range(100, 256).Single(r => plan.Meeting(0, r, 0).Nozzle == 100);
+        Tile edge = Flat(600, 0.3);
+        for (int row = 0; row < dead; row++)
+            edge.Row(0, row).Clear();
+        Tile mended = Mended(edge, plan, 100);
+        Assert.Equal([0, 0, 0, 0, 0.6, 0.3], Enumerable.Range(dead - 3, 6).Select(r => Math.Round(mended.Row(0, r)[5] / 65535.0, 3)));
+    }
+
+    [Fact]
     public void Every_tile_size_gives_the_same_bytes()
     {
         Random chance = new(6);
