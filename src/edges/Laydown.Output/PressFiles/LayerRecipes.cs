@@ -160,7 +160,8 @@ internal sealed class LayerRecipes(PrintCondition condition, InkSet inkSet, Link
     // The choke first, so that the least part is that of the ink as it is printed; then the fade; what is kept out stays bare with a hard edge.
     private static IEnumerable<ITileStage> Shaped(Layer layer, PressPixels pixels)
     {
-        if (Math.Abs(pixels.Across(layer.ChokeMm)) >= 1)
+        // A flood has no edge that could move.
+        if (Math.Abs(pixels.Across(layer.ChokeMm)) >= 1 && !layer.IsFlood)
             yield return new Choke(pixels.Across(layer.ChokeMm), pixels.Shape);
         if (Math.Abs(pixels.Across(layer.MinFeatureMm)) > 2)
             yield return new MinFeature(pixels.Across(layer.MinFeatureMm), pixels.Shape);
