@@ -9,7 +9,15 @@ public sealed class InkCurve
 {
     private readonly ushort[] sent;
 
-    private InkCurve(ushort[] sent) => this.sent = sent;
+    private InkCurve(ushort[] sent)
+    {
+        this.sent = sent;
+        for (int wanted = 0; wanted < sent.Length; wanted++)
+            LeavesAll &= sent[wanted] == wanted;
+    }
+
+    /// <summary>Whether every laydown is sent as it was wanted.</summary>
+    public bool LeavesAll { get; } = true;
 
     /// <summary>What is sent for a wanted laydown.</summary>
     public ushort this[ushort wanted] => sent[wanted];

@@ -22,13 +22,13 @@ public sealed class InkCurves(IReadOnlyList<InkCurve> curves) : ITileStage
     {
         for (int ink = 0; ink < source.Inks; ink++)
         {
-            ReadOnlySpan<ushort> table = curves[ink].Table;
+            InkCurve curve = curves[ink];
             for (int row = 0; row < source.Rows; row++)
             {
-                ReadOnlySpan<ushort> wanted = source.Row(ink, row);
-                Span<ushort> sent = target.Row(ink, row);
-                for (int x = 0; x < wanted.Length; x++)
-                    sent[x] = table[wanted[x]];
+                if (curve.LeavesAll)
+                    source.Row(ink, row).CopyTo(target.Row(ink, row));
+                else
+                    LookUps.Run(source.Row(ink, row), curve.Table, target.Row(ink, row));
             }
         }
     }

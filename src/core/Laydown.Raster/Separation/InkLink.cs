@@ -131,18 +131,11 @@ public sealed unsafe class InkLink : ITileStage
         for (int channel = 0; channel < link.Channels; channel++)
         {
             if (link.Curve(channel) is { } curve)
-                LookedUp(block.From[channel], curve, block.PlacesOf(channel), count);
+                LookUps.Run(new(block.From[channel], count), curve, new Span<int>(block.PlacesOf(channel), count));
             else if (lanes == Lanes.Wide512)
                 Link512.Straight(block.From[channel], link.Cells, block.PlacesOf(channel), count);
             else
                 Link256.Straight(block.From[channel], link.Cells, block.PlacesOf(channel), count);
         }
-    }
-
-    private static void LookedUp(ushort* from, int[] curve, int* places, int count)
-    {
-        ref int first = ref MemoryMarshal.GetArrayDataReference(curve);
-        for (int x = 0; x < count; x++)
-            places[x] = Unsafe.Add(ref first, from[x]);
     }
 }

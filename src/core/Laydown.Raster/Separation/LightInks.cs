@@ -29,19 +29,10 @@ public sealed class LightInks(IReadOnlyList<(int DarkInk, LightInkSplit Split)> 
             for (int row = 0; row < source.Rows; row++)
             {
                 int ink = pairs[pair].DarkInk;
-                Share(source.Row(ink, row), pairs[pair].Split, target.Row(ink, row), target.Row(source.Inks + pair, row));
+                LightInkSplit split = pairs[pair].Split;
+                LookUps.Run(source.Row(ink, row), split.Light, target.Row(source.Inks + pair, row));
+                LookUps.Run(source.Row(ink, row), split.Dark, target.Row(ink, row));
             }
-        }
-    }
-
-    private static void Share(ReadOnlySpan<ushort> demand, LightInkSplit split, Span<ushort> dark, Span<ushort> light)
-    {
-        ReadOnlySpan<ushort> darkOf = split.Dark;
-        ReadOnlySpan<ushort> lightOf = split.Light;
-        for (int x = 0; x < demand.Length; x++)
-        {
-            dark[x] = darkOf[demand[x]];
-            light[x] = lightOf[demand[x]];
         }
     }
 }
