@@ -1,8 +1,10 @@
 using System.Globalization;
 using System.Runtime.InteropServices;
 using Laydown.Edges.Tests.Icc;
+using Laydown.Edges.Tests.Orders;
 using Laydown.Raster.Masks;
 using Laydown.Raster.Tiles;
+using SkiaSharp;
 
 namespace Laydown.Edges.Tests.Raster;
 
@@ -88,6 +90,7 @@ public sealed class DistanceReferenceTests : IDisposable
         }
 
         Assert.Contains(hearts, h => h.Full.Contains(false));
+        Assert.InRange(masks[^1].Full.Count(f => f), 5000, 30000);
     }
 
     public void Dispose() => Directory.Delete(folder, recursive: true);
@@ -123,6 +126,22 @@ public sealed class DistanceReferenceTests : IDisposable
         (int X, int Y, int R)[] discs = [.. Enumerable.Range(0, 30).Select(i => (chance.Next(400), chance.Next(330), 4 + (i * 2)))];
         yield return Mask.Of(330, 400, (y, x) => !discs.Any(d => ((x - d.X) * (x - d.X)) + ((y - d.Y) * (y - d.Y)) < d.R * d.R / 2));
         yield return Mask.Of(340, 170, (y, x) => Letter(y % 85, x % 85, y / 85));
+        yield return Written();
+    }
+
+    // Letters of a real typeface, large and small.
+    private static Mask Written()
+    {
+        using SKBitmap paper = new(260, 200, SKColorType.Gray8, SKAlphaType.Opaque);
+        using SKCanvas canvas = new(paper);
+        using SKTypeface face = SKTypeface.FromFile(Path.Combine(Checkout.Root, "assets", "fonts", "Lato-Black.ttf"));
+        using SKFont large = new(face, 130), small = new(face, 26);
+        using SKPaint black = new() { Color = SKColors.Black };
+        canvas.Clear(SKColors.White);
+        canvas.DrawText("Rg8&", 2, 110, SKTextAlign.Left, large, black);
+        canvas.DrawText("quay, ebb & flow", 10, 175, SKTextAlign.Left, small, black);
+        canvas.Flush();
+        return Mask.Of(paper.Height, paper.Width, (y, x) => paper.GetPixel(x, y).Red < 128);
     }
 
     // Stems, bars, slants and bowls from 1 to 16 pixels wide.
