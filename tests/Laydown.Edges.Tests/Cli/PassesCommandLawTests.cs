@@ -28,7 +28,13 @@ public sealed class PassesCommandLawTests : IDisposable
 
         // Two tints of cyan and black are less than every tone of every ink.
         Assert.InRange(Seen(made), 0.0001, Seen(planned));
+        Assert.False(made.GetProperty("mended").GetBoolean());
         Assert.Equal(made.GetProperty("modeId").GetString(), made.GetProperty("bands")[0].GetProperty("modeId").GetString());
+
+        // A dot file that is none, and a path in place of a name, are refused.
+        string one = Path.Combine(shop.Folder, "0.png");
+        Assert.Equal(3, (await shop.AskAsync("passes", id, "--pass", "0", "--dots", "none.tif", "--out", one)).Code);
+        Assert.Equal(3, (await shop.AskAsync("passes", id, "--pass", "0", "--dots", "../store/shop.db", "--out", one)).Code);
     }
 
     [Fact]

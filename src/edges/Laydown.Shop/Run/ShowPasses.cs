@@ -70,11 +70,18 @@ public sealed class ShowPasses(ShopServices shop, IRunInks? inks = null)
             printed.Any(p => p.Picture is not null), wish.HasDots, faces, bands));
     }
 
-    /// <summary>The plan of the face printed first.</summary>
+    /// <summary>The plan of the face a layer is printed on.</summary>
     /// <param name="wish">What is asked for.</param>
+    /// <param name="layer">Layer from 0 in the stack.</param>
     /// <returns>The plan, or the faults of the mode.</returns>
-    public static Reading<PassPlan> FirstPlan(PassesWish wish) =>
-        PassWishes.PlanOf(wish.Press, wish.Mode, PassWishes.Faces(wish.Stack).First().Count(), wish.Sheet.HeightMm);
+    public static Reading<PassPlan> PlanOf(PassesWish wish, int layer) => PassWishes.PlanOf(
+        wish.Press, wish.Mode, wish.Stack.Layers.Count(l => l.Face == wish.Stack.Layers[layer].Face), wish.Sheet.HeightMm);
+
+    /// <summary>Which layer of its face a layer is, from 0 in the order they are laid down.</summary>
+    /// <param name="wish">What is asked for.</param>
+    /// <param name="layer">Layer from 0 in the stack.</param>
+    public static int PlaceInFace(PassesWish wish, int layer) =>
+        wish.Stack.Layers.Take(layer).Count(l => l.Face == wish.Stack.Layers[layer].Face);
 
     /// <summary>A picture of the worst place with its bands.</summary>
     /// <param name="wish">What is asked for.</param>
@@ -103,26 +110,28 @@ public sealed class ShowPasses(ShopServices shop, IRunInks? inks = null)
     /// <param name="side">Dots across and down.</param>
     /// <param name="folder">The run folder, or null for a solid.</param>
     /// <param name="file">The dot file in it.</param>
+    /// <param name="firstColumn">First column.</param>
     /// <returns>Black dots on white, one pixel each; or what is wrong with the file.</returns>
-    public Reading<RgbPicture> Pass(PassPlan plan, int layer, int pass, int firstRow, int side, string? folder = null, string? file = null)
+    public Reading<RgbPicture> Pass(PassPlan plan, int layer, int pass, int firstRow, int side, string? folder = null, string? file = null, int firstColumn = 0)
     {
         Bounds.Within(firstRow, 0, plan.Rows - 1);
         int rows = Math.Min(side, plan.Rows - firstRow);
         Reading<(int BitsPerDot, int Stride, int Rows, int Columns, byte[] Dots)> dots = folder is null || file is null
             ? Reading.Of((1, (side + 7) / 8, rows, side, Solid((side + 7) / 8 * rows)))
-            : inks?.Dots(folder, file, firstRow, rows, 0, side)
+            : inks?.Dots(folder, file, firstRow, rows, firstColumn, side)
                 ?? Refused<(int, int, int, int, byte[])>(file, "dots", "nothing that looks into dot files", "a shop whose press files can be looked into");
-        return dots.Then(d => Reading.Of(Drawn(plan, layer, pass, firstRow, d)));
+        return dots.Then(d => Reading.Of(Drawn(plan, layer, pass, (firstRow, firstColumn), d)));
     }
 
     private static RgbPicture Drawn(
-        PassPlan plan, int layer, int pass, int firstRow, (int BitsPerDot, int Stride, int Rows, int Columns, byte[] Dots) dots)
+        PassPlan plan, int layer, int pass, (int Row, int Column) first, (int BitsPerDot, int Stride, int Rows, int Columns, byte[] Dots) dots)
     {
         byte[] rgb = new byte[dots.Rows * dots.Columns * 3], line = new byte[dots.Stride];
         int levels = (1 << dots.BitsPerDot) - 1;
         for (int row = 0; row < dots.Rows; row++)
         {
-            PassPicture.Row(plan, layer, pass, firstRow + row, dots.Dots.AsSpan(row * dots.Stride, dots.Stride), dots.BitsPerDot, 0, line);
+            PassPicture.Row(
+                plan, layer, pass, first.Row + row, dots.Dots.AsSpan(row * dots.Stride, dots.Stride), dots.BitsPerDot, first.Column, line);
             for (int column = 0; column < dots.Columns; column++)
             {
                 int bit = column * dots.BitsPerDot, code = (line[bit / 8] >> (8 - dots.BitsPerDot - (bit % 8))) & levels;

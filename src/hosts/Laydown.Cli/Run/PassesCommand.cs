@@ -19,7 +19,7 @@ internal static class PassesCommand
         Options o = new();
         Command command = new("passes", "Which scan prints what, and how visible bands will be.")
         {
-            o.Run, o.Press, o.Mode, o.Width, o.Length, o.Distance, o.Scans, o.Pass, o.Layer, o.Dots, o.Row, o.Out, o.Preview, o.Times,
+            o.Run, o.Press, o.Mode, o.Width, o.Length, o.Distance, o.Scans, o.Pass, o.Layer, o.Dots, o.Row, o.Column, o.Out, o.Preview, o.Times,
         };
         command.SetAction((parsed, cancellation) => shared.InShopAsync(
             parsed, (shop, answer) => RunAsync(shop, answer, o.Of(parsed), cancellation), cancellation));
@@ -72,7 +72,7 @@ internal static class PassesCommand
             string? folder = wish.Run?.FolderName is { } name ? Path.Combine(new ShopFolder(shop.Folder).Runs, name) : null;
             FacePasses face = view.Faces[0];
             Reading<RgbPicture> drawn = pass >= 0 && pass < face.Head.Passes && asked.Layer >= 1 && asked.Layer <= face.Layers && asked.Row < face.Rows
-                ? passes.Pass(face.Plan(), asked.Layer - 1, pass, asked.Row, Side, asked.Dots is null ? null : folder, asked.Dots)
+                ? passes.Pass(face.Plan(), asked.Layer - 1, pass, asked.Row, Side, asked.Dots is null ? null : folder, asked.Dots, asked.Column)
                 : Reading.Refused<RgbPicture>(new InputFault("--pass", null, "pass", Invariant($"pass {pass} of layer {asked.Layer} from row {asked.Row}"),
                     Invariant($"a pass from 0 to {face.Head.Passes - 1}, a layer from 1 to {face.Layers}, a row under {face.Rows}")));
             if (await PutAsync(shop, drawn, asked.Out ?? Invariant($"pass-{pass}.png"), written, cancellation) is { } faults)
@@ -102,13 +102,13 @@ internal static class PassesCommand
 
     private sealed record Asked(
         string? Run, string? Press, string? Mode, double WidthMm, double LengthMm, double? DistanceM, bool Scans, int? Pass, int Layer, string? Dots, int Row,
-        string? Out, string? Preview, double Times)
+        int Column, string? Out, string? Preview, double Times)
     {
         public string? Problem =>
             !(WidthMm is > 0 and <= 100_000) || !(LengthMm is > 0 and <= 100_000) ? "--width, --length: wanted over 0 to 100000 mm."
             : DistanceM is { } d && !(d is >= 0.05 and <= 10_000) ? "--distance: wanted 0.05 to 10000 m."
             : !(Times is >= 0 and <= 100) ? "--times: wanted 0 to 100."
-            : Row < 0 ? "--row: wanted 0 or more."
+            : Row < 0 || Column < 0 ? "--row, --column: wanted 0 or more."
             : null;
     }
 
@@ -136,6 +136,8 @@ internal static class PassesCommand
 
         public Option<int> Row { get; } = new("--row") { Description = "First row of the picture of a pass.", DefaultValueFactory = _ => 0 };
 
+        public Option<int> Column { get; } = new("--column") { Description = "First column of it.", DefaultValueFactory = _ => 0 };
+
         public Option<string?> Out { get; } = new("--out") { Description = "File for the picture of a pass." };
 
         public Option<string?> Preview { get; } = new("--preview") { Description = "Write the worst place with its bands as PNG." };
@@ -144,7 +146,7 @@ internal static class PassesCommand
 
         public Asked Of(ParseResult parsed) => new(
             parsed.GetValue(Run), parsed.GetValue(Press), parsed.GetValue(Mode), parsed.GetValue(Width), parsed.GetValue(Length), parsed.GetValue(Distance),
-            parsed.GetValue(Scans), parsed.GetValue(Pass), parsed.GetValue(Layer), parsed.GetValue(Dots), parsed.GetValue(Row), parsed.GetValue(Out),
+            parsed.GetValue(Scans), parsed.GetValue(Pass), parsed.GetValue(Layer), parsed.GetValue(Dots), parsed.GetValue(Row), parsed.GetValue(Column), parsed.GetValue(Out),
             parsed.GetValue(Preview), parsed.GetValue(Times));
     }
 }

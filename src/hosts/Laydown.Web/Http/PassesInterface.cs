@@ -30,16 +30,25 @@ public static class PassesInterface
         return Picture(picture, shop, context);
     }
 
-    private static async Task<IResult> PassAsync(string id, int pass, ShopServices shop, HttpContext context, CancellationToken cancellation)
+    // With the name of a dot file of the run its dots, from the middle of the sheet; else those of a solid.
+    private static async Task<IResult> PassAsync(string id, int pass, string? dots, ShopServices shop, HttpContext context, CancellationToken cancellation)
     {
-        if (shop.Pictures is null)
-            return Results.NotFound();
         Reading<PassesWish> wish = await shop.Passes.WishOfAsync(id, cancellation);
-        Reading<RgbPicture> picture = wish.Then(ShowPasses.FirstPlan).Then(plan => pass >= 0 && pass < plan.Head.Passes
-            ? shop.Passes.Pass(plan, 0, pass, 0, Dots)
+        if (shop.Pictures is null || !wish.IsTaken)
+            return Results.NotFound();
+        RunRecord run = wish.Value.Run!;
+        ManifestEntry? file = run.Files.FirstOrDefault(f => f.What == "dots" && f.Name == dots);
+        if (dots is not null && file is null)
+            return Results.NotFound();
+        int layer = ShowPasses.PlaceInFace(wish.Value, (file?.Layer ?? 1) - 1);
+        string? folder = file is null || run.FolderName is null ? null : Path.Combine(new ShopFolder(shop.Folder).Runs, run.FolderName);
+        Reading<RgbPicture> picture = ShowPasses.PlanOf(wish.Value, (file?.Layer ?? 1) - 1).Then(plan => pass >= 0 && pass < plan.Head.Passes
+            ? shop.Passes.Pass(plan, layer, pass, file is null ? 0 : plan.Rows / 2, Dots, folder, file?.Name, file is null ? 0 : MiddleColumn(wish.Value))
             : Reading.Refused<RgbPicture>(new InputFault(id, null, "pass", Invariant($"{pass}"), Invariant($"0 to {plan.Head.Passes - 1}"))));
         return Picture(picture.Then(p => Reading.Of(Larger(p))), shop, context);
     }
+
+    private static int MiddleColumn(PassesWish wish) => (int)(wish.Sheet.WidthMm / 2 * wish.Mode.ScanDpi / 25.4);
 
     private static async Task<IResult> FiguresAsync(string id, bool? scans, ShopServices shop, CancellationToken cancellation)
     {
