@@ -80,7 +80,9 @@ public sealed class ChokeLawTests
     [InlineData(1, 1, 1)]
     [InlineData(2.3, 1, 1)]
     [InlineData(8.5, 1, 1)]
+    [InlineData(20, 1, 1)]
     [InlineData(41, 1, 1)]
+    [InlineData(27.3, 720, 1080)]
     [InlineData(9.4, 720, 1080)]
     [InlineData(6, 1200, 300)]
     public void Grey_masks_come_out_of_every_width_of_register_as_of_the_plain_way(double radius, int acrossDpi, int alongDpi)
@@ -91,7 +93,11 @@ public sealed class ChokeLawTests
             // Noise, and a plateau with a soft edge: wide parts of one value, full, bare and between.
             Picture noise = Picture.Noise(1, 24, columns, 8);
             Picture soft = new(1, 90, columns, (_, y, x) => (ushort)Math.Clamp((x + (y * 3) - 200) * 700, 0, y < 70 ? 65535 : 30000));
-            foreach (Picture mask in new[] { noise, soft })
+
+            // Discs of bare and full with edges as scaling leaves them.
+            Picture hard = Picture.Mask(90, columns + 2, 12, 0.9, 35);
+            Picture scaled = new(1, 90, columns, (_, y, x) => (ushort)((hard[0, y, x] + hard[0, y, x + 1] + hard[0, y, x + 2]) / 3));
+            foreach (Picture mask in new[] { noise, soft, scaled })
             {
                 foreach (double signed in new[] { radius, -radius })
                 {

@@ -11,6 +11,8 @@ namespace Laydown.Raster.Masks;
 /// </remarks>
 public sealed class Choke : ITileStage
 {
+    private const int SoftFrom = 20;
+
     private readonly Disc disc;
     private readonly Action<Tile, Tile, int> twoLevels;
     private readonly Action<Tile, Tile, int> grey;
@@ -61,12 +63,23 @@ public sealed class Choke : ITileStage
 
     private static Action<Tile, Tile, int> Grey(Lanes lanes, Disc disc, bool spread) => (lanes, spread) switch
     {
-        (Lanes.Wide512, false) => new WideGreyChoke<Words512, Vector512<ushort>, LeastOf>(disc).Run,
-        (Lanes.Wide512, true) => new WideGreyChoke<Words512, Vector512<ushort>, GreatestOf>(disc).Run,
-        (Lanes.Wide256, false) => new WideGreyChoke<Words256, Vector256<ushort>, LeastOf>(disc).Run,
-        (Lanes.Wide256, true) => new WideGreyChoke<Words256, Vector256<ushort>, GreatestOf>(disc).Run,
+        (Lanes.Wide512, false) => Soft<Words512, Vector512<ushort>, LeastOf>(lanes, disc),
+        (Lanes.Wide512, true) => Soft<Words512, Vector512<ushort>, GreatestOf>(lanes, disc),
+        (Lanes.Wide256, false) => Soft<Words256, Vector256<ushort>, LeastOf>(lanes, disc),
+        (Lanes.Wide256, true) => Soft<Words256, Vector256<ushort>, GreatestOf>(lanes, disc),
         _ => new GreyChoke(disc, spread).Run,
     };
+
+    // Short ways are taken by grey rows at once, long ones along the seams alone; tiles narrower than two steps are not worth the choice.
+    private static Action<Tile, Tile, int> Soft<TLanes, TVector, TExtreme>(Lanes lanes, Disc disc)
+        where TLanes : INumberLanes<TVector, ushort>
+        where TVector : struct
+        where TExtreme : struct, IExtreme
+    {
+        WideGreyChoke<TLanes, TVector, TExtreme> grey = new(disc);
+        SoftChoke soft = new(TwoLevels(lanes, disc, TExtreme.Greatest), grey.Part, grey.Widest);
+        return (source, target, ink) => (disc.ReachRows < SoftFrom || target.Columns < 128 ? (Action<Tile, Tile, int>)grey.Run : soft.Run)(source, target, ink);
+    }
 
     private static bool IsBareAndFull(Tile tile, int ink)
     {

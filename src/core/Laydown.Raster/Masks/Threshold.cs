@@ -37,11 +37,12 @@ public sealed class Threshold : ITileStage
         for (int ink = 0; ink < target.Inks; ink++)
         {
             for (int row = 0; row < target.Rows; row++)
-                Cut(source.Row(ink, row), target.Row(ink, row));
+                Cut(source.Row(ink, row), target.Row(ink, row), threshold, lanes);
         }
     }
 
-    private void Cut(ReadOnlySpan<ushort> from, Span<ushort> to)
+    /// <summary>Full where a value is over the threshold, bare elsewhere.</summary>
+    internal static void Cut(ReadOnlySpan<ushort> from, Span<ushort> to, ushort threshold, Lanes lanes)
     {
         int x = 0;
         if (lanes == Lanes.Wide512)

@@ -19,6 +19,19 @@ internal sealed class WideGreyChoke<TLanes, TVector, TExtreme>(Disc disc)
     // Wide enough that the margins to its sides are no more than half of the work.
     private readonly int strip = Math.Max(256, 4 * disc.ReachColumns);
 
+    /// <summary>Columns that are taken together.</summary>
+    public int Widest => strip;
+
+    /// <summary>Some columns of one row of the target.</summary>
+    public void Part(Tile source, int ink, int row, Range columns, Tile target)
+    {
+        (int first, int width) = columns.GetOffsetAndLength(target.Columns);
+        int span = width + (2 * disc.ReachColumns);
+        ushort[] rented = ArrayPool<ushort>.Shared.Rent(2 * span);
+        OneRow(source, ink, row + disc.Reach, first + disc.Reach - disc.ReachColumns, rented.AsSpan(0, span), rented.AsSpan(span, span), target.Row(ink, row).Slice(first, width));
+        ArrayPool<ushort>.Shared.Return(rented);
+    }
+
     public void Run(Tile source, Tile target, int ink)
     {
         // Parts of a register at the right end are taken by a whole one that ends there, so there must be one.
