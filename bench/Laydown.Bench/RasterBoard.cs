@@ -1,6 +1,8 @@
 using System.Diagnostics;
 using System.Globalization;
 using System.Text.Json;
+using Laydown.Formats.TiffWriting;
+using Laydown.Output.PressFiles;
 using Laydown.Raster.Screens;
 using Laydown.Raster.Sheets;
 
@@ -11,8 +13,6 @@ internal static class RasterBoard
 {
     /// <summary>Word that starts the process.</summary>
     public const string Verb = "raster-board";
-
-    private const int Side = 4096;
 
     /// <summary>Runs the child and gives what it measured.</summary>
     /// <param name="what">Which board: usual, cold, two-bits.</param>
@@ -67,18 +67,48 @@ internal static class RasterBoard
         List<string> sums = [];
         for (int i = 0; i < jobs.Length; i++)
         {
-            using FolderDots dots = new(folder, Invariant($"layer-{i}"), engines[i], jobs[i]);
-            engines[i].Run(dots, null, CancellationToken.None);
-            long flushing = Stopwatch.GetTimestamp();
-            dots.Flush();
-            flush += Stopwatch.GetElapsedTime(flushing).TotalSeconds;
-            sums.Add(dots.Checksum);
+            string name = Invariant($"layer-{i}");
+            flush += what == "cold" ? AsTheProduct(folder, name, engines[i], jobs[i], drops, sums) : Raw(folder, name, engines[i], jobs[i], sums);
         }
 
         double seconds = Stopwatch.GetElapsedTime(start).TotalSeconds - flush;
         return new(
             what, (double)sheet.Columns * sheet.Rows / 1e9, jobs.Sum(j => j.Screen.Inks), drops.BitsPerDot, seconds, flush, ProcessMeter.CpuSeconds() - cpu,
             ProcessMeter.PeakMb(), engines.Max(e => e.MostBytes) / 1048576.0, string.Join('-', sums));
+    }
+
+    private static double Raw(string folder, string name, SheetEngine engine, SheetJob job, List<string> sums)
+    {
+        using FolderDots dots = new(folder, name, engine, job);
+        engine.Run(dots, null, CancellationToken.None);
+        long start = Stopwatch.GetTimestamp();
+        dots.Flush();
+        sums.Add(dots.Checksum);
+        return Stopwatch.GetElapsedTime(start).TotalSeconds;
+    }
+
+    // TIFF files, each band hashed and journaled, as a run's dots are made.
+    private static double AsTheProduct(string folder, string name, SheetEngine engine, SheetJob job, DropLevels drops, List<string> sums)
+    {
+        string[] paths = [.. Enumerable.Range(0, job.Screen.Inks).Select(i => Path.Combine(folder, Invariant($"{name}-{i}.tif")))];
+        DotHeader[] headers = [.. paths.Select(_ => new DotHeader(
+            job.Columns, job.Rows, drops.BitsPerDot, RasterSheet.Dpi, RasterSheet.Dpi, engine.BandRows, Laydown.Formats.TiffWriting.DotPacking.None, "bench", "bench"))];
+        using (DotSink sink = DotSink.Open(
+            paths, headers, Path.Combine(folder, name + ".journal"), job.Pieces.Count, _ => { }, CancellationToken.None))
+        {
+            engine.Run(sink, null, CancellationToken.None);
+            sink.Finish();
+            sums.Add(string.Join('.', Enumerable.Range(0, job.Screen.Inks).Select(i => sink.Totals.Of(i)[1])));
+        }
+
+        long start = Stopwatch.GetTimestamp();
+        foreach (string path in paths)
+        {
+            using Microsoft.Win32.SafeHandles.SafeFileHandle file = File.OpenHandle(path, FileMode.Open, FileAccess.ReadWrite);
+            RandomAccess.FlushToDisk(file);
+        }
+
+        return Stopwatch.GetElapsedTime(start).TotalSeconds;
     }
 
     private static RasterSheet Sheet(string folder, double heightMm)

@@ -14,7 +14,10 @@ namespace Laydown.Bench;
 /// <param name="Pieces">What lies where.</param>
 internal sealed record RasterSheet(int Columns, int Rows, IReadOnlyList<RawRgb> Pictures, IReadOnlyList<PlacedPiece> Pieces) : IDisposable
 {
-    private const double Dpi = 720, Ppi = 200, ChokeMm = 0.3;
+    /// <summary>Dots an inch, both ways.</summary>
+    public const double Dpi = 720;
+
+    private const double Ppi = 200, ChokeMm = 0.3;
 
     /// <summary>A board of a height, pictures written to a folder.</summary>
     public static RasterSheet Write(string folder, byte[] natural, byte[]? mask, int side, double heightMm)

@@ -54,6 +54,9 @@ public sealed class Tile
     /// <param name="firstColumn">Column of the picture that the first column is.</param>
     public void PlaceAt(int firstRow, int firstColumn) => (FirstRow, FirstColumn) = (firstRow, firstColumn);
 
+    /// <summary>All rows of one ink, one behind the other.</summary>
+    internal Span<ushort> Plane(int ink) => values.AsSpan(Bounds.Within(ink, 0, Inks - 1) * Rows * Columns, Rows * Columns);
+
     /// <summary>One row of one ink, to read or to write.</summary>
     /// <exception cref="ArgumentOutOfRangeException">No such ink or row.</exception>
     public Span<ushort> Row(int ink, int row)
