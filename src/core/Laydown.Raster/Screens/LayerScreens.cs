@@ -23,7 +23,8 @@ public static class LayerScreens
         {
             ScreenKind.Arrays => new ArrayScreen(Families(inks), drops, lanes),
             ScreenKind.Intervals => new ArrayScreen(Chained(inks), drops, lanes),
-            _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Screen: wanted arrays or intervals."),
+            ScreenKind.Diffusion => new DiffusionScreen(Apart(inks), drops, DiffusionTable.Own, lanes),
+            _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Screen: wanted arrays, intervals or diffusion."),
         };
     }
 
@@ -42,6 +43,16 @@ public static class LayerScreens
     private static List<IReadOnlyList<int>> Families(IReadOnlyList<ScreenInk> inks) =>
         Enumerable.Range(0, inks.Count).Where(i => inks[i].LightOf is null).OrderByDescending(i => inks[i].Darkness).ThenBy(i => i)
             .Select(dark => (IReadOnlyList<int>)[dark, .. Enumerable.Range(0, inks.Count).Where(i => inks[i].LightOf == dark)]).ToList();
+
+    // An array for each ink, the first for the darkest.
+    private static ThresholdArray[] Apart(IReadOnlyList<ScreenInk> inks)
+    {
+        ThresholdArray[] arrays = new ThresholdArray[inks.Count];
+        int number = 0;
+        foreach (int ink in Families(inks).SelectMany(f => f))
+            arrays[ink] = ThresholdArrays.Of(number++);
+        return arrays;
+    }
 
     // All families one behind the other on one array, but those too light to matter.
     private static List<IReadOnlyList<int>> Chained(IReadOnlyList<ScreenInk> inks)

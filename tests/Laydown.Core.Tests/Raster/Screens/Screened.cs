@@ -63,6 +63,13 @@ internal static class Screened
         return dots;
     }
 
+    /// <summary>The same, for a tile whose first column and row behind the margin are the sheet's first.</summary>
+    public static DotRows Run(ILayerScreen screen, Tile tile, int margin)
+    {
+        tile.PlaceAt(-margin, -margin);
+        return Run(screen, tile);
+    }
+
     /// <summary>All bytes of all inks.</summary>
     public static byte[] Bytes(DotRows dots) => Enumerable.Range(0, dots.Inks).SelectMany(i => dots.Plane(i).ToArray()).ToArray();
 
