@@ -177,6 +177,15 @@ public sealed class ArtworkRefusalTests : IDisposable
     /// <summary>The header of a PNG and nothing behind it but its end: a few bytes that open as a huge picture.</summary>
     private static byte[] PngHeader(int width, int height)
     {
+        using var packed = new MemoryStream();
+        using (var deflate = new ZLibStream(packed, CompressionLevel.SmallestSize, leaveOpen: true))
+            deflate.Write(new byte[1000]);
+        return Png(width, height, packed.ToArray(), []);
+    }
+
+    /// <summary>A PNG of 8-bit RGB around packed rows, with more chunks before them.</summary>
+    internal static byte[] Png(int width, int height, byte[] rows, IReadOnlyList<(string Type, byte[] Data)> before)
+    {
         using var png = new MemoryStream();
         png.Write([0x89, 0x50, 0x4E, 0x47, 0x0D, 0x0A, 0x1A, 0x0A]);
         byte[] header = new byte[13];
@@ -184,10 +193,9 @@ public sealed class ArtworkRefusalTests : IDisposable
         BinaryPrimitives.WriteInt32BigEndian(header.AsSpan(4), height);
         (header[8], header[9]) = (8, 2);
         Chunk(png, "IHDR", header);
-        using var packed = new MemoryStream();
-        using (var deflate = new ZLibStream(packed, CompressionLevel.SmallestSize, leaveOpen: true))
-            deflate.Write(new byte[1000]);
-        Chunk(png, "IDAT", packed.ToArray());
+        foreach (var (type, data) in before)
+            Chunk(png, type, data);
+        Chunk(png, "IDAT", rows);
         Chunk(png, "IEND", []);
         return png.ToArray();
     }

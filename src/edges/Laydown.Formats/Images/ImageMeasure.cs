@@ -31,9 +31,8 @@ public static class ImageMeasure
             {
                 cancellation.ThrowIfCancellationRequested();
                 using var image = ImageFile.Open(path, kind, page, fromTopOnly: true);
-                long pixels = (long)image.Width * image.Height;
-                if (pixels > maxPixels)
-                    return Refused(name, page, "pixels", Invariant($"{image.Width} × {image.Height} = {pixels / 1e6:0.#} Mpx"), Invariant($"at most {maxPixels / 1e6:0.#} Mpx"));
+                if (ImageFault.Of(image, path, kind, page, maxPixels) is { } fault)
+                    return Reading.Refused<IReadOnlyList<ArtworkPage>>(fault);
                 pages.Add(Page(image, kind, page, cancellation));
             }
         }

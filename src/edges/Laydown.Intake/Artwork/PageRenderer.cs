@@ -76,17 +76,12 @@ public sealed class PageRenderer(IntakeLimits limits) : IPageRenderer
     private Reading<RenderedPage> ImagePage(RenderRequest request, ArtworkKind kind, string raw, CancellationToken cancellation)
     {
         using var image = Upright(request.ArtworkPath, kind, request.Page);
-        if (TooLarge(image, request.ArtworkPath, request.Page, limits) is { } fault)
+        if (ImageFault.Of(image, request.ArtworkPath, kind, request.Page, limits.Pixels) is { } fault)
             return Reading.Refused<RenderedPage>(fault);
         var frame = PixelFrame.OfImage(request, image.Width, image.Height);
         var plates = ImagePlates.Write(image, request.ProfilePath, frame, raw, cancellation);
         return Reading.Of(new RenderedPage(frame.Width, frame.Height, plates, raw));
     }
-
-    /// <summary>The fault of an image with more pixels than are taken, or null.</summary>
-    internal static InputFault? TooLarge(Image image, string path, int page, IntakeLimits limits) => (long)image.Width * image.Height <= limits.Pixels
-        ? null
-        : new(Path.GetFileName(path), page, "pixels", Invariant($"{(double)image.Width * image.Height / 1e6:0.#} Mpx"), Invariant($"at most {limits.Pixels / 1e6:0.#} Mpx"));
 
     /// <summary>The image as it is looked at, whichever way the camera lay.</summary>
     internal static Image Upright(string path, ArtworkKind kind, int page)
@@ -103,7 +98,7 @@ public sealed class PageRenderer(IntakeLimits limits) : IPageRenderer
     private Reading<SizeMm> ImagePreview(string path, ArtworkKind kind, int page, int maxSidePx, string png, CancellationToken cancellation)
     {
         using var image = Upright(path, kind, page);
-        if (TooLarge(image, path, page, limits) is { } fault)
+        if (ImageFault.Of(image, path, kind, page, limits.Pixels) is { } fault)
             return Reading.Refused<SizeMm>(fault);
 
         using var small = image.ThumbnailImage(

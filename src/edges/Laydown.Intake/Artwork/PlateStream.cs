@@ -1,4 +1,5 @@
 using Laydown.Artwork.Pages;
+using Laydown.Formats.Images;
 using Laydown.Measures;
 using Laydown.Shop.Artwork;
 
@@ -31,7 +32,7 @@ public sealed class PlateStream(IntakeLimits limits) : IPlateStream
     private Reading<OpenPlates> Picture(RenderRequest request, ArtworkKind kind, CancellationToken cancellation)
     {
         var image = PageRenderer.Upright(request.ArtworkPath, kind, request.Page);
-        if (PageRenderer.TooLarge(image, request.ArtworkPath, request.Page, limits) is { } fault)
+        if (ImageFault.Of(image, request.ArtworkPath, kind, request.Page, limits.Pixels) is { } fault)
         {
             image.Dispose();
             return Reading.Refused<OpenPlates>(fault);
