@@ -51,14 +51,19 @@ public sealed class ImageHostileRefusalTests : IDisposable
     [Fact]
     public async Task A_file_that_breaks_off_while_it_is_read_is_a_fault_of_the_stream_and_of_every_read()
     {
-        // So a medium fails that could still be opened: the second half is gone once rows are asked for. Larger than what a decoder reads ahead.
-        string path = Noise("gone.tif", 3000, 2000);
-        await using var whole = (await new PlateStream(work.Limits).OpenAsync(WorkFolder.Request(path, 3000, 2000, 300), CancellationToken.None)).Value;
-        using (var file = File.OpenWrite(path))
-            file.SetLength(file.Length / 2);
-        var faults = await whole.Ended;
-        Assert.Equal("gone.tif", Assert.Single(faults).File);
-        Assert.Throws<InvalidDataException>(() => whole.Source.ReadRow(0, 1999, 0, new ushort[10]));
+        // So a medium fails that could still be opened: the second half is gone once rows are asked for. Tried again where the picture was done by then.
+        for (bool late = true; late;)
+        {
+            string path = Noise("gone.tif", 3000, 2000);
+            await using var whole = (await new PlateStream(work.Limits).OpenAsync(WorkFolder.Request(path, 3000, 2000, 300), CancellationToken.None)).Value;
+            using (var file = File.OpenWrite(path))
+                file.SetLength(file.Length / 2);
+            late = whole.Ended.IsCompleted;
+            if (late)
+                continue;
+            Assert.Equal("gone.tif", Assert.Single(await whole.Ended).File);
+            Assert.Throws<InvalidDataException>(() => whole.Source.ReadRow(0, 1999, 0, new ushort[10]));
+        }
     }
 
     [Theory, InlineData("png-rows"), InlineData("png-words"), InlineData("png-profile"), InlineData("tiff-strip")]

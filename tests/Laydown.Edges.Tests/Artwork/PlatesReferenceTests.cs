@@ -8,7 +8,7 @@ public sealed class PlatesReferenceTests : IDisposable
 {
     private readonly WorkFolder work = new();
 
-    public static TheoryData<string> Pages() => ["plain", "user-unit", "turned", "device-n", "moved-media"];
+    public static TheoryData<string> Pages() => ["plain", "user-unit", "turned", "device-n", "moved-media", "overprint", "see-through"];
 
     [Theory, MemberData(nameof(Pages))]
     public async Task Every_pixel_of_every_plate_equals_ghostscripts_own(string which)
@@ -58,11 +58,13 @@ public sealed class PlatesReferenceTests : IDisposable
         };
         string spaces = "/ColorSpace<</White " + HandPdf.Separation("White", "0.2 0 0 0") + "/Cut " + HandPdf.Separation("Cut", "0 1 0 0")
             + "/Odd " + HandPdf.Separation("Ocean#20Blue#2f2", "1 0.4 0 0")
-            + "/Both [/DeviceN [/Cyan /White] /DeviceCMYK 5 0 R]>>";
+            + "/Both [/DeviceN [/Cyan /White] /DeviceCMYK 5 0 R]>>/ExtGState<</Over<</OP true/op true/OPM 1>>/Clear<</ca 0.5/BM/Multiply>>>>";
         string picture = "q 60 0 0 40 220 100 cm BI /W 3 /H 2 /CS /CMYK /BPC 8 /F /AHx ID FF00000000FF00000000FF00000000FF80800000008080FF> EI Q\n";
         string content = "1 0 0 0 k 20 20 100 60 re f\n1 0 0 rg 150 20 50 50 re f\n/White cs 0.5 scn 60 60 100 60 re f\n"
             + "/Cut CS 1 SCN 0.5 w 30 30 200 120 re S\n/Odd cs 1 scn 10 100 20 20 re f\n" + picture
             + (which == "device-n" ? "/Both cs 0.6 0.8 scn 100 140 90 40 re f\n" : "")
+            + (which == "overprint" ? "/Over gs 0 1 0 0 k 40 30 60 60 re f /Cut cs 0.4 scn 70 40 60 60 re f 0 0 0 1 K 3 w 10 10 m 280 190 l S\n" : "")
+            + (which == "see-through" ? "/Clear gs 0 1 0 0.2 k 40 30 150 90 re f 0 0.4 1 rg 70 40 60 60 re f\n" : "")
             + "0 0 0 0.7 k 240 160 m 260 190 280 190 290 160 c f\n";
         return HandPdf.Page(entries, spaces, content, "", HandPdf.Stream("{pop 0 0 0}", "/FunctionType 4/Domain[0 1 0 1]/Range[0 1 0 1 0 1 0 1]"));
     }
