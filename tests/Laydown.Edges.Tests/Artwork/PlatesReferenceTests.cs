@@ -32,6 +32,23 @@ public sealed class PlatesReferenceTests : IDisposable
     }
 
     [Fact]
+    public async Task Named_separations_of_a_see_through_page_amid_others_are_kept()
+    {
+        string resources = "/ColorSpace<</Cut " + HandPdf.Separation("Cut", "0 1 0 0") + ">>/ExtGState<</Clear<</ca 0.5/BM/Multiply>>>>";
+        string empty = "<</Type/Page/Parent 2 0 R/MediaBox[0 0 200 100]/Resources<<>>>>";
+        string pdf = work.Write("three.pdf", HandPdf.Of(
+            "<</Type/Catalog/Pages 2 0 R>>", "<</Type/Pages/Kids[5 0 R 3 0 R 6 0 R]/Count 3>>",
+            "<</Type/Page/Parent 2 0 R/MediaBox[0 0 200 100]/Contents 4 0 R/Resources<<" + resources + ">>>>",
+            HandPdf.Stream("/Cut cs 1 scn 20 20 50 50 re f /Clear gs 1 0 0 0 k 60 20 50 50 re f"), empty, empty));
+
+        using var page = (await work.Renderer.RenderAsync(WorkFolder.Request(pdf, 200, 100, 72) with { Page = 2 }, CancellationToken.None)).Value;
+        Assert.Equal(["Cyan", "Magenta", "Yellow", "Black", "Cut"], page.Plates);
+        Assert.Equal(255, WorkFolder.Plate(page, "Cut")[(55 * 200) + 40]);
+        using var other = (await work.Renderer.RenderAsync(WorkFolder.Request(pdf, 200, 100, 72) with { Page = 3 }, CancellationToken.None)).Value;
+        Assert.All(other.Plates, name => Assert.All(WorkFolder.Plate(other, name), v => Assert.Equal(0, v)));
+    }
+
+    [Fact]
     public async Task More_separations_than_the_device_takes_by_itself_are_all_kept()
     {
         var names = Enumerable.Range(1, 25).Select(n => Invariant($"Spot {n:00}")).ToList();

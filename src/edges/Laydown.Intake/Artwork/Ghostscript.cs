@@ -23,11 +23,10 @@ internal sealed class Ghostscript(IntakeLimits limits)
     public async Task<IReadOnlyList<InputFault>> RunAsync(
         string pdfPath, int page, IReadOnlyList<string> options, string? before, string folder, CancellationToken cancellation)
     {
-        List<string> arguments = [.. Always, .. options, Invariant($"-dFirstPage={page}"), Invariant($"-dLastPage={page}")];
-        if (before is not null)
-            arguments.AddRange(["-c", before]);
-        arguments.AddRange(["-f", Path.GetFullPath(pdfPath)]);
-
+        // The page is chosen by definitions, not by options: those put a filter of pages before the device, and with it Ghostscript 10.00 leaves
+        // every named separation of a see-through page bare, without a word.
+        string choice = Invariant($"/FirstPage {page} def /LastPage {page} def {before}");
+        List<string> arguments = [.. Always, .. options, "-c", choice, "-f", Path.GetFullPath(pdfPath)];
         var result = await ChildProcess.RunAsync(limits.Ghostscript, arguments, folder, TimeSpan.FromSeconds(limits.ChildSeconds), limits.ChildBytes, cancellation);
         return Faults(Path.GetFileName(pdfPath), page, result);
     }
