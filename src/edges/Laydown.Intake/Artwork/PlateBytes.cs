@@ -4,7 +4,9 @@ using System.Runtime.Intrinsics;
 namespace Laydown.Intake.Artwork;
 
 /// <summary>Bytes of plates to 16 bits and back.</summary>
-/// <remarks>Wide loops beside plain ones; the plain ones alone took about 2.5 ns a value for the way out of a growing plate, the wide ones about 0.2 ns.</remarks>
+/// <remarks>
+/// Wide loops beside plain ones; rows of 8504 in the cache, best of 40 runs of 300, ns a value: widened 0.15 against 0.37, narrowed 0.04 against 0.24.
+/// </remarks>
 internal static class PlateBytes
 {
     /// <summary>16 bits of bytes in which 0 is full ink, as Ghostscript writes them: 255 − b, full stays full.</summary>
