@@ -21,7 +21,8 @@ namespace Laydown.Raster.Passes;
 /// <param name="Main">The main cause.</param>
 /// <param name="Shares">Every cause by itself, the most visible first.</param>
 public sealed record BandForecast(
-    double VisibleDeltaL, double TimesThreshold, bool IsDark, double AlongShare, double AcrossShare, double StepMm, BandCause Main, IReadOnlyList<BandShare> Shares)
+    double VisibleDeltaL, double TimesThreshold, bool IsDark, double AlongShare, double AcrossShare, double StepMm, BandCause Main,
+    IReadOnlyList<BandShare> Shares)
 {
     /// <summary>Bands of that many L* can be objectionable where they repeat at a bad frequency [TentPole2010].</summary>
     public const double ObjectionableDeltaL = 0.2;
@@ -33,7 +34,8 @@ public sealed record BandForecast(
         Bounds.NotEmpty(wish.Inks);
         BandScene scene = new(wish);
         BandPeak all = scene.Peak(wish.Errors, missing: true, slanted: true);
-        List<BandShare> shares = [.. Alone(wish).Select(c => new BandShare(c.Cause, scene.Peak(c.Errors, c.Missing, c.Slanted).DeltaL)).OrderByDescending(s => s.VisibleDeltaL)];
+        List<BandShare> shares = [.. Alone(wish)
+            .Select(c => new BandShare(c.Cause, scene.Peak(c.Errors, c.Missing, c.Slanted).DeltaL)).OrderByDescending(s => s.VisibleDeltaL)];
         return new(all.DeltaL, all.TimesThreshold, all.IsDark, all.AlongShare, all.AcrossShare, wish.Plan.Head.FeedRows * wish.Plan.Head.RowMm,
             shares.Count > 0 && shares[0].VisibleDeltaL > 0 ? shares[0].Cause : BandCause.None, shares);
     }

@@ -88,6 +88,8 @@ public static class BandPreview
         }
 
         public double On(double tone, bool mended) => Math.Clamp(
-            tone + (DotTones.OfError(tone) * Small) + (DotTones.OfGap(tone) * Gap) + (DotTones.OfRegister(tone) * Register) + (DotTones.OfLost(tone, mended) * Lost), 0, 1);
+            tone + (DotTones.OfError(tone) * Small) + (DotTones.OfGap(tone) * Gap) + (DotTones.OfRegister(tone) * Register)
+                + (DotTones.OfLost(tone, mended) * Lost),
+            0, 1);
     }
 }

@@ -45,7 +45,8 @@ internal sealed class FeedProfile
     public static FeedProfile Of(PassPlan plan, int layer, PlacementErrors errors, NozzleFlaws flaws, int beyond = 0)
     {
         double rowUm = plan.Head.RowMm * 1000;
-        return Of(plan, layer, n => ScatteredValues.Bell(n, errors.Seed) * errors.FeedJitterUm / rowUm, errors.FeedScaleUmPerM * 1e-6, errors.TwoWayUm, flaws, beyond);
+        return Of(
+            plan, layer, n => ScatteredValues.Bell(n, errors.Seed) * errors.FeedJitterUm / rowUm, errors.FeedScaleUmPerM * 1e-6, errors.TwoWayUm, flaws, beyond);
     }
 
     /// <summary>The profile with every stand of the sheet told, in rows towards later rows.</summary>

@@ -41,6 +41,7 @@ public sealed record HeadFigures(
         return BigInteger.GreatestCommonDivisor(FeedRows, RowsBetweenNozzles) == 1 && Nozzles == (long)Passes * FeedRows
             ? this
             : throw new ArgumentException(Invariant(
-                $"Walk: found {Nozzles} nozzles, {RowsBetweenNozzles} rows apart, feed {FeedRows} rows, {Passes} passes; wanted nozzles = passes × feed rows and no common divisor."));
+                $"Walk: found {Nozzles} nozzles, {RowsBetweenNozzles} rows apart, feed {FeedRows} rows, {Passes} passes; ")
+                + "wanted nozzles = passes × feed rows, and rows apart and feed without a common divisor.");
     }
 }

@@ -13,14 +13,22 @@ internal static class PassesWords
         foreach (FacePasses face in view.Faces)
         {
             HeadFigures head = face.Head;
-            answer.Line(Invariant($"{(face.Face == Press.Stacks.SheetFace.First ? "first" : "second")} face: {face.Layers} layer(s), {head.Passes} pass(es) of {head.Nozzles} nozzles {head.RowsBetweenNozzles} row(s) apart, feed {head.FeedRows} rows = {face.StepMm:0.00} mm, {face.Scans} scans, {(head.TwoWay ? "two-way" : "one-way")}, feather {head.FeatherNozzles} nozzles"));
-            answer.Line(Invariant($"  a nozzle fires every {face.ClosestColumns} column(s) at closest: {face.FiringKhz:0.0} of {face.MostKhz:0.0} kHz{(face.FiresInTime ? "" : ", which it cannot")}"));
+            answer.Line(
+                Invariant($"{(face.Face == Press.Stacks.SheetFace.First ? "first" : "second")} face: {face.Layers} layer(s), {head.Passes} pass(es) of ") +
+                Invariant($"{head.Nozzles} nozzles {head.RowsBetweenNozzles} row(s) apart, feed {head.FeedRows} rows = {face.StepMm:0.00} mm, ") +
+                Invariant($"{face.Scans} scans, {(head.TwoWay ? "two-way" : "one-way")}, feather {head.FeatherNozzles} nozzles"));
+            answer.Line(
+                Invariant($"  a nozzle fires every {face.ClosestColumns} column(s) at closest: {face.FiringKhz:0.0} of {face.MostKhz:0.0} kHz") +
+                (face.FiresInTime ? "" : ", which it cannot"));
         }
 
         if (scans)
             foreach (FacePasses face in view.Faces)
                 Scans(answer, face);
-        answer.Line(Invariant($"bands  feed {view.Placement.FeedScaleUmPerM:0.#} µm/m, stands ± {view.Placement.FeedJitterUm:0.#} µm, forth and back {view.Placement.TwoWayUm:0.#} µm{(view.PlacementAssumed ? ", assumed: the press tells none" : "")}; {(view.FromPicture ? "on the run's own ink" : "on tones of every ink")}{(view.Mended ? "; missing nozzles are made good in its dots" : "")}"));
+        answer.Line(
+            Invariant($"bands  feed {view.Placement.FeedScaleUmPerM:0.#} µm/m, stands ± {view.Placement.FeedJitterUm:0.#} µm, ") +
+            Invariant($"forth and back {view.Placement.TwoWayUm:0.#} µm{(view.PlacementAssumed ? ", assumed: the press tells none" : "")}; ") +
+            (view.FromPicture ? "on the run's own ink" : "on tones of every ink") + (view.Mended ? "; missing nozzles are made good in its dots" : ""));
         answer.Line(Invariant($"  {view.Bands[0].Told}"));
         answer.Table(
             ["mode", "seen L*", "times threshold", "line", "main cause"],
@@ -37,6 +45,9 @@ internal static class PassesWords
     private static void Scans(Answer answer, FacePasses face) => answer.Table(
         ["scan", "goes", "belt mm", "rows", "nozzles"],
         face.Plan().Scans().Select(s => (IReadOnlyList<string>)
-            [Invariant($"{s.Number}"), s.Forth ? "forth" : "back", Invariant($"{s.BeltMm:0.00}"), Invariant($"{s.FirstRow}-{s.LastRow}"), Invariant($"{s.FirstNozzle}-{s.LastNozzle}")]),
+        [
+            Invariant($"{s.Number}"), s.Forth ? "forth" : "back", Invariant($"{s.BeltMm:0.00}"), Invariant($"{s.FirstRow}-{s.LastRow}"),
+            Invariant($"{s.FirstNozzle}-{s.LastNozzle}"),
+        ]),
         named: true);
 }

@@ -18,12 +18,14 @@ internal static class PassDrawing
         PassPlan plan = face.Plan();
         int shown = Math.Min(MostScans, plan.ScanCount), first = Math.Max(0, (plan.ScanCount - shown) / 2);
         PassScan[] scans = [.. Enumerable.Range(first, shown).Select(plan.Scan)];
-        double from = scans.Min(s => s.FirstRow) * face.Head.RowMm, to = (scans.Max(s => s.LastRow) + 1) * face.Head.RowMm, width = Left + (shown * (Wide + Gap)) + Gap;
+        double from = scans.Min(s => s.FirstRow) * face.Head.RowMm, to = (scans.Max(s => s.LastRow) + 1) * face.Head.RowMm;
+        double width = Left + (shown * (Wide + Gap)) + Gap;
         StringBuilder svg = new();
-        svg.Append(Invariant($"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {Say.Plain(width)} {Say.Plain(Top + High + 8)}\" width=\"{Say.Plain(width)}\" role=\"img\" aria-label=\"{Words(face, first, shown)}\">"));
-        svg.Append(Invariant($"<rect x=\"{Left - 4}\" y=\"{Top}\" width=\"{Say.Plain(width - Left)}\" height=\"{High}\" fill=\"none\" stroke=\"currentColor\" stroke-width=\"1\"/>"));
-        svg.Append(Invariant($"<text x=\"{Left - 9}\" y=\"{Top + 10}\" text-anchor=\"end\" font-size=\"11\" fill=\"currentColor\">{from:0} mm</text>"));
-        svg.Append(Invariant($"<text x=\"{Left - 9}\" y=\"{Top + High}\" text-anchor=\"end\" font-size=\"11\" fill=\"currentColor\">{to:0} mm</text>"));
+        svg.Append(Invariant($"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {Say.Plain(width)} {Say.Plain(Top + High + 8)}\" "));
+        svg.Append(Invariant($"width=\"{Say.Plain(width)}\" role=\"img\" aria-label=\"{Words(face, first, shown)}\">"));
+        svg.Append(Invariant($"<rect x=\"{Left - 4}\" y=\"{Top}\" width=\"{Say.Plain(width - Left)}\" height=\"{High}\" fill=\"none\" stroke=\"currentColor\"/>"));
+        Text(svg, Left - 9, Top + 10, "end", Invariant($"{from:0} mm"));
+        Text(svg, Left - 9, Top + High, "end", Invariant($"{to:0} mm"));
         for (int i = 0; i < shown; i++)
             Bar(svg, face, scans[i], Left + (i * (Wide + Gap)), from, High / (to - from));
         return svg.Append("</svg>").ToString();
@@ -31,8 +33,8 @@ internal static class PassDrawing
 
     private static void Bar(StringBuilder svg, FacePasses face, PassScan scan, double x, double topMm, double scale)
     {
-        svg.Append(Invariant($"<text x=\"{Say.Plain(x + (Wide / 2))}\" y=\"{Top - 20}\" text-anchor=\"middle\" font-size=\"10\" fill=\"currentColor\">{scan.Number}</text>"));
-        svg.Append(Invariant($"<text x=\"{Say.Plain(x + (Wide / 2))}\" y=\"{Top - 7}\" text-anchor=\"middle\" font-size=\"12\" fill=\"currentColor\">{(scan.Forth ? "→" : "←")}</text>"));
+        Text(svg, x + (Wide / 2), Top - 20, "middle", Invariant($"{scan.Number}"));
+        Text(svg, x + (Wide / 2), Top - 7, "middle", scan.Forth ? "→" : "←");
 
         // Blocks of the head from its end: the last layer of the face, then those laid down before it.
         for (int block = 0; block < face.Layers; block++)
@@ -44,10 +46,16 @@ internal static class PassDrawing
             double rowMm = face.Head.RowMm, start = ((scan.FirstRow + ((from - scan.FirstNozzle) * between)) * rowMm) - topMm;
             double length = Math.Max(1.5, (to - from + 1) * between * rowMm * scale);
             double shade = 0.2 + (0.6 * (face.Layers - 1 - block + 1) / face.Layers);
-            svg.Append(Invariant($"<rect x=\"{Say.Plain(x)}\" y=\"{Say.Plain(Top + (start * scale))}\" width=\"{Wide}\" height=\"{Say.Plain(Math.Min(length, High - (start * scale)))}\" fill=\"currentColor\" fill-opacity=\"{Say.Plain(shade)}\" stroke=\"currentColor\" stroke-width=\"0.75\"/>"));
+            svg.Append(Invariant($"<rect x=\"{Say.Plain(x)}\" y=\"{Say.Plain(Top + (start * scale))}\" width=\"{Wide}\" "));
+            svg.Append(Invariant($"height=\"{Say.Plain(Math.Min(length, High - (start * scale)))}\" fill=\"currentColor\" "));
+            svg.Append(Invariant($"fill-opacity=\"{Say.Plain(shade)}\" stroke=\"currentColor\" stroke-width=\"0.75\"/>"));
         }
     }
 
-    private static string Words(FacePasses face, int first, int shown) => Invariant(
-        $"Scans {first} to {first + shown - 1} of {face.Scans}; the head moves {face.StepMm:0.00} mm down the sheet from one to the next, every row lies under it {face.Head.Passes} times for each of {face.Layers} layers.");
+    private static void Text(StringBuilder svg, double x, double y, string anchor, string words) => svg.Append(Invariant(
+        $"<text x=\"{Say.Plain(x)}\" y=\"{Say.Plain(y)}\" text-anchor=\"{anchor}\" font-size=\"11\" fill=\"currentColor\">{words}</text>"));
+
+    private static string Words(FacePasses face, int first, int shown) =>
+        Invariant($"Scans {first} to {first + shown - 1} of {face.Scans}; the head moves {face.StepMm:0.00} mm down the sheet from one to the next, ") +
+        Invariant($"every row lies under it {face.Head.Passes} times for each of {face.Layers} layers.");
 }
