@@ -1,5 +1,6 @@
 using Laydown.Raster.Masks;
 using Laydown.Raster.Scaling;
+using Laydown.Raster.Screens;
 using Laydown.Raster.Separation;
 using Laydown.Raster.Sheets;
 using Laydown.Raster.Tiles;
@@ -33,6 +34,26 @@ public sealed class SheetEngineLawTests
         SheetJob job = Job(3);
         GatheredDots usual = Made(new SheetEngine(job, 1), job);
         Assert.Equal(usual.Dots.Cast<bool>(), Made(new SheetEngine(job, workers, bandRows, tileColumns), job).Dots.Cast<bool>());
+    }
+
+    [Theory]
+    [InlineData(ScreenKind.Arrays, 1)]
+    [InlineData(ScreenKind.Arrays, 2)]
+    [InlineData(ScreenKind.Intervals, 1)]
+    [InlineData(ScreenKind.Diffusion, 1)]
+    [InlineData(ScreenKind.Diffusion, 2)]
+    public void The_product_s_own_screens_do_not_show_workers_bands_and_tiles_either(ScreenKind kind, int bits)
+    {
+        SheetJob near = Job(0);
+        ILayerScreen screen = LayerScreens.Of([new("black", 1, null), new("grey", 0.3, 0)], bits == 1 ? DropLevels.One : new([4, 7, 14]), kind);
+        SheetJob job = new(Columns, Rows, near.Pictures, near.Pieces, screen);
+        (byte[] usual, DotTotals counted) = Packed(new SheetEngine(job, 1), job);
+        foreach ((int workers, int bandRows, int tileColumns) in new[] { (2, 128, 128), (3, 256, 2048), (5, 128, 256) })
+        {
+            (byte[] other, DotTotals totals) = Packed(new SheetEngine(job, workers, bandRows, tileColumns), job);
+            Assert.Equal(usual, other);
+            Assert.Equal(counted.Of(1).ToArray(), totals.Of(1).ToArray());
+        }
     }
 
     [Fact]
@@ -98,6 +119,13 @@ public sealed class SheetEngineLawTests
         GatheredDots made = new(job.Screen.Inks, job.Rows, job.Columns);
         engine.Run(made, null, TestContext.Current.CancellationToken);
         return made;
+    }
+
+    private static (byte[] Dots, DotTotals Totals) Packed(SheetEngine engine, SheetJob job)
+    {
+        PackedDots kept = new();
+        DotTotals totals = engine.Run(kept, null, TestContext.Current.CancellationToken);
+        return (kept.Bytes(job), totals);
     }
 
     // Pictures at their own size, enlarged, and reduced with a choke; pieces in every way, cut, over each other and over the edges.
