@@ -48,6 +48,7 @@ internal static class Raster
 
     private static IEnumerable<RasterRow> Stages(RasterPictures pictures, CancellationToken cancellation) =>
     [
+        .. ColourKernelBench.Run(pictures, cancellation),
         .. ScaleBench.Run(pictures, cancellation),
         .. MaskBench.Run(pictures, cancellation),
     ];

@@ -14,6 +14,7 @@ namespace Laydown.Colour.Inversion;
 public sealed class LinkMaker
 {
     private const int Channels4 = 4;
+    private static readonly double[] Primes = [2, 3, 5, 7];
     private readonly InkInverse inverse;
     private readonly IInkModel? cmyk;
     private readonly PerceptualFit? fit;
@@ -112,8 +113,8 @@ public sealed class LinkMaker
             double[] channels = new double[Channels], read = new double[inverse.Inks], exact = new double[inverse.Inks];
             for (int channel = 0; channel < Channels; channel++)
             {
-                // Multiples of irrational numbers fill the cube evenly, the same each time.
-                double part = (sample + 1) * Math.Sqrt(2 + channel + (channel * channel));
+                // Multiples of irrational numbers that do not depend on each other fill the cube evenly, the same each time.
+                double part = (sample + 1) * Math.Sqrt(Primes[channel]);
                 channels[channel] = part - Math.Floor(part);
             }
 

@@ -10,7 +10,7 @@ namespace Laydown.Raster.Separation;
 /// Simplex interpolation: along the diagonal of the cell in the order of the channels' parts, so greys stay on their axis; four nodes a
 /// pixel from RGB instead of eight, five from CMYK instead of sixteen. Whole numbers: places among the nodes to 1/16384 of a cell, nodes of 16 bits.
 /// Nodes keep the limits and a mean of nodes keeps them too, rounded down: the limits always hold. Within 13 codes of 65535 (a twentieth of a code
-/// of 255) of the same way in double arithmetic. Keeps nothing between tiles.
+/// of 255) of the same way in double arithmetic; a curve that is straight to within half a code of 16 bits is taken for straight. Keeps nothing between tiles.
 /// Measured, million pixels a second of one core, from a natural picture to 7 inks, plain / 256 / 512 bits wide: RGB with 33³ nodes 23 / 550 / 700,
 /// with 65³ 16 / 440 / 590, with bent curves before 33³ 23 / 360 / 410; CMYK with 17⁴ 21 / 430 / 550.
 /// </remarks>

@@ -6,7 +6,7 @@ namespace Laydown.Formats.Icc;
 
 /// <summary>Turns pixels from one profile's space into another's by Little CMS.</summary>
 /// <remarks>
-/// Pixels are 8 bits a channel, channels interleaved; Lab pixels are <see cref="Lab"/> values. One transform may serve several threads
+/// Pixels are 8 bits a channel unless it is said otherwise, channels interleaved; Lab pixels are <see cref="Lab"/> values. One transform may serve several threads
 /// at once.
 /// Typical use: <c>IccTransform.Between(IccProfile.Srgb, printer, IccIntent.Perceptual, true)</c>, then
 /// <see cref="Row(ReadOnlySpan{byte}, Span{byte})"/>.
@@ -14,12 +14,19 @@ namespace Laydown.Formats.Icc;
 public sealed class IccTransform : IDisposable
 {
     private readonly CmsContext context;
-    private readonly bool precise;
+    private readonly Depth depth;
     private nint handle;
 
-    private IccTransform(CmsContext context, nint handle, IccSpace from, IccSpace to, bool precise)
+    private IccTransform(CmsContext context, nint handle, IccSpace from, IccSpace to, Depth depth)
     {
-        (this.context, this.handle, From, To, this.precise) = (context, handle, from, to, precise);
+        (this.context, this.handle, From, To, this.depth) = (context, handle, from, to, depth);
+    }
+
+    private enum Depth
+    {
+        Bytes,
+        Codes,
+        Doubles,
     }
 
     /// <summary>Space of the pixels that go in.</summary>
@@ -36,26 +43,42 @@ public sealed class IccTransform : IDisposable
     /// <returns>The transform, or why there is none: a profile of a class or space that cannot stand here, or without the tables asked
     /// for.</returns>
     public static Reading<IccTransform> Between(IccProfile from, IccProfile to, IccIntent intent, bool blackPoint) =>
-        Between(from, to, intent, blackPoint, precise: false);
+        Between(from, to, intent, blackPoint, Depth.Bytes, null);
 
     /// <summary>A transform for rows of doubles: inks and light 0 to 1, Lab as it is; nothing is rounded to 8 bits.</summary>
     /// <inheritdoc cref="Between(IccProfile, IccProfile, IccIntent, bool)"/>
     public static Reading<IccTransform> Precise(IccProfile from, IccProfile to, IccIntent intent, bool blackPoint) =>
-        Between(from, to, intent, blackPoint, precise: true);
+        Between(from, to, intent, blackPoint, Depth.Doubles, null);
+
+    /// <summary>A transform for rows of codes of 16 bits: inks and light 0 to 65535, no Lab.</summary>
+    /// <param name="from">Profile of the pixels at hand.</param>
+    /// <param name="to">Profile of the pixels wanted; null where the first is a device link, which holds both ends.</param>
+    /// <param name="intent">Rendering intent.</param>
+    /// <param name="blackPoint">Whether the darkest colour goes to the darkest (black point compensation).</param>
+    /// <param name="nodes">Nodes along each channel of the table that Little CMS makes of it all, 2 to 255; null to run every step for every pixel.</param>
+    /// <returns>The transform, or why there is none.</returns>
+    public static Reading<IccTransform> Codes(IccProfile from, IccProfile? to, IccIntent intent, bool blackPoint, int? nodes)
+    {
+        if (nodes is { } steps)
+            Bounds.Within(steps, 2, 255);
+        return to is null ? Through(from, Depth.Codes, nodes) : Between(from, to, intent, blackPoint, Depth.Codes, nodes);
+    }
 
     /// <summary>A transform by a device link.</summary>
     /// <param name="link">The link; it holds both ends.</param>
     /// <param name="precise">Rows of doubles (0 to 1) instead of bytes.</param>
     /// <returns>The transform, or why there is none.</returns>
-    public static Reading<IccTransform> Through(IccProfile link, bool precise)
+    public static Reading<IccTransform> Through(IccProfile link, bool precise) => Through(link, precise ? Depth.Doubles : Depth.Bytes, null);
+
+    private static Reading<IccTransform> Through(IccProfile link, Depth depth, int? nodes)
     {
         if (link.Class != IccClass.Link || link.Space == IccSpace.Other || link.Target == IccSpace.Other)
             return Reading.Refused<IccTransform>(new InputFault(
                 NameOf(link), null, "ICC profile", Invariant($"class {link.Class}, {link.Space} to {link.Target}"), "a device link between RGB, CMYK or inks"));
-        return Made(link, null, (link.Space, link.Target), IccIntent.Perceptual, false, precise);
+        return Made(link, null, (link.Space, link.Target), IccIntent.Perceptual, false, depth, nodes);
     }
 
-    private static Reading<IccTransform> Between(IccProfile from, IccProfile to, IccIntent intent, bool blackPoint, bool precise)
+    private static Reading<IccTransform> Between(IccProfile from, IccProfile to, IccIntent intent, bool blackPoint, Depth depth, int? nodes)
     {
         InputFault[] faults = [.. new[] { from, to }
             .Where(p => p.Space == IccSpace.Other || p.Class is IccClass.Other or IccClass.Link).Select(p => new InputFault(
@@ -63,16 +86,16 @@ public sealed class IccTransform : IDisposable
                 "an input, display, output or space profile for Gray, RGB, CMYK, Lab or 3 to 8 inks"))];
         return faults.Length > 0
             ? Reading.Refused<IccTransform>(faults)
-            : Made(from, to, (from.Space, to.Space), intent, blackPoint, precise);
+            : Made(from, to, (from.Space, to.Space), intent, blackPoint, depth, nodes);
     }
 
     private static Reading<IccTransform> Made(
-        IccProfile from, IccProfile? to, (IccSpace From, IccSpace To) ends, IccIntent intent, bool blackPoint, bool precise)
+        IccProfile from, IccProfile? to, (IccSpace From, IccSpace To) ends, IccIntent intent, bool blackPoint, Depth depth, int? nodes)
     {
         CmsContext context = new();
-        nint transform = Create(context, from, to, ends, intent, blackPoint, precise);
+        nint transform = Create(context, from, to, ends, intent, blackPoint, depth, nodes);
         if (transform != 0)
-            return Reading.Of(new IccTransform(context, transform, ends.From, ends.To, precise));
+            return Reading.Of(new IccTransform(context, transform, ends.From, ends.To, depth));
 
         string said = context.Said;
         context.Dispose();
@@ -107,12 +130,21 @@ public sealed class IccTransform : IDisposable
         Run(source, Channels(From), MemoryMarshal.AsBytes(target), LabBytes);
     }
 
+    /// <summary>Converts a row of codes of 16 bits, for a transform made by <see cref="Codes"/>.</summary>
+    /// <exception cref="ArgumentException">The lengths differ, or the transform is of another kind.</exception>
+    public void Row(ReadOnlySpan<ushort> source, Span<ushort> target)
+    {
+        if (depth != Depth.Codes)
+            throw new ArgumentException("The transform is not one for codes of 16 bits; make it by Codes.", nameof(source));
+        Run(MemoryMarshal.AsBytes(source), 2 * Channels(From), MemoryMarshal.AsBytes(target), 2 * Channels(To));
+    }
+
     /// <summary>Converts a row of doubles, for a precise transform: inks and light 0 to 1, Lab as it is.</summary>
     /// <exception cref="ArgumentException">The lengths differ, or the transform is one for bytes.</exception>
     public void Row(ReadOnlySpan<double> source, Span<double> target)
     {
-        if (!precise)
-            throw new ArgumentException("The transform is one for bytes; make it by Precise.", nameof(source));
+        if (depth != Depth.Doubles)
+            throw new ArgumentException("The transform is not one for doubles; make it by Precise.", nameof(source));
         double into = Scale(From), outOf = Scale(To);
         double[] scaled = new double[source.Length];
         for (int i = 0; i < scaled.Length; i++)
@@ -158,20 +190,21 @@ public sealed class IccTransform : IDisposable
     }
 
     private static nint Create(
-        CmsContext context, IccProfile from, IccProfile? to, (IccSpace From, IccSpace To) ends, IccIntent intent, bool blackPoint, bool precise)
+        CmsContext context, IccProfile from, IccProfile? to, (IccSpace From, IccSpace To) ends, IccIntent intent, bool blackPoint, Depth depth, int? nodes)
     {
         nint input = LittleCms.OpenProfile(context.Handle, from.Bytes.Span, (uint)from.Bytes.Length);
         nint output = to is null ? 0 : LittleCms.OpenProfile(context.Handle, to.Bytes.Span, (uint)to.Bytes.Length);
         try
         {
             // A table of five or more inks would be thinned to seven nodes by the library's own table: take the profile as it is.
-            bool plain = precise || Channels(ends.From) > 4;
-            uint flags = LittleCms.NoCache | (plain ? LittleCms.NoOptimization : LittleCms.FineTable)
+            bool plain = depth switch { Depth.Doubles => true, Depth.Codes => nodes is null, _ => Channels(ends.From) > 4 };
+            uint table = nodes is { } steps ? (uint)steps << 16 : LittleCms.FineTable;
+            uint flags = LittleCms.NoCache | (plain ? LittleCms.NoOptimization : table)
                 | (blackPoint ? LittleCms.BlackPointCompensation : 0);
             return input == 0 || (output == 0 && to is not null)
                 ? 0
                 : LittleCms.CreateTransform(
-                    context.Handle, input, Format(ends.From, precise), output, Format(ends.To, precise), (uint)intent, flags);
+                    context.Handle, input, Format(ends.From, depth), output, Format(ends.To, depth), (uint)intent, flags);
         }
         finally
         {
@@ -183,7 +216,7 @@ public sealed class IccTransform : IDisposable
     }
 
     // Bits of a pixel format: float 22, colour space 16–20, channels 3–6, bytes a channel 0–2 (0 stands for the 8 of a double).
-    private static uint Format(IccSpace space, bool precise)
+    private static uint Format(IccSpace space, Depth depth)
     {
         uint number = space switch
         {
@@ -193,7 +226,7 @@ public sealed class IccTransform : IDisposable
             IccSpace.Lab => 10,
             _ => 14 + (uint)Channels(space),
         };
-        return (number << 16) | ((uint)Channels(space) << 3) | (precise || space == IccSpace.Lab ? 1u << 22 : 1);
+        return (number << 16) | ((uint)Channels(space) << 3) | (space == IccSpace.Lab ? 1u << 22 : depth switch { Depth.Doubles => 1u << 22, Depth.Codes => 2u, _ => 1u });
     }
 
     private static string NameOf(IccProfile profile) => profile.Description.Length > 0 ? profile.Description : "unnamed profile";
@@ -207,8 +240,8 @@ public sealed class IccTransform : IDisposable
 
     private void RequireCoarse(string name)
     {
-        if (precise)
-            throw new ArgumentException("The transform is one for doubles: pass doubles.", name);
+        if (depth != Depth.Bytes)
+            throw new ArgumentException("The transform is one for doubles or codes of 16 bits: pass these.", name);
     }
 
     private void RequireBytes(IccSpace space, string name)
