@@ -51,6 +51,7 @@ internal static class Raster
         .. ColourKernelBench.Run(pictures, cancellation),
         .. ScaleBench.Run(pictures, cancellation),
         .. MaskBench.Run(pictures, cancellation),
+        .. ScreenBench.Run(pictures, cancellation),
     ];
 
     private static RasterResult Result(IReadOnlyList<RasterRow> rows, IReadOnlyList<BoardRow> boards, double chain)

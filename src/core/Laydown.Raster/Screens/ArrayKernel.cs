@@ -1,4 +1,5 @@
 using System.Buffers.Binary;
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 using System.Runtime.Intrinsics.X86;
@@ -57,14 +58,16 @@ internal static class ArrayKernel
     {
         ref ushort tone = ref MemoryMarshal.GetReference(tones);
         ref ushort limit = ref MemoryMarshal.GetReference(limits);
+        ref byte dots = ref MemoryMarshal.GetReference(target[..(tones.Length / 8)]);
         Vector512<byte> turn = DotPacking.Turn512(1);
         int at = 0;
         for (; at + 64 <= tones.Length; at += 64)
         {
             nuint place = (nuint)((column + at) & Turn);
-            ulong low = Above(ref tone, (nuint)at, ref limit, place, turn);
-            ulong high = Above(ref tone, (nuint)at + 32, ref limit, place + 32, turn);
-            BinaryPrimitives.WriteUInt64LittleEndian(target[(at / 8)..], low | (high << 32));
+            uint low = (uint)Above(ref tone, (nuint)at, ref limit, place, turn);
+            uint high = (uint)Above(ref tone, (nuint)at + 32, ref limit, place + 32, turn);
+            Unsafe.WriteUnaligned(ref Unsafe.Add(ref dots, (nuint)at / 8), low);
+            Unsafe.WriteUnaligned(ref Unsafe.Add(ref dots, ((nuint)at / 8) + 4), high);
         }
 
         return at;
@@ -79,6 +82,7 @@ internal static class ArrayKernel
         ref ushort tone = ref MemoryMarshal.GetReference(tones);
         ref ushort first = ref MemoryMarshal.GetReference(planes[0].Row(row));
         ref ushort second = ref MemoryMarshal.GetReference(planes[1].Row(row));
+        ref byte dots = ref MemoryMarshal.GetReference(target[..(tones.Length / 4)]);
         ref ushort third = ref MemoryMarshal.GetReference(planes[^1].Row(row));
         Vector512<byte> turn = DotPacking.Turn512(2);
         ulong three = planes.Length == 3 ? uint.MaxValue : 0;
@@ -90,7 +94,7 @@ internal static class ArrayKernel
             ulong one = Vector512.GreaterThan(here, Vector512.LoadUnsafe(ref first, place)).ExtractMostSignificantBits();
             ulong two = Vector512.GreaterThan(here, Vector512.LoadUnsafe(ref second, place)).ExtractMostSignificantBits();
             ulong all = Vector512.GreaterThan(here, Vector512.LoadUnsafe(ref third, place)).ExtractMostSignificantBits() & three;
-            BinaryPrimitives.WriteUInt64LittleEndian(target[(at / 4)..], DotPacking.Codes(one, two, all));
+            Unsafe.WriteUnaligned(ref Unsafe.Add(ref dots, (nuint)at / 4), DotPacking.Codes(one, two, all));
         }
 
         return at;

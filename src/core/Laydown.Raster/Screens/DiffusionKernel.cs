@@ -143,21 +143,24 @@ internal sealed class DiffusionKernel
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private Vector512<short> Dots512(Vector512<short> tone, Vector512<short> value, Vector512<short> texture, Vector512<short> full, int column)
     {
-        Vector512<short> solid = Vector512.Equals(tone, full), inked = ~Vector512.Equals(tone, Vector512<short>.Zero), volume = default;
-        ulong low = 0, high = 0;
+        // Bare never exceeds its threshold, full always does. The sign of a difference is at hand sooner than the result of a comparison.
+        Vector512<short> solid = Vector512.Equals(tone, full), bare = Vector512.Equals(tone, Vector512<short>.Zero), volume = default;
+        Vector512<short> never = bare & Vector512.Create(short.MaxValue), always = solid & Vector512.Create(short.MinValue), open = ~(bare | solid);
+        uint low = 0, high = 0;
         for (int drop = 0; drop < levels.Sizes.Length; drop++)
         {
-            Vector512<short> threshold = Vector512.Create(levels.Middles[drop])
-                + Avx512BW.MultiplyHighRoundScale(texture, Vector512.Create(levels.Reaches[drop]));
-            Vector512<short> reached = (Vector512.GreaterThan(value, threshold) & inked) | solid;
-            volume += reached & Vector512.Create(levels.Sizes[drop]);
-            ulong bits = reached.ExtractMostSignificantBits();
+            // One drop takes the whole texture: a factor of 32 767 of 32 768 would leave values of this size as they are.
+            Vector512<short> part = levels.Sizes.Length == 1 ? texture : Avx512BW.MultiplyHighRoundScale(texture, Vector512.Create(levels.Reaches[drop]));
+            Vector512<short> threshold = ((Vector512.Create(levels.Middles[drop]) + part) & open) | never | always;
+            Vector512<short> set = Avx512BW.SubtractSaturate(threshold, value) >> 15;
+            volume += set & Vector512.Create(levels.Sizes[drop]);
+            uint bits = (uint)set.ExtractMostSignificantBits();
             low ^= bits;
             high = drop == 1 ? bits : high;
         }
 
-        (Low[column], High[column]) = ((uint)low, (uint)high);
-        return (value - volume) & inked & ~solid;
+        (Low[column], High[column]) = (low, high);
+        return (value - volume) & open;
     }
 
     private void Row256(bool backwards)
@@ -193,21 +196,24 @@ internal sealed class DiffusionKernel
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private Vector256<short> Dots256(Vector256<short> tone, Vector256<short> value, Vector256<short> texture, Vector256<short> full, int column)
     {
-        Vector256<short> solid = Vector256.Equals(tone, full), inked = ~Vector256.Equals(tone, Vector256<short>.Zero), volume = default;
+        // Bare never exceeds its threshold, full always does. The sign of a difference is at hand sooner than the result of a comparison.
+        Vector256<short> solid = Vector256.Equals(tone, full), bare = Vector256.Equals(tone, Vector256<short>.Zero), volume = default;
+        Vector256<short> never = bare & Vector256.Create(short.MaxValue), always = solid & Vector256.Create(short.MinValue), open = ~(bare | solid);
         uint low = 0, high = 0;
         for (int drop = 0; drop < levels.Sizes.Length; drop++)
         {
-            Vector256<short> threshold = Vector256.Create(levels.Middles[drop])
-                + Avx2.MultiplyHighRoundScale(texture, Vector256.Create(levels.Reaches[drop]));
-            Vector256<short> reached = (Vector256.GreaterThan(value, threshold) & inked) | solid;
-            volume += reached & Vector256.Create(levels.Sizes[drop]);
-            uint bits = DotPacking.Bits(reached, Vector256<short>.Zero);
+            // One drop takes the whole texture: a factor of 32 767 of 32 768 would leave values of this size as they are.
+            Vector256<short> part = levels.Sizes.Length == 1 ? texture : Avx2.MultiplyHighRoundScale(texture, Vector256.Create(levels.Reaches[drop]));
+            Vector256<short> threshold = ((Vector256.Create(levels.Middles[drop]) + part) & open) | never | always;
+            Vector256<short> set = Avx2.SubtractSaturate(threshold, value) >> 15;
+            volume += set & Vector256.Create(levels.Sizes[drop]);
+            uint bits = DotPacking.Bits(set, Vector256<short>.Zero);
             low ^= bits;
             high = drop == 1 ? bits : high;
         }
 
         (Low[column], High[column]) = (low, high);
-        return (value - volume) & inked & ~solid;
+        return (value - volume) & open;
     }
 
     // Entry of a table of bytes as a factor of 32 768; the upper byte of each place asks for 0.

@@ -9,7 +9,7 @@ namespace Laydown.Raster.Screens;
 internal static class DiffusionPacking
 {
     /// <summary>Turns eight rows so that the values of a column lie beside each other.</summary>
-    /// <param name="rows">Eight rows, one behind the other; their length a multiple of 8.</param>
+    /// <param name="rows">Eight rows, one behind the other; their length a multiple of 16.</param>
     /// <param name="columns">Takes them: columns × lanes.</param>
     /// <param name="lanes">Lanes of a column.</param>
     /// <param name="lane">Lane of the first row.</param>
@@ -18,27 +18,48 @@ internal static class DiffusionPacking
         int width = rows.Length / 8;
         ref ushort from = ref MemoryMarshal.GetReference(rows);
         ref ushort to = ref MemoryMarshal.GetReference(columns);
-        for (int column = 0; column < width; column += 8)
+        if (!Avx2.IsSupported)
         {
-            Vector128<ushort> a = Vector128.LoadUnsafe(ref from, (nuint)column), b = Vector128.LoadUnsafe(ref from, (nuint)(column + width));
-            Vector128<ushort> c = Vector128.LoadUnsafe(ref from, (nuint)(column + (2 * width))), d = Vector128.LoadUnsafe(ref from, (nuint)(column + (3 * width)));
-            Vector128<ushort> e = Vector128.LoadUnsafe(ref from, (nuint)(column + (4 * width))), f = Vector128.LoadUnsafe(ref from, (nuint)(column + (5 * width)));
-            Vector128<ushort> g = Vector128.LoadUnsafe(ref from, (nuint)(column + (6 * width))), h = Vector128.LoadUnsafe(ref from, (nuint)(column + (7 * width)));
-
-            // Three times: rows four apart are shuffled into each other.
-            (a, b, c, d, e, f, g, h) = Shuffled(a, b, c, d, e, f, g, h);
-            (a, b, c, d, e, f, g, h) = Shuffled(a, b, c, d, e, f, g, h);
-            (a, b, c, d, e, f, g, h) = Shuffled(a, b, c, d, e, f, g, h);
-            nuint at = (nuint)((column * lanes) + lane), step = (nuint)lanes;
-            a.StoreUnsafe(ref to, at);
-            b.StoreUnsafe(ref to, at + step);
-            c.StoreUnsafe(ref to, at + (2 * step));
-            d.StoreUnsafe(ref to, at + (3 * step));
-            e.StoreUnsafe(ref to, at + (4 * step));
-            f.StoreUnsafe(ref to, at + (5 * step));
-            g.StoreUnsafe(ref to, at + (6 * step));
-            h.StoreUnsafe(ref to, at + (7 * step));
+            for (int at = 0; at < rows.Length; at++)
+                columns[(at % width * lanes) + lane + (at / width)] = rows[at];
+            return;
         }
+
+        nuint wide = (nuint)width, step = (nuint)lanes;
+        for (int column = 0; column < width; column += 16)
+        {
+            nuint first = (nuint)column;
+            Vector256<ushort> a = Vector256.LoadUnsafe(ref from, first), b = Vector256.LoadUnsafe(ref from, first + wide);
+            Vector256<ushort> c = Vector256.LoadUnsafe(ref from, first + (2 * wide)), d = Vector256.LoadUnsafe(ref from, first + (3 * wide));
+            Vector256<ushort> e = Vector256.LoadUnsafe(ref from, first + (4 * wide)), f = Vector256.LoadUnsafe(ref from, first + (5 * wide));
+            Vector256<ushort> g = Vector256.LoadUnsafe(ref from, first + (6 * wide)), h = Vector256.LoadUnsafe(ref from, first + (7 * wide));
+
+            // Three times: rows four apart are shuffled into each other. Each half of the registers holds its own eight columns.
+            (a, b, c, d, e, f, g, h) = Shuffled(a, b, c, d, e, f, g, h);
+            (a, b, c, d, e, f, g, h) = Shuffled(a, b, c, d, e, f, g, h);
+            (a, b, c, d, e, f, g, h) = Shuffled(a, b, c, d, e, f, g, h);
+            nuint at = (first * step) + (nuint)lane;
+            Both(a, ref to, at, step);
+            Both(b, ref to, at + step, step);
+            Both(c, ref to, at + (2 * step), step);
+            Both(d, ref to, at + (3 * step), step);
+            Both(e, ref to, at + (4 * step), step);
+            Both(f, ref to, at + (5 * step), step);
+            Both(g, ref to, at + (6 * step), step);
+            Both(h, ref to, at + (7 * step), step);
+        }
+    }
+
+    /// <summary>Gives eight lanes the same row.</summary>
+    /// <param name="row">The row.</param>
+    /// <param name="columns">Takes it: columns × lanes.</param>
+    /// <param name="lanes">Lanes of a column.</param>
+    /// <param name="lane">First of the eight.</param>
+    public static void Repeat(ReadOnlySpan<ushort> row, Span<ushort> columns, int lanes, int lane)
+    {
+        ref ushort to = ref MemoryMarshal.GetReference(columns);
+        for (int column = 0; column < row.Length; column++)
+            Vector128.Create(row[column]).StoreUnsafe(ref to, (nuint)((column * lanes) + lane));
     }
 
     /// <summary>Packs a row of dots of all blocks.</summary>
@@ -115,10 +136,17 @@ internal static class DiffusionPacking
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static (Vector128<ushort>, Vector128<ushort>, Vector128<ushort>, Vector128<ushort>, Vector128<ushort>, Vector128<ushort>, Vector128<ushort>,
-        Vector128<ushort>) Shuffled(
-        Vector128<ushort> a, Vector128<ushort> b, Vector128<ushort> c, Vector128<ushort> d, Vector128<ushort> e, Vector128<ushort> f, Vector128<ushort> g,
-        Vector128<ushort> h) =>
-        (Sse2.UnpackLow(a, e), Sse2.UnpackHigh(a, e), Sse2.UnpackLow(b, f), Sse2.UnpackHigh(b, f), Sse2.UnpackLow(c, g), Sse2.UnpackHigh(c, g),
-            Sse2.UnpackLow(d, h), Sse2.UnpackHigh(d, h));
+    private static (Vector256<ushort>, Vector256<ushort>, Vector256<ushort>, Vector256<ushort>, Vector256<ushort>, Vector256<ushort>, Vector256<ushort>,
+        Vector256<ushort>) Shuffled(
+        Vector256<ushort> a, Vector256<ushort> b, Vector256<ushort> c, Vector256<ushort> d, Vector256<ushort> e, Vector256<ushort> f, Vector256<ushort> g,
+        Vector256<ushort> h) =>
+        (Avx2.UnpackLow(a, e), Avx2.UnpackHigh(a, e), Avx2.UnpackLow(b, f), Avx2.UnpackHigh(b, f), Avx2.UnpackLow(c, g), Avx2.UnpackHigh(c, g),
+            Avx2.UnpackLow(d, h), Avx2.UnpackHigh(d, h));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static void Both(Vector256<ushort> values, ref ushort to, nuint at, nuint step)
+    {
+        values.GetLower().StoreUnsafe(ref to, at);
+        values.GetUpper().StoreUnsafe(ref to, at + (8 * step));
+    }
 }
