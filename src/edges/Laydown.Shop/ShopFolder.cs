@@ -16,6 +16,9 @@ public sealed record ShopFolder(string Root)
     /// <summary>Pictures of artwork pages.</summary>
     public string Previews => Path.Combine(Root, "previews");
 
+    /// <summary>Press files in means, for looking at them from afar.</summary>
+    public string Pyramids => Path.Combine(Previews, "press");
+
     /// <summary>One folder for each run that was made.</summary>
     public string Runs => Path.Combine(Root, "runs");
 

@@ -53,4 +53,7 @@ public sealed record ShopServices(
 
     /// <summary>Shows passes and forecasts bands.</summary>
     public ShowPasses Passes => new(this, RunInks);
+
+    /// <summary>What it can do to look at made sheets.</summary>
+    public required SheetServices Sheets { get; init; }
 }

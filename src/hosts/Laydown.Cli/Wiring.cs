@@ -9,6 +9,7 @@ using Laydown.Output.Colour;
 using Laydown.Output.Documents;
 using Laydown.Output.Layers;
 using Laydown.Output.PressFiles;
+using Laydown.Output.Pyramids;
 using Laydown.Shop;
 using Laydown.Shop.Artwork;
 using Laydown.Shop.Check;
@@ -91,6 +92,9 @@ public static class Wiring
             ColourServices.Of(place, catalogue, store, renderer, new ScreenPictures(), new ColourFiles(), new ChartFiles(scratch), clock),
             layers,
             ProofServices.Of(place, layers, new(catalogue, store, pairs), new SqliteProofStore(place.StoreFile), clock))
-        { RunInks = new RunInks(), Pictures = new ScreenPictures(), Dots = new DotFiles(new PlateStream(limits), clock, scratch) };
+        {
+            RunInks = new RunInks(), Pictures = new ScreenPictures(), Dots = new DotFiles(new PlateStream(limits), clock, scratch),
+            Sheets = SheetServices.Of(place, catalogue, store, new PressPlanes(place.Pyramids), new LookPictures()),
+        };
     }
 }

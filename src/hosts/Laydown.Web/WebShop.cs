@@ -85,6 +85,7 @@ public static class WebShop
         ShopInterface.Map(app);
         PassesInterface.Map(app);
         LookInterface.Map(app);
+        SheetInterface.Map(app);
         SolveInterface.Map(app);
         LayersInterface.Map(app);
         ProofInterface.Map(app);

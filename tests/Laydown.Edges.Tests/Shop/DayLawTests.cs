@@ -5,6 +5,7 @@ using Laydown.Measures;
 using Laydown.Output.Charts;
 using Laydown.Output.Colour;
 using Laydown.Output.Layers;
+using Laydown.Output.Pyramids;
 using Laydown.Plan.Orders;
 using Laydown.Shop.Check;
 using Laydown.Shop.Colour;
@@ -267,7 +268,10 @@ public sealed class DayLawTests : IDisposable
             ColourServices.Of(
                 bench.Folder, bench.Catalogue, bench.Store, renderer, new ScreenPictures(), new ColourFiles(), new ChartFiles(Path.Combine(bench.Folder.Root, "scratch")), bench.Clock),
             layers,
-            ProofServices.Of(bench.Folder, layers, new(bench.Catalogue, bench.Store, pairs), new SqliteProofStore(bench.Folder.StoreFile), bench.Clock));
+            ProofServices.Of(bench.Folder, layers, new(bench.Catalogue, bench.Store, pairs), new SqliteProofStore(bench.Folder.StoreFile), bench.Clock))
+        {
+            Sheets = SheetServices.Of(bench.Folder, bench.Catalogue, bench.Store, new PressPlanes(bench.Folder.Pyramids), new LookPictures()),
+        };
         return await new WorkDay(services, bench.Clock).WorkAsync(ShopBench.Today, null, cancellation);
     }
 

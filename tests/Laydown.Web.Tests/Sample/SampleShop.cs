@@ -6,6 +6,7 @@ using Laydown.Intake.Orders;
 using Laydown.Output.Charts;
 using Laydown.Output.Colour;
 using Laydown.Output.Layers;
+using Laydown.Output.Pyramids;
 using Laydown.Plan.Orders;
 using Laydown.Shop;
 using Laydown.Shop.Check;
@@ -73,7 +74,10 @@ internal sealed class SampleShop : IDisposable
                 folder, catalogue, store, pages, new ScreenPictures(), new ColourFiles(), new ChartFiles(Path.Combine(folder.Root, "scratch")), clock),
             layers,
             ProofServices.Of(folder, layers, new(catalogue, store, pairs), proofs, clock))
-        { Pictures = new ScreenPictures() };
+        {
+            Pictures = new ScreenPictures(),
+            Sheets = SheetServices.Of(folder, catalogue, store, new PressPlanes(folder.Pyramids), new LookPictures()),
+        };
         SampleShop shop = new(folder.Root, services, store, files) { Proofs = proofs };
         await shop.FillAsync();
         return shop;

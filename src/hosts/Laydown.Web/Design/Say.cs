@@ -64,10 +64,13 @@ public static class Say
         _ => role.ToString(),
     };
 
+    /// <summary>What a layer is made of, in words.</summary>
+    public static string Group(InkGroup group) => group == InkGroup.BlockOut ? "Block-out" : group.ToString();
+
     /// <summary>A layer in words, such as <c>White, flood, 100 %</c>.</summary>
     public static string Layer(Layer layer)
     {
-        string group = layer.Group == InkGroup.BlockOut ? "Block-out" : layer.Group.ToString();
+        string group = Group(layer.Group);
         string source = layer.Source switch
         {
             null => "",

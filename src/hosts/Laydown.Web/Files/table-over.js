@@ -1,7 +1,7 @@
 // What lies over the picture: millimetre scales along two edges, the line the piece is cut at, maps, places, the cross hair of the keyboard.
 import { SCALES as BAND } from "./tile-view.js";
 
-const steps = (mmPerLabel) => {
+export const steps = (mmPerLabel) => {
   const ten = 10 ** Math.floor(Math.log10(mmPerLabel)), part = mmPerLabel / ten;
   return ten * (part <= 1 ? 1 : part <= 2 ? 2 : part <= 5 ? 5 : 10);
 };
@@ -15,6 +15,7 @@ export const drawOver = (table, one) => {
   c.clearRect(0, 0, w, h);
   map(c, table, one);
   cutLine(c, tiles);
+  table.drawMore?.(c, one, colour);
   for (const pin of table.pins) place(c, tiles, [pin.x, pin.y], `${pin.number}`, pin.done);
   if (table.mark) place(c, tiles, table.mark, null, false);
   if (document.activeElement === one.element && table.byKeys) crossHair(c, tiles);

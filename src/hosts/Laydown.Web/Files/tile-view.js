@@ -84,13 +84,15 @@ export class TileView {
     gl.uniform1i(this.at.lampTile, 1);
   }
 
+  // Pixels need not be square: press files may have other dots down than across.
+  get downMm() { return this.table.mmPerPxDown ?? this.table.mmPerPx; }
   get ratio() { return Math.min(window.devicePixelRatio || 1, 3); }
   // Device pixels for each pixel of the look.
   get scale() { return this.view.pxPerMm * this.table.mmPerPx * this.ratio; }
   get mostPxPerMm() { return MOST_PX / (this.table.mmPerPx * this.ratio); }
   get leastPxPerMm() { return 0.5 * this.fitPxPerMm; }
   get fitPxPerMm() {
-    const t = this.table, w = t.widthPx * t.mmPerPx, h = t.heightPx * t.mmPerPx;
+    const t = this.table, w = t.widthPx * t.mmPerPx, h = t.heightPx * this.downMm;
     return Math.max(1e-4, Math.min((this.canvas.clientWidth - 48) / w, (this.canvas.clientHeight - 48) / h));
   }
 
@@ -101,8 +103,18 @@ export class TileView {
   toMm(x, y) { return [this.view.x + (x - this.midX) / this.view.pxPerMm, this.view.y + (y - this.midY) / this.view.pxPerMm]; }
   toScreen(xMm, yMm) { return [this.midX + (xMm - this.view.x) * this.view.pxPerMm, this.midY + (yMm - this.view.y) * this.view.pxPerMm]; }
   pixelAt(xMm, yMm) {
-    const t = this.table, x = Math.floor((xMm + t.bleedMm) / t.mmPerPx), y = Math.floor((yMm + t.bleedMm) / t.mmPerPx);
+    const t = this.table, x = Math.floor((xMm + t.bleedMm) / t.mmPerPx), y = Math.floor((yMm + t.bleedMm) / this.downMm);
     return x >= 0 && y >= 0 && x < t.widthPx && y < t.heightPx ? [x, y] : null;
+  }
+
+  // Another picture of the same size at the same place.
+  show(table, base) {
+    for (const tile of this.tiles.values()) {
+      tile.stop?.abort();
+      if (tile.room) { this.gl.deleteTexture(tile.room); this.gl.deleteTexture(tile.lamp); }
+    }
+    Object.assign(this, { table, base, tiles: new Map(), failed: 0, complete: false });
+    this.ask();
   }
 
   setLight(room, lamp, white) { this.light = { room, lamp, white }; this.ask(); }
@@ -147,16 +159,16 @@ export class TileView {
 
   // Tiles of a level that the window shows, nearest to its middle first.
   visible(level) {
-    const t = this.table, { clientWidth: w, clientHeight: h } = this.canvas, of = t.mmPerPx * 2 ** level, side = TILE * of;
+    const t = this.table, { clientWidth: w, clientHeight: h } = this.canvas, of = t.mmPerPx * 2 ** level, side = TILE * of, ofDown = this.downMm * 2 ** level, sideDown = TILE * ofDown;
     const [left, top] = this.toMm(0, 0), [right, bottom] = this.toMm(w, h);
     const lw = this.sideAt(t.widthPx, level), lh = this.sideAt(t.heightPx, level);
-    const first = (mm, most) => Math.max(0, Math.min(most, Math.floor((mm + t.bleedMm) / side)));
+    const first = (mm, most, each) => Math.max(0, Math.min(most, Math.floor((mm + t.bleedMm) / each)));
     const lastColumn = Math.floor((lw - 1) / TILE), lastRow = Math.floor((lh - 1) / TILE), list = [];
     if (right < -t.bleedMm || bottom < -t.bleedMm) return list;
-    for (let row = first(top, lastRow); row <= first(bottom, lastRow); row++)
-      for (let column = first(left, lastColumn); column <= first(right, lastColumn); column++)
-        list.push({ key: `${level}/${column}-${row}`, level, column, row, columns: Math.min(TILE, lw - column * TILE), rows: Math.min(TILE, lh - row * TILE), of });
-    const middle = (k) => Math.hypot((k.column + 0.5) * side - t.bleedMm - this.view.x, (k.row + 0.5) * side - t.bleedMm - this.view.y);
+    for (let row = first(top, lastRow, sideDown); row <= first(bottom, lastRow, sideDown); row++)
+      for (let column = first(left, lastColumn, side); column <= first(right, lastColumn, side); column++)
+        list.push({ key: `${level}/${column}-${row}`, level, column, row, columns: Math.min(TILE, lw - column * TILE), rows: Math.min(TILE, lh - row * TILE), of, ofDown });
+    const middle = (k) => Math.hypot((k.column + 0.5) * side - t.bleedMm - this.view.x, (k.row + 0.5) * sideDown - t.bleedMm - this.view.y);
     return list.sort((a, b) => middle(a) - middle(b));
   }
   sideAt(side, level) { for (let i = 0; i < level; i++) side = Math.ceil(side / 2); return side; }
@@ -167,7 +179,7 @@ export class TileView {
     tile.used = ++this.tick;
     const t = this.table, unit = this.view.pxPerMm * this.ratio;
     // The picture ends where its own pixels end, also where halving has rounded up.
-    const mmX = (c) => Math.min(c * TILE * k.of, t.widthPx * t.mmPerPx) - t.bleedMm, mmY = (r) => Math.min(r * TILE * k.of, t.heightPx * t.mmPerPx) - t.bleedMm;
+    const mmX = (c) => Math.min(c * TILE * k.of, t.widthPx * t.mmPerPx) - t.bleedMm, mmY = (r) => Math.min(r * TILE * k.ofDown, t.heightPx * this.downMm) - t.bleedMm;
     const midX = this.midX * this.ratio, midY = this.midY * this.ratio;
     const x0 = midX + (mmX(k.column) - this.view.x) * unit, x1 = midX + (mmX(k.column + 1) - this.view.x) * unit;
     const y0 = midY + (mmY(k.row) - this.view.y) * unit, y1 = midY + (mmY(k.row + 1) - this.view.y) * unit;
@@ -223,19 +235,20 @@ export class TileView {
   }
 
   async fetchTile(k) {
-    const stop = new AbortController();
-    this.tiles.set(k.key, { stop });
+    const stop = new AbortController(), tiles = this.tiles;
+    tiles.set(k.key, { stop });
     this.waiting++;
     try {
       const answer = await fetch(`${this.base}/tiles/${this.table.mark}/${k.level}/${k.column}-${k.row}`, { signal: stop.signal });
       if (!answer.ok) throw new Error(`${answer.status}`);
       const bytes = new Uint8Array(await new Response(answer.body.pipeThrough(new DecompressionStream("deflate"))).arrayBuffer());
       const [room, lamp] = unfold(bytes, k.rows, k.columns);
+      if (tiles !== this.tiles) return;
       this.tiles.set(k.key, { room: this.texture(room, k), lamp: this.texture(lamp, k), used: ++this.tick });
       this.trim();
       this.failed = 0;
     } catch (why) {
-      this.tiles.delete(k.key);
+      tiles.delete(k.key);
       if (why.name !== "AbortError") {
         // Asked for again a little later, each time after a longer wait, at most five times.
         this.failed = (this.failed ?? 0) + 1;
