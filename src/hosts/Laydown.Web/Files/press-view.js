@@ -184,7 +184,7 @@ class PressView extends PictureTable {
     }
   }
   words(p) {
-    const inks = p.inks.filter((i) => i.percent > 0 || i.code > 0).map((i) => `${i.name}${this.layers > 1 ? `, layer ${i.layer},` : ""} ${number(i.percent, 0)} %`);
+    const inks = p.inks.filter((i) => i.percent > 0 || i.code > 0).map((i) => `${i.name}${this.layers > 1 ? `, layer ${i.layer},` : ""} ${i.percent < 0.5 ? "under 1" : number(i.percent, 0)} %`);
     const piece = p.piece ? `${p.piece.name}, copy ${p.piece.copy}, ${number(p.piece.xMm, 1)} mm from the left and ${number(p.piece.yMm, 1)} mm from below in its picture.` : "No piece.";
     return `${number(p.xMm, 2)} mm from the left, ${number(p.yMm, 2)} mm from the top. ${inks.length ? `${inks.join("; ")}; together ${number(p.totalPercent, 0)} %, ${number(p.totalMlPerM2, 2)} ml/m².` : "Bare: no ink."} ${piece}`;
   }
@@ -238,7 +238,7 @@ class PressView extends PictureTable {
     c.fillText(short, left + 5, top + 9.5);
   }
   bar(c, tiles, w, h, colour) {
-    const mm = steps(90 / tiles.view.pxPerMm), long = mm * tiles.view.pxPerMm, dots = mm / this.sheet.mmPerPx;
+    const mm = steps((w < 420 ? 45 : 90) / tiles.view.pxPerMm), long = mm * tiles.view.pxPerMm, dots = mm / this.sheet.mmPerPx;
     const words = `${mm < 1 ? mm.toFixed(Math.ceil(-Math.log10(mm))) : mm} mm = ${dots < 100 ? number(dots, 1) : number(dots, 0)} ${this.sheet.isDots ? "dots" : "pixels"}`;
     c.font = "12px B612, sans-serif";
     const wide = Math.max(long, c.measureText(words).width) + 16, left = w - wide - 8, top = h - 40;
@@ -258,8 +258,10 @@ for (const root of document.querySelectorAll("[data-press-view]")) {
   try {
     root.pressView = new PressView(root);
   } catch (why) {
-    // Without WebGL2 the still picture stays, with a note.
+    // Without WebGL2 a still picture stands, with a note.
     root.dataset.live = "stills";
-    root.querySelector("[data-no-webgl]")?.removeAttribute("hidden");
+    const still = root.querySelector("[data-no-webgl]");
+    still.hidden = false;
+    still.append(make("img", { src: still.dataset.still, alt: still.dataset.stillAlt }));
   }
 }
