@@ -115,7 +115,7 @@ public sealed partial class SheetLookLawTests(PageFixture fixture) : IClassFixtu
         await page.GetByRole(AriaRole.Application).Last.FocusAsync();
         await page.Keyboard.PressAsync("+");
         Assert.True(await page.EvaluateAsync<bool>($"{View}.screens[0].tiles.view === {View}.screens[1].tiles.view"));
-        await page.WaitForURLAsync(Beside());
+        await Assertions.Expect(page).ToHaveURLAsync(Beside());
         string link = page.Url;
         double[] seen = await page.EvaluateAsync<double[]>($"[{View}.view.x, {View}.view.y, {View}.view.pxPerMm]");
 

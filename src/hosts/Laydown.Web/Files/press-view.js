@@ -122,13 +122,13 @@ class PressView extends PictureTable {
   moved() {
     clearTimeout(this.linking);
     this.linking = setTimeout(() => this.link(), 250);
-    const level = this.root.querySelector("[data-across-said]");
-    if (level) level.textContent = `${said(this.screens[0].element.clientWidth / this.view.pxPerMm)} mm across.`;
     if (this.byKeys && document.activeElement === this.screens[0].element) this.over(this.screens[0], this.screens[0].tiles.midX, this.screens[0].tiles.midY);
   }
   redraw() {
     super.redraw();
     const zoom = this.root.querySelector("[data-zoom-said]"), scale = this.screens[0].tiles.scale, what = this.table.isDots ? "dot" : "pixel";
+    const across = this.root.querySelector("[data-across-said]");
+    if (across) across.textContent = `${said(this.screens[0].element.clientWidth / this.view.pxPerMm)} mm across.`;
     if (zoom) zoom.textContent = scale >= 1 ? `One ${what} of the file is ${said(scale)} of the screen wide.` : `${said(1 / scale)} ${what}s of the file lie in one of the screen.`;
   }
   zoomTo(what) {

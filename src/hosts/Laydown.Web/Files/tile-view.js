@@ -9,7 +9,7 @@ void main() { uv = corner; vec2 p = place.xy + corner * place.zw; gl_Position = 
 const FRAGMENT = `#version 300 es
 precision highp float;
 in vec2 uv; out vec4 shown;
-uniform sampler2D roomTile, lampTile; uniform mat3 roomLight, lampLight; uniform vec2 pixels; uniform float grid;
+uniform sampler2D roomTile, lampTile; uniform mat3 roomLight, lampLight; uniform vec2 pixels, grid;
 float coded(float c) { return c <= 0.0031308 ? 12.92 * c : 1.055 * pow(c, 1.0 / 2.4) - 0.055; }
 void main() {
   vec3 d = texture(roomTile, uv).rgb, n = texture(lampTile, uv).rgb;
@@ -25,7 +25,7 @@ void main() {
     c = clamp(vec3(y) + keep * (c - vec3(y)), 0.0, 1.0);
   }
   vec3 s = vec3(coded(c.r), coded(c.g), coded(c.b));
-  if (grid > 0.0) {
+  if (grid.x > 0.0) {
     vec2 f = fract(uv * pixels) * grid;
     if (f.x < 1.0 || f.y < 1.0) s = mix(s, vec3(s.g > 0.5 ? 0.0 : 1.0), 0.28);
   }
@@ -185,7 +185,8 @@ export class TileView {
     const y0 = midY + (mmY(k.row) - this.view.y) * unit, y1 = midY + (mmY(k.row + 1) - this.view.y) * unit;
     gl.uniform4f(this.at.place, x0 / width, y0 / height, (x1 - x0) / width, (y1 - y0) / height);
     gl.uniform2f(this.at.pixels, k.columns, k.rows);
-    gl.uniform1f(this.at.grid, k.level === 0 && this.scale >= GRID_FROM ? this.scale : 0);
+    const lines = k.level === 0 && this.scale >= GRID_FROM;
+    gl.uniform2f(this.at.grid, lines ? this.scale : 0, lines ? unit * this.downMm : 0);
     const filter = k.level === 0 && this.scale >= 1 ? gl.NEAREST : gl.LINEAR;
     [tile.room, tile.lamp].forEach((texture, unitNo) => {
       gl.activeTexture(gl.TEXTURE0 + unitNo);
@@ -213,7 +214,7 @@ export class TileView {
     const gl = this.gl, t = this.table, [x0, y0] = this.toScreen(-t.bleedMm, -t.bleedMm), unit = this.view.pxPerMm * t.mmPerPx;
     const { clientWidth: w, clientHeight: h } = this.canvas;
     gl.uniform4f(this.at.place, x0 / w, y0 / h, (t.widthPx * unit) / w, (t.heightPx * unit) / h);
-    gl.uniform1f(this.at.grid, 0);
+    gl.uniform2f(this.at.grid, 0, 0);
     [this.whole.room, this.whole.lamp].forEach((texture, unitNo) => {
       gl.activeTexture(gl.TEXTURE0 + unitNo);
       gl.bindTexture(gl.TEXTURE_2D, texture);
