@@ -93,7 +93,9 @@ public static class Wiring
             layers,
             ProofServices.Of(place, layers, new(catalogue, store, pairs), new SqliteProofStore(place.StoreFile), clock))
         {
-            RunInks = new RunInks(), Pictures = new ScreenPictures(), Dots = new DotFiles(new PlateStream(limits), clock, scratch),
+            RunInks = new RunInks(),
+            Pictures = new ScreenPictures(),
+            Dots = new DotFiles(new PlateStream(limits), clock, scratch),
             Sheets = SheetServices.Of(place, catalogue, store, new PressPlanes(place.Pyramids), new LookPictures()),
         };
     }
