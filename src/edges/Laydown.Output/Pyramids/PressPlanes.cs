@@ -13,9 +13,11 @@ public sealed class PressPlanes(string folder) : IPressPlanes
     // No part is larger than what a screen shows.
     private const int MostSide = 4096;
 
+    private const int MostOpen = 128;
+
     private static readonly TimeSpan StaleAfter = TimeSpan.FromHours(6);
     private readonly ConcurrentDictionary<string, PyramidFile> opened = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, Task<Reading<bool>>> making = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Task<Reading<PyramidFile>>> making = new(StringComparer.Ordinal);
     private readonly Lock gate = new();
     private bool swept;
 
@@ -30,8 +32,7 @@ public sealed class PressPlanes(string folder) : IPressPlanes
         Reading<PressFileShape> shape = Shape(file);
         if (!shape.IsTaken || LayoutOf(file, shape.Value) is not { } layout)
             return shape;
-        Reading<bool> made = await MadeAsync(file, layout, cancellation);
-        return made.Then(_ => shape);
+        return (await MadeAsync(file, layout, cancellation)).Then(_ => shape);
     }
 
     /// <inheritdoc/>
@@ -46,12 +47,12 @@ public sealed class PressPlanes(string folder) : IPressPlanes
         {
             if (part.Level < FromOf(file) || LayoutOf(file, shape) is not { } layout)
                 return file.IsDots ? FineDots.Means(file, part, cancellation) : Codes(file, part);
-            Reading<bool> made = await MadeAsync(file, layout, cancellation);
+            Reading<PyramidFile> made = await MadeAsync(file, layout, cancellation);
             if (!made.IsTaken)
                 return Reading.Refused<byte[]>(made.Faults);
             byte[] codes = new byte[shape.Inks * part.Rows * part.Columns];
             for (int ink = 0; ink < shape.Inks; ink++)
-                opened[PathOf(file)].Read(ink, part, codes.AsSpan(ink * part.Rows * part.Columns, part.Rows * part.Columns));
+                made.Value.Read(ink, part, codes.AsSpan(ink * part.Rows * part.Columns, part.Rows * part.Columns));
             return Reading.Of(codes);
         }
         catch (Exception e) when (e is InvalidDataException or IOException)
@@ -86,16 +87,16 @@ public sealed class PressPlanes(string folder) : IPressPlanes
 
     private static int FromOf(PressFileAt file) => file.IsDots ? 3 : 1;
 
-    private async Task<Reading<bool>> MadeAsync(PressFileAt file, PyramidLayout layout, CancellationToken cancellation)
+    private async Task<Reading<PyramidFile>> MadeAsync(PressFileAt file, PyramidLayout layout, CancellationToken cancellation)
     {
         string path = PathOf(file);
-        if (opened.ContainsKey(path))
-            return Reading.Of(true);
-        Task<Reading<bool>> busy;
+        if (opened.TryGetValue(path, out PyramidFile? open))
+            return Reading.Of(open);
+        Task<Reading<PyramidFile>> busy;
         lock (gate)
         {
             Sweep();
-            if (!making.TryGetValue(path, out Task<Reading<bool>>? known) || known.IsCompleted)
+            if (!making.TryGetValue(path, out Task<Reading<PyramidFile>>? known))
                 making[path] = known = Task.Run(() => Make(file, layout, path), CancellationToken.None);
             busy = known;
         }
@@ -103,7 +104,7 @@ public sealed class PressPlanes(string folder) : IPressPlanes
         return await busy.WaitAsync(cancellation);
     }
 
-    private Reading<bool> Make(PressFileAt file, PyramidLayout layout, string path)
+    private Reading<PyramidFile> Make(PressFileAt file, PyramidLayout layout, string path)
     {
         try
         {
@@ -113,17 +114,23 @@ public sealed class PressPlanes(string folder) : IPressPlanes
                 Reading<bool> made = PyramidMaker.Make(
                     () => file.IsDots ? DotBase.Open(file.Path, file.DropShares) : ContoneBase.Open(file.Path), layout, path, null, CancellationToken.None);
                 if (!made.IsTaken)
-                    return made;
+                    return Reading.Refused<PyramidFile>(made.Faults);
                 there = PyramidFile.Open(path, layout) ?? throw new InvalidDataException("Pyramid: found another shape than was written.");
             }
 
-            if (!opened.TryAdd(path, there))
-                there.Dispose();
-            return Reading.Of(true);
+            // What is let go here may still be read by someone: its handle closes when nobody holds it.
+            if (opened.Count >= MostOpen)
+                opened.Clear();
+            return Reading.Of(opened[path] = there);
         }
         catch (Exception e) when (e is InvalidDataException or IOException or UnauthorizedAccessException)
         {
-            return Reading.Refused<bool>(Damage(file, e));
+            return Reading.Refused<PyramidFile>(Damage(file, e));
+        }
+        finally
+        {
+            lock (gate)
+                making.Remove(path);
         }
     }
 
