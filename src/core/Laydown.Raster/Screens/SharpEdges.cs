@@ -6,24 +6,23 @@ namespace Laydown.Raster.Screens;
 
 /// <summary>Takes the soft flank off hard edges at press resolution, so that text and bar codes stay sharp whatever the screen.</summary>
 /// <remarks>
-/// Looks at the lightest and the darkest of the 7 × 7 px around. Where they differ by at least the contrast, the pixel lies on an edge and
+/// Looks at the lightest and the darkest of the px around, 7 × 7 or as many as a flank is wide. Where they differ by at least the contrast, the pixel lies on an edge and
 /// takes whichever it
 /// is nearer to; nearly full becomes full and nearly bare becomes bare, and of both a screen makes no texture. The edge stays where the
 /// flank crossed its middle.
 /// Tints and soft blends keep their values: their ink volume does not change. Own way, no source. The same for any width of the processor.
 /// </remarks>
 /// <param name="contrastPercent">Least difference of an edge, percent of full laydown: over 0 to 100.</param>
-public sealed class SharpEdges(double contrastPercent) : ITileStage
+/// <param name="reachPixels">How far to each side it looks, 1 to 64: a picture enlarged n times has flanks of about 2 n.</param>
+public sealed class SharpEdges(double contrastPercent, int reachPixels = 3) : ITileStage
 {
-    private const int Reach = 3;
-
     // Within a tenth of full or bare a solid shape is meant: own choice.
     private const ushort NearlyBare = 6553, NearlyFull = Tile.Full - NearlyBare;
 
     private readonly ushort contrast = (ushort)Math.Ceiling(Bounds.Within(contrastPercent, 0.01, 100) / 100 * Tile.Full);
 
     /// <inheritdoc/>
-    public int ReachPixels => Reach;
+    public int ReachPixels { get; } = Bounds.Within(reachPixels, 1, 64);
 
     /// <inheritdoc/>
     public int TargetInks(int sourceInks) => sourceInks;
@@ -36,22 +35,24 @@ public sealed class SharpEdges(double contrastPercent) : ITileStage
         {
             for (int row = 0; row < target.Rows; row++)
             {
-                // Down, then across: of two, of four, of seven.
+                // Down, then across: of two, of four, … until the window is full.
                 source.Row(ink, row).CopyTo(least);
                 source.Row(ink, row).CopyTo(most);
-                for (int next = 1; next <= 2 * Reach; next++)
+                for (int next = 1; next <= 2 * ReachPixels; next++)
                 {
                     Lower(least, source.Row(ink, row + next));
                     Raise(most, source.Row(ink, row + next));
                 }
 
-                foreach (int step in (ReadOnlySpan<int>)[1, 2, 3])
+                for (int window = 1; window < (2 * ReachPixels) + 1;)
                 {
+                    int step = Math.Min(window, (2 * ReachPixels) + 1 - window);
                     Lower(least.AsSpan(0, least.Length - step), least.AsSpan(step));
                     Raise(most.AsSpan(0, most.Length - step), most.AsSpan(step));
+                    window += step;
                 }
 
-                Choose(source.Row(ink, row + Reach)[Reach..], least, most, target.Row(ink, row));
+                Choose(source.Row(ink, row + ReachPixels)[ReachPixels..], least, most, target.Row(ink, row));
             }
         }
     }

@@ -4,7 +4,9 @@ using Laydown.Measures;
 using Laydown.Output.Layers;
 using Laydown.Press.Stacks;
 using Laydown.Raster.Scaling;
+using Laydown.Raster.Screens;
 using Laydown.Raster.Sheets;
+using Laydown.Raster.Tiles;
 using Laydown.Shop.Artwork;
 using Laydown.Shop.Layers;
 using Laydown.Shop.Orders;
@@ -16,6 +18,9 @@ namespace Laydown.Output.PressFiles;
 internal sealed class DotPictures : IAsyncDisposable
 {
     private const int RenderedAtOnce = 2;
+
+    // Half of full laydown within seven dots is an edge that was drawn, not a blend: own choice.
+    private const double EdgePercent = 50;
 
     private readonly RunContext context;
     private readonly IPlateStream stream;
@@ -68,8 +73,10 @@ internal sealed class DotPictures : IAsyncDisposable
         return RecipeOf(item, printed, source.Names, placed.Turned).Then(recipe =>
         {
             bool same = source.Rows == placed.Rows && source.Columns == placed.Columns;
-            return Reading.Of(new SheetPicture(
-                source, placed.Columns, placed.Rows, ScaleKernel.CatmullRom, recipe.AtSource, same && recipe.PressRepeats ? [] : recipe.AtPress));
+            IReadOnlyList<ITileStage> atPress = same && recipe.PressRepeats ? [] : recipe.AtPress;
+            if (!same && printed.Group == InkGroup.Colour && HoldsEdges(item, printed.ArtworkPage))
+                atPress = [new SharpEdges(EdgePercent, FlankOf(source, placed)), .. atPress];
+            return Reading.Of(new SheetPicture(source, placed.Columns, placed.Rows, ScaleKernel.CatmullRom, recipe.AtSource, atPress));
         });
     }
 
@@ -186,6 +193,14 @@ internal sealed class DotPictures : IAsyncDisposable
 
         return names;
     }
+
+    // Two pixels of the source on each side of an edge are soft at most.
+    private static int FlankOf(LatePlates source, PlacedPicture placed) =>
+        (int)Math.Clamp(Math.Ceiling(2 * Math.Max((double)placed.Columns / source.Columns, (double)placed.Rows / source.Rows)), 3, 64);
+
+    // Bars and letters that are enlarged keep hard flanks; a page with neither keeps the soft ones of its pictures.
+    private static bool HoldsEdges(ItemRecord item, int page) =>
+        item.Artwork?.Pages.FirstOrDefault(p => p.Number == page) is { } measured && measured.Codes.Count + measured.SmallestTexts.Count > 0;
 
     private IEnumerable<string> NeededOf(ItemRecord item, int page) => InkAgreement.StackOf(context, item).Layers
         .Where(l => l.ArtworkPage == page && l.Group != InkGroup.Colour)
