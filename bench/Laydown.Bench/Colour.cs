@@ -225,7 +225,7 @@ internal sealed class Colour
 
     private static double[] Scatter(int index, int count) => [.. Enumerable.Range(0, count).Select(k =>
     {
-        double value = index * Math.Sqrt(2 + k + (k * k * 3));
+        double value = index * Math.Sqrt(new[] { 2, 3, 5, 7, 11, 13, 17, 19 }[k]);
         return value - Math.Floor(value);
     })];
 }

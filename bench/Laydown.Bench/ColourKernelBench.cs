@@ -94,7 +94,7 @@ internal static class ColourKernelBench
         if (channels == 3)
         {
             for (int node = 0; node < six.Table.Count; node += 6)
-                {
+            {
                 for (int ink = 0; ink < 6; ink++)
                     table.Add(six.Table[node + ink]);
                 table.Add(six.Table[node + 3] / 2);

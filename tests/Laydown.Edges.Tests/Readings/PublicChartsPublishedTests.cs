@@ -106,7 +106,7 @@ public sealed class PublicChartsPublishedTests
 
     private static double[] Scatter(int index) => [.. Enumerable.Range(0, 4).Select(k =>
     {
-        double value = index * Math.Sqrt(2 + k + (k * k * 3));
+        double value = index * Math.Sqrt(new[] { 2, 3, 5, 7, 11, 13, 17, 19 }[k]);
         return value - Math.Floor(value);
     })];
 }

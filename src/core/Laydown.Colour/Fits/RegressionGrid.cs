@@ -9,6 +9,7 @@ internal static class RegressionGrid
     private const int Probes = 40;
     private const int LeastSteps = 3;
     private const int MostSteps = 33;
+    private static readonly double[] Primes = [2, 3, 5, 7, 11, 13, 17, 19, 23, 29, 31, 37, 41, 43, 47, 53];
 
     /// <summary>The grid of a regression; each ink has nodes even in effective coverage, more where the colour bends more with it.</summary>
     internal static FitGrid Of(IReadOnlyList<string> inkNames, Regression regression, CancellationToken cancellation)
@@ -50,10 +51,10 @@ internal static class RegressionGrid
         double sum = 0;
         for (int probe = 1; probe <= Probes; probe++)
         {
-            // Mixtures scattered evenly by multiples of irrational numbers, light ones oftener, as pictures have them.
+            // Mixtures scattered evenly by multiples of irrational numbers that do not depend on each other, light ones oftener, as pictures have them.
             for (int i = 0; i < mixture.Length; i++)
             {
-                double part = probe * Math.Sqrt(2 + i + (i * i));
+                double part = probe * Math.Sqrt(Primes[i]);
                 part -= Math.Floor(part);
                 mixture[i] = i == ink ? stride + (part * (1 - (2 * stride))) : part * part;
             }

@@ -12,7 +12,8 @@ namespace Laydown.Raster.Separation;
 /// Nodes keep the limits and a mean of nodes keeps them too, rounded down: the limits always hold. Within 13 codes of 65535 (a twentieth of a code
 /// of 255) of the same way in double arithmetic; a curve that is straight to within half a code of 16 bits is taken for straight. Keeps nothing between tiles.
 /// Measured, million pixels a second of one core, from a natural picture to 7 inks, plain / 256 / 512 bits wide: RGB with 33³ nodes 23 / 550 / 700,
-/// with 65³ 16 / 440 / 590, with bent curves before 33³ 23 / 360 / 410; CMYK with 17⁴ 21 / 430 / 550.
+/// with 65³ 16 / 440 / 590, with bent curves before 33³ 23 / 360 / 410; CMYK with 17⁴ 21 / 430 / 550. Beside Little CMS 2.14 running the same link in the same run, 256 / 512 bits: RGB 33³
+/// 18 / 23 times as fast, 65³ 17 / 22 times, CMYK 28 / 37 times.
 /// </remarks>
 public sealed unsafe class InkLink : ITileStage
 {

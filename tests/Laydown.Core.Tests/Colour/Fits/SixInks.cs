@@ -57,7 +57,7 @@ internal static class SixInks
     /// <summary>Numbers from 0 to 1 spread evenly, the same for the same index.</summary>
     public static double[] Mix(int index, int count) => [.. Enumerable.Range(0, count).Select(k =>
     {
-        double value = index * Math.Sqrt(2 + k + (k * k * 3));
+        double value = index * Math.Sqrt(new[] { 2, 3, 5, 7, 11, 13, 17, 19 }[k]);
         return value - Math.Floor(value);
     })];
 
