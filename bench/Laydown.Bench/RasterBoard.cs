@@ -71,10 +71,31 @@ internal static class RasterBoard
             flush += what == "cold" ? AsTheProduct(folder, name, engines[i], jobs[i], drops, sums) : Raw(folder, name, engines[i], jobs[i], sums);
         }
 
-        double seconds = Stopwatch.GetElapsedTime(start).TotalSeconds - flush;
+        double seconds = Stopwatch.GetElapsedTime(start).TotalSeconds - flush, took = ProcessMeter.CpuSeconds() - cpu, peak = ProcessMeter.PeakMb();
+        long bytes = jobs.Sum(j => (long)j.Screen.Inks * j.Rows * (((j.Columns * drops.BitsPerDot) + 7) / 8));
         return new(
-            what, (double)sheet.Columns * sheet.Rows / 1e9, jobs.Sum(j => j.Screen.Inks), drops.BitsPerDot, seconds, flush, ProcessMeter.CpuSeconds() - cpu,
-            ProcessMeter.PeakMb(), engines.Max(e => e.MostBytes) / 1048576.0, string.Join('-', sums));
+            what, (double)sheet.Columns * sheet.Rows / 1e9, jobs.Sum(j => j.Screen.Inks), drops.BitsPerDot, seconds, flush, Disk(folder, bytes), took, peak, engines.Max(e => e.MostBytes) / 1048576.0, string.Join('-', sums));
+    }
+
+    // What the disk alone costs: as many bytes, one file, blocks of 4 MiB, flushed.
+    private static double Disk(string folder, long bytes)
+    {
+        foreach (string made in Directory.GetFiles(folder, "layer-*"))
+            File.Delete(made);
+        byte[] block = new byte[4 << 20];
+        new Random(9).NextBytes(block);
+        long start = Stopwatch.GetTimestamp();
+        using (Microsoft.Win32.SafeHandles.SafeFileHandle file = File.OpenHandle(
+            Path.Combine(folder, "disk.raw"), FileMode.Create, FileAccess.Write, FileShare.None, FileOptions.None, bytes))
+        {
+            for (long at = 0; at < bytes; at += block.Length)
+                RandomAccess.Write(file, block.AsSpan(0, (int)Math.Min(block.Length, bytes - at)), at);
+            RandomAccess.FlushToDisk(file);
+        }
+
+        double seconds = Stopwatch.GetElapsedTime(start).TotalSeconds;
+        File.Delete(Path.Combine(folder, "disk.raw"));
+        return seconds;
     }
 
     private static double Raw(string folder, string name, SheetEngine engine, SheetJob job, List<string> sums)

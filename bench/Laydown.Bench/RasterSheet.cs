@@ -17,7 +17,9 @@ internal sealed record RasterSheet(int Columns, int Rows, IReadOnlyList<RawRgb> 
     /// <summary>Dots an inch, both ways.</summary>
     public const double Dpi = 720;
 
-    private const double Ppi = 200, ChokeMm = 0.3;
+    private const double Ppi = 200, ChokeMm = 0.3, PatternMm = 406.6;
+
+    private static readonly QuarterTurn[] Ways = [QuarterTurn.Left, QuarterTurn.None, QuarterTurn.None, QuarterTurn.Half];
 
     /// <summary>A board of a height, pictures written to a folder.</summary>
     public static RasterSheet Write(string folder, byte[] natural, byte[]? mask, int side, double heightMm)
@@ -25,28 +27,19 @@ internal sealed record RasterSheet(int Columns, int Rows, IReadOnlyList<RawRgb> 
         int columns = Dots(1220), rows = Dots(heightMm);
         List<RawRgb> pictures = [];
         List<PlacedPiece> pieces = [];
-        RawRgb large = RawRgb.Write(Path.Combine(folder, "large.raw"), natural, mask, side, Points(1200), Points(800), 0);
-        pictures.Add(large);
+        pictures.Add(RawRgb.Write(Path.Combine(folder, "large.raw"), natural, mask, side, Points(1200), Points(92), 0));
         for (int i = 0; i < 2; i++)
             pictures.Add(RawRgb.Write(Path.Combine(folder, Invariant($"small-{i}.raw")), natural, mask, side, Points(300), Points(300), 1 + i));
-        for (double top = 5, row = 0; top < heightMm; row++)
+
+        // The same share of each way of lying at every length: a wide piece, then one turned to the left, one mirrored, one upright, one upside down.
+        for (double top = 5; top < heightMm; top += PatternMm)
         {
-            // One large piece, then five rows of four small ones, each lying another way.
-            if (row % 6 == 0)
+            pieces.Add(new(Invariant($"{pieces.Count}"), 0, Dots(10), Dots(top), Dots(1200), Dots(92), 0, 0, QuarterTurn.None, false));
+            for (int column = 0; column < Ways.Length; column++)
             {
-                pieces.Add(new(Invariant($"{pieces.Count}"), 0, Dots(10), Dots(top), Dots(1200), Dots(800), 0, 0, QuarterTurn.None, false));
-                top += 810;
-                continue;
+                (int left, int down) = (Dots(8 + (column * 302)), Dots(top + 97));
+                pieces.Add(new(Invariant($"{pieces.Count}"), 1 + (column % 2), left, down, Dots(300), Dots(300), 0, 0, Ways[column], column == 1));
             }
-
-            for (int column = 0; column < 4; column++)
-            {
-                int number = pieces.Count;
-                QuarterTurn turn = number % 3 == 0 ? (QuarterTurn)(number % 4) : QuarterTurn.None;
-                pieces.Add(new(Invariant($"{number}"), 1 + (number % 2), Dots(8 + (column * 302)), Dots(top), Dots(300), Dots(300), 0, 0, turn, number % 5 == 1));
-            }
-
-            top += 305;
         }
 
         return new(columns, rows, pictures, pieces);

@@ -73,12 +73,12 @@ internal static class ResultFile
                 CultureInfo.InvariantCulture, $"{row.Stage,-25}{row.MpxPerS,11:0}{beside}{row.Error,8:0.00}  {row.Variant}; beside {row.Beside ?? "none"}; wanted {row.Wanted ?? "-"}"));
         }
 
-        output.WriteLine("board            Gpx  inks  bits   wall s   flush s    cpu s   Mpx/s   peak MiB (engine)");
+        output.WriteLine("board            Gpx  inks  bits   wall s   flush s   disk s    cpu s   Mpx/s   peak MiB (engine)");
         foreach (BoardRow row in result.Boards)
         {
             output.WriteLine(string.Create(
                 CultureInfo.InvariantCulture,
-                $"{row.What,-13}{row.Gigapixels,7:0.00}{row.Inks,6}{row.Bits,6}{row.Seconds,9:0.00}{row.FlushSeconds,10:0.00}{row.CpuSeconds,9:0.00}{row.MpxPerS,8:0}{row.PeakMb,11:0} ({row.PeakFormulaMb:0})"));
+                $"{row.What,-13}{row.Gigapixels,7:0.00}{row.Inks,6}{row.Bits,6}{row.Seconds,9:0.00}{row.FlushSeconds,10:0.00}{row.DiskSeconds,9:0.00}{row.CpuSeconds,9:0.00}{row.MpxPerS,8:0}{row.PeakMb,11:0} ({row.PeakFormulaMb:0})"));
         }
 
         output.WriteLine(Invariant($"chain: {result.ChainMpxPerS:0.0} Mpx/s wall ({result.Chain}); ratio {result.ChainRatio:0.0}"));
