@@ -31,15 +31,16 @@ public sealed class DotFilesLawTests
     }
 
     [Theory]
-    [InlineData(new double[] { 14 })]
-    [InlineData(new double[] { 7, 14 })]
-    [InlineData(new double[] { 5, 9, 14 })]
-    public async Task Dots_are_the_contone_of_that_resolution_put_through_the_screens(double[] drops)
+    [InlineData(new double[] { 14 }, ScreenKind.Arrays)]
+    [InlineData(new double[] { 7, 14 }, ScreenKind.Arrays)]
+    [InlineData(new double[] { 5, 9, 14 }, ScreenKind.Arrays)]
+    [InlineData(new double[] { 14 }, ScreenKind.Intervals)]
+    public async Task Dots_are_the_contone_of_that_resolution_put_through_the_screens(double[] drops, ScreenKind kind)
     {
         using Bench bench = new();
         RunContext run = Mixed(drops);
         IReadOnlyList<ManifestEntry> contone = await bench.MakeAsync(Speckle(bench), run);
-        Reading<IReadOnlyList<ManifestEntry>> made = await bench.DotsAsync(bench.Maker(new PaintedStream(Speckle(bench))), run, contone);
+        Reading<IReadOnlyList<ManifestEntry>> made = await bench.DotsAsync(bench.Maker(new PaintedStream(Speckle(bench))), run, contone, DotBench.Wish with { Screen = kind });
         Assert.True(made.IsTaken, string.Join("\n", made.Faults));
         Assert.Equal(10, made.Value.Count(f => f.What == "dots"));
         foreach ((string file, int layer, ScreenInk[] inks) in new[]
@@ -47,10 +48,10 @@ public sealed class DotFilesLawTests
                 ("sheet-01-layer-1-colour.tif", 1, Cmyk), ("sheet-01-layer-2-white.tif", 2, [new("White", 0.5, null), new("White 2", 0.5, null)]),
                 ("sheet-01-layer-3-colour.tif", 3, Cmyk),
             })
-            Same(bench, file, made.Value, layer, inks, drops);
+            Same(bench, file, made.Value, layer, inks, drops, kind);
     }
 
-    private static void Same(Bench bench, string file, IReadOnlyList<ManifestEntry> made, int layer, ScreenInk[] inks, double[] drops)
+    private static void Same(Bench bench, string file, IReadOnlyList<ManifestEntry> made, int layer, ScreenInk[] inks, double[] drops, ScreenKind kind)
     {
         using ContoneTiffReader contone = ContoneTiffReader.Open(bench.InRun(file)).Value;
         Tile tile = new(inks.Length, contone.Rows, contone.Columns);
@@ -64,7 +65,7 @@ public sealed class DotFilesLawTests
 
         DropLevels levels = new(drops);
         DotRows wanted = new(inks.Length, contone.Rows, contone.Columns, levels.BitsPerDot);
-        LayerScreens.Of(inks, levels, ScreenKind.Arrays).Run(tile, contone.Rows, contone.Columns, wanted, 0);
+        LayerScreens.Of(inks, levels, kind).Run(tile, contone.Rows, contone.Columns, wanted, 0);
         for (int ink = 0; ink < inks.Length; ink++)
         {
             ManifestEntry entry = Assert.Single(made, f => f.What == "dots" && f.Layer == layer && f.Ink == inks[ink].Role);

@@ -34,7 +34,7 @@ public sealed class DotFiles(IPlateStream stream, TimeProvider clock, string scr
             if (!opened.IsTaken)
                 return Reading.Refused<IReadOnlyList<ManifestEntry>>(opened.Faults);
             using DotFolder folder = opened.Value;
-            DotMaker maker = new(context, wish.Compression, drops.Value, folder, all, new(context.Run.Id, progress), clock, Workers, name => current = name);
+            DotMaker maker = new(context, wish, drops.Value, folder, all, new(context.Run.Id, progress), clock, Workers, name => current = name);
             Reading<int> made = await maker.MakeAsync(FreeBytes(scratchFolder), cancellation);
             return made.IsTaken
                 ? Reading.Of(maker.Publish(Path.Combine(runsFolder, context.Run.Id), files, cancellation))

@@ -16,7 +16,7 @@ internal static class DotIdentity
     {
         StringBuilder all = new();
         all.Append(await RunContexts.HashAsync(context, cancellation));
-        all.Append(Invariant($"|{wish.Bits}|{wish.Compression}"));
+        all.Append(Invariant($"|{wish.Bits}|{wish.Compression}|{wish.Screen}"));
         foreach (ItemRecord item in context.Items.Where(i => i.LookId is null))
             all.Append('|').Append(await FileHashAsync(item.ArtworkPath, cancellation));
         all.Append('|').Append(await FileHashAsync(context.ProfilePath, cancellation));

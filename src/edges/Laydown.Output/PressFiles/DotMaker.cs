@@ -11,7 +11,7 @@ namespace Laydown.Output.PressFiles;
 
 /// <summary>One make of the dots of a run: sheet after sheet, layer after layer, all cores on the bands of one layer.</summary>
 /// <param name="context">The run.</param>
-/// <param name="compression">How files are packed.</param>
+/// <param name="wish">How files are packed, and how contone becomes dots.</param>
 /// <param name="drops">Drops of the mode.</param>
 /// <param name="folder">Where dots are made.</param>
 /// <param name="pictures">Pictures of the items.</param>
@@ -20,7 +20,7 @@ namespace Laydown.Output.PressFiles;
 /// <param name="workers">Bands made at once.</param>
 /// <param name="current">Told the file in hand, for messages.</param>
 internal sealed class DotMaker(
-    RunContext context, DotCompression compression, DotDrops drops, DotFolder folder, DotPictures pictures, Progress progress, TimeProvider clock,
+    RunContext context, DotsWish wish, DotDrops drops, DotFolder folder, DotPictures pictures, Progress progress, TimeProvider clock,
     int workers, Action<string> current)
 {
     /// <summary>Rows of a strip as far as room on the disk is concerned.</summary>
@@ -207,7 +207,7 @@ internal sealed class DotMaker(
 
         SheetFace first = context.Run.Stack.Layers[0].Face;
         bool turnedOver = context.Run.Stack.Layers[layer.Layer].Face != first;
-        ILayerScreen screen = DeadNozzles.Mended(context, layer, LayerScreens.Of(DotInks.Of(layer.Inks), drops.Levels, ScreenKind.Arrays));
+        ILayerScreen screen = DeadNozzles.Mended(context, layer, LayerScreens.Of(DotInks.Of(layer.Inks), drops.Levels, wish.Screen));
         IReadOnlyList<PlacedPiece> pieces = layer.Placement.PiecesOf(item => MirroredLayer(item, layer.Layer), turnedOver);
         return Reading.Of(new SheetJob(layer.Placement.Columns, layer.Placement.Rows, shown, pieces, screen));
     }
@@ -216,7 +216,7 @@ internal sealed class DotMaker(
         InkAgreement.StackOf(context, context.Items.First(i => i.Item.Id == itemId)).Layers[layer].Mirrored;
 
     private DotHeader Header(DotLayer layer, int ink, int rowsPerStrip) => layer.Header(
-        ink, drops.Levels.BitsPerDot, (context.Mode.ScanDpi, context.Mode.FeedDpi), rowsPerStrip, PackingOf(compression), report.Description(layer));
+        ink, drops.Levels.BitsPerDot, (context.Mode.ScanDpi, context.Mode.FeedDpi), rowsPerStrip, PackingOf(wish.Compression), report.Description(layer));
 
     private static DotPacking PackingOf(DotCompression compression) => compression switch
     {

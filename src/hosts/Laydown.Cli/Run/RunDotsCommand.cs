@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Laydown.Cli.Words;
 using Laydown.Measures;
+using Laydown.Raster.Screens;
 using Laydown.Shop;
 using Laydown.Shop.Run;
 
@@ -15,15 +16,22 @@ internal static class RunDotsCommand
         Option<string> bits = new("--bits") { Description = "Bits of a dot: auto takes what the mode's drops need, 1 its largest drop alone, 2 up to three drops.", DefaultValueFactory = _ => "auto" };
         Option<string> compression = new("--compression") { Description = "How files are packed.", DefaultValueFactory = _ => "none" };
         Option<bool> resume = new("--resume") { Description = "Go on with a make that was broken off; bands that are there are read back and kept." };
+        Option<string> screen = new("--screen")
+        {
+            Description = "How tones become dots: arrays gives each hue its own order of dots, intervals all dark inks one order without overlap, diffusion the finest detail for small text.",
+            DefaultValueFactory = _ => "arrays",
+        };
         bits.AcceptOnlyFromAmong("auto", "1", "2");
         compression.AcceptOnlyFromAmong("none", "packbits", "deflate");
-        Command command = new("dots", "Makes the dots of every sheet, layer and ink beside the other files of a run.") { id, bits, compression, resume };
+        screen.AcceptOnlyFromAmong("arrays", "intervals", "diffusion");
+        Command command = new("dots", "Makes the dots of every sheet, layer and ink beside the other files of a run.") { id, bits, compression, screen, resume };
         command.SetAction((parsed, cancellation) =>
         {
             DotsWish wish = new(
                 parsed.GetValue(bits) switch { "1" => 1, "2" => 2, _ => null },
                 parsed.GetValue(compression) switch { "packbits" => DotCompression.PackBits, "deflate" => DotCompression.Deflate, _ => DotCompression.None },
-                parsed.GetValue(resume));
+                parsed.GetValue(resume),
+                parsed.GetValue(screen) switch { "intervals" => ScreenKind.Intervals, "diffusion" => ScreenKind.Diffusion, _ => ScreenKind.Arrays });
             return shared.InShopAsync(parsed, (shop, answer) => MakeAsync(shop, answer, parsed.GetRequiredValue(id), wish, cancellation), cancellation);
         });
         return command;
