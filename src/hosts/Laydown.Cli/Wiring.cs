@@ -61,6 +61,9 @@ public static class Wiring
     /// <param name="scratchFolder">Folder for temporary files.</param>
     public static IPairPictures PairPictures(string scratchFolder) => new PairPictures(new IntakeLimits(scratchFolder));
 
+    /// <summary>Compares two makes without a shop.</summary>
+    public static IMakeComparison MakeComparison() => new MakeComparison();
+
     /// <summary>Reads files of colour without a shop.</summary>
     public static IColourFiles ColourFiles() => new ColourFiles();
 

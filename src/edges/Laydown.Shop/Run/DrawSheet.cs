@@ -57,6 +57,10 @@ public sealed class DrawSheet(IPressPlanes planes, ILookPictures pictures) : IDi
     /// <inheritdoc/>
     public void Dispose() => turns.Dispose();
 
+    /// <summary>A part as PNG, by room light.</summary>
+    internal async Task<Reading<byte[]>> PartPngAsync(OpenedSheet opened, SheetSeen seen, PressPart part, CancellationToken cancellation) =>
+        (await InTurnAsync(opened, seen, part, cancellation)).Then(light => Reading.Of(Png(light)));
+
     /// <summary>Coverage of every plane over a part as seen on the first face, planes × rows × columns.</summary>
     internal async Task<Reading<byte[]>> CoveragesAsync(
         OpenedSheet opened, PressPart part, Func<PressPlane, bool> wanted, CancellationToken cancellation)

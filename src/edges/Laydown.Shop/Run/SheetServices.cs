@@ -7,7 +7,8 @@ namespace Laydown.Shop.Run;
 /// <param name="Open">Opens one.</param>
 /// <param name="Draw">Draws parts.</param>
 /// <param name="Read">Tells what is at a place.</param>
-public sealed record SheetServices(OpenSheet Open, DrawSheet Draw, ReadSheet Read)
+/// <param name="Crop">Cuts parts out.</param>
+public sealed record SheetServices(OpenSheet Open, DrawSheet Draw, ReadSheet Read, CropSheet Crop)
 {
     /// <summary>All of it for one shop.</summary>
     /// <param name="folder">The shop's folder.</param>
@@ -18,6 +19,6 @@ public sealed record SheetServices(OpenSheet Open, DrawSheet Draw, ReadSheet Rea
     public static SheetServices Of(ShopFolder folder, Catalogue catalogue, IShopStore store, IPressPlanes planes, ILookPictures pictures)
     {
         DrawSheet draw = new(planes, pictures);
-        return new(new(folder, catalogue, store, planes), draw, new(planes, draw));
+        return new(new(folder, catalogue, store, planes), draw, new(planes, draw), new(planes, draw));
     }
 }
