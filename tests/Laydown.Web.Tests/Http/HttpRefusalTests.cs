@@ -48,6 +48,7 @@ public sealed class HttpRefusalTests
     [Theory]
     [InlineData("POST", "/api/runs/R-20261126-01/make")]
     [InlineData("POST", "/runs/R-20261126-01/make")]
+    [InlineData("POST", "/runs/R-20261126-01/dots")]
     [InlineData("PUT", "/api/orders/X-1/a.pdf")]
     public async Task Another_site_cannot_make_the_shop_act(string method, string path)
     {
@@ -63,7 +64,7 @@ public sealed class HttpRefusalTests
     {
         await using ServedShop served = await ServedShop.OpenAsync();
         using FormUrlEncodedContent form = new([]);
-        foreach (string path in (string[])["/runs/" + Run + "/make", "/runs/" + Run + "/cancel", "/day/plan"])
+        foreach (string path in (string[])["/runs/" + Run + "/make", "/runs/" + Run + "/cancel", "/runs/" + Run + "/dots", "/day/plan"])
             Assert.Equal(HttpStatusCode.BadRequest, (await served.Client.PostAsync(path, form)).StatusCode);
         Assert.Equal(RunState.Waiting, (await served.Shop.Store.RunAsync(Run, CancellationToken.None))!.State);
     }

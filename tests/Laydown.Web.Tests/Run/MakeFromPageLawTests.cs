@@ -1,4 +1,5 @@
 using Laydown.Shop.Run;
+using Laydown.Web.Run;
 using Laydown.Web.Tests.Browser;
 using Microsoft.Playwright;
 
@@ -49,5 +50,33 @@ public sealed class MakeFromPageLawTests(PageFixture fixture) : IClassFixture<Pa
         await page.ReloadAsync();
         await Assertions.Expect(page.GetByRole(AriaRole.Link, new() { Name = "set-up.html" })).ToBeVisibleAsync();
         await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task Dots_are_asked_for_from_the_page_and_refused_by_name_where_nothing_makes_them()
+    {
+        fixture.Shop.Files.Release();
+        IPage page = await fixture.OpenAsync("/runs/R-20261126-03");
+        await page.GetByLabel("Tones become dots").SelectOptionAsync("intervals");
+        await page.GetByLabel("Files are").SelectOptionAsync("deflate");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Make dots for the press" }).ClickAsync();
+
+        // The run's other files come first; then the sample shop says what it has not.
+        await Assertions.Expect(page.Locator("#make")).ToContainTextAsync("dots: found nothing here that makes them");
+        Assert.Equal(RunState.Completed, (await fixture.Shop.Store.RunAsync("R-20261126-03", CancellationToken.None))!.State);
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public void The_form_s_words_are_understood_and_no_others()
+    {
+        foreach (var packing in DotWords.Packings)
+        {
+            foreach (var screen in DotWords.Screens)
+                Assert.Equal(new DotsWish(null, packing.Packing, true, screen.Kind), DotWords.Wish(packing.Word, screen.Word));
+        }
+
+        Assert.Null(DotWords.Wish("none", "dust"));
+        Assert.Null(DotWords.Wish("", "arrays"));
     }
 }

@@ -22,7 +22,13 @@ public sealed class MakingDesk(ShopServices shop, ILogger<MakingDesk> log) : IDi
 
     /// <summary>Starts making a run and returns at once.</summary>
     /// <returns>False when it is being made already.</returns>
-    public bool Start(string runId)
+    public bool Start(string runId) => Start(runId, cancellation => shop.MakeRun.MakeAsync(runId, cancellation));
+
+    /// <summary>Starts making the dots of a run and returns at once; what an earlier make left is gone on with where its inputs are the same.</summary>
+    /// <returns>False when something of it is being made already.</returns>
+    public bool StartDots(string runId, DotsWish wish) => Start(runId, cancellation => shop.MakeDots.MakeAsync(runId, wish, cancellation));
+
+    private bool Start(string runId, Func<CancellationToken, Task<Reading<RunRecord>>> make)
     {
         var cancel = CancellationTokenSource.CreateLinkedTokenSource(closing.Token);
         if (!busy.TryAdd(runId, cancel))
@@ -33,7 +39,7 @@ public sealed class MakingDesk(ShopServices shop, ILogger<MakingDesk> log) : IDi
 
         refusals.TryRemove(runId, out _);
         shop.Progress.Report(new(runId, "waits its turn", 0));
-        _ = Task.Run(() => MakeAsync(runId, cancel), CancellationToken.None);
+        _ = Task.Run(() => MakeAsync(runId, make, cancel), CancellationToken.None);
         return true;
     }
 
@@ -62,12 +68,12 @@ public sealed class MakingDesk(ShopServices shop, ILogger<MakingDesk> log) : IDi
         closing.Dispose();
     }
 
-    private async Task MakeAsync(string runId, CancellationTokenSource cancel)
+    private async Task MakeAsync(string runId, Func<CancellationToken, Task<Reading<RunRecord>>> make, CancellationTokenSource cancel)
     {
         string ended = "ended";
         try
         {
-            Reading<RunRecord> made = await shop.MakeRun.MakeAsync(runId, cancel.Token);
+            Reading<RunRecord> made = await make(cancel.Token);
             if (!made.IsTaken)
             {
                 refusals[runId] = made.Faults;

@@ -16,7 +16,18 @@ public static class MakingForms
             ActAsync(id, context, guard, shop, () => desk.Start(id)));
         routes.MapPost("/runs/{id}/cancel", (string id, HttpContext context, IAntiforgery guard, ShopServices shop, MakingDesk desk) =>
             ActAsync(id, context, guard, shop, () => desk.Cancel(id)));
+        routes.MapPost("/runs/{id}/dots", DotsAsync);
         routes.MapPost("/day/plan", PlanAsync);
+    }
+
+    private static async Task<IResult> DotsAsync(string id, HttpContext context, IAntiforgery guard, ShopServices shop, MakingDesk desk)
+    {
+        if (!await guard.IsRequestValidAsync(context))
+            return Results.BadRequest();
+        IFormCollection form = await context.Request.ReadFormAsync(context.RequestAborted);
+        return DotWords.Wish(form["packing"].ToString(), form["screen"].ToString()) is { } wish
+            ? await ActAsync(id, context, guard, shop, () => desk.StartDots(id, wish))
+            : Results.BadRequest();
     }
 
     private static async Task<IResult> ActAsync(string id, HttpContext context, IAntiforgery guard, ShopServices shop, Func<bool> act)
