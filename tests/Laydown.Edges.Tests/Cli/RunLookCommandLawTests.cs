@@ -30,6 +30,11 @@ public sealed class RunLookCommandLawTests : IDisposable
         using (Image picture = Image.NewFromFile(png))
             Assert.Equal((crop.GetProperty("columns").GetInt32(), crop.GetProperty("rows").GetInt32()), (picture.Width, picture.Height));
         Assert.Equal((long)crop.GetProperty("columns").GetInt32() * crop.GetProperty("rows").GetInt32(), ink.GetProperty("values").EnumerateArray().Sum(v => v.GetProperty("count").GetInt64()));
+        Assert.Equal(0, (await shop.AskAsync("run", "look", id, "--mm")).Code);
+        Assert.Equal(3, (await shop.AskAsync("run", "look", id, "--layer", "9")).Code);
+        Assert.Equal(3, (await shop.AskAsync("run", "look", id, "--sheet", "0")).Code);
+        Assert.Equal(3, (await shop.AskAsync("run", "look", "R-none")).Code);
+        Assert.Equal(3, (await shop.AskAsync("run", "look", id, "--png", Path.Combine(shop.Folder, "no-such-folder", "a.png"))).Code);
         Assert.Equal(3, (await shop.AskAsync("run", "look", id, "--ink", "Ochre")).Code);
         Assert.Equal(3, (await shop.AskAsync("run", "look", id, "--at", "-5,0")).Code);
         Assert.Equal(2, (await shop.AskAsync("run", "look", id, "--at", "here")).Code);

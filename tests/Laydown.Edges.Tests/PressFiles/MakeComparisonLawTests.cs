@@ -49,6 +49,16 @@ public sealed class MakeComparisonLawTests : IDisposable
     }
 
     [Fact]
+    public void The_same_dots_of_another_ink_or_resolution_are_not_the_same()
+    {
+        Dots(first, "a-dots.tif", 1, DotPacking.None, (_, _, code) => code);
+        Dots(second, "a-dots.tif", 1, DotPacking.None, (_, _, code) => code, ink: "Magenta");
+        Dots(first, "b-dots.tif", 1, DotPacking.None, (_, _, code) => code);
+        Dots(second, "b-dots.tif", 1, DotPacking.None, (_, _, code) => code, dpi: 360);
+        Assert.Equal([Sameness.OtherShape, Sameness.OtherShape], Compared().Select(f => f.Is));
+    }
+
+    [Fact]
     public void Contone_tells_each_ink()
     {
         Contone(first, 0);
@@ -97,9 +107,9 @@ public sealed class MakeComparisonLawTests : IDisposable
 
     private static int Change(int y, int x, int bits) => (((1 << bits) - 1) ^ Code(y, x, bits)) - Code(y, x, bits);
 
-    private static void Dots(string folder, string name, int bits, DotPacking packing, Func<int, int, int, int> code)
+    private static void Dots(string folder, string name, int bits, DotPacking packing, Func<int, int, int, int> code, string ink = "Cyan", int dpi = 720)
     {
-        DotHeader header = new(Columns, Rows, bits, 720, 720, 16, packing, "Cyan", "test");
+        DotHeader header = new(Columns, Rows, bits, dpi, dpi, 16, packing, ink, "test");
         using DotTiffWriter writer = DotTiffWriter.Create(Path.Combine(folder, name), header);
         for (int strip = 0; strip < header.Strips; strip++)
         {

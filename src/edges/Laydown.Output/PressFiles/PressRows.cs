@@ -28,6 +28,8 @@ internal sealed class PressRows : IDisposable
 
     private int Bits => dots?.BitsPerDot ?? 8;
 
+    private (double Scan, double Feed) Fineness => dots is null ? (contone!.Ppi, contone.Ppi) : (dots.ScanDpi, dots.FeedDpi);
+
     /// <summary>Opens a file, or tells what is wrong with it.</summary>
     public static Reading<PressRows> Open(string path)
     {
@@ -37,9 +39,9 @@ internal sealed class PressRows : IDisposable
             : ContoneTiffReader.Open(path).Then(contone => Reading.Of(new PressRows(contone, null)));
     }
 
-    /// <summary>Whether two files can be compared pixel by pixel.</summary>
+    /// <summary>Whether two files can be compared pixel by pixel: as many pixels, as fine, of the same inks by name.</summary>
     public bool SameShape(PressRows other) =>
-        (Columns, Rows, Bits, Inks.Count, contone?.Inks) == (other.Columns, other.Rows, other.Bits, other.Inks.Count, other.contone?.Inks);
+        (Columns, Rows, Bits, contone?.Inks, Fineness) == (other.Columns, other.Rows, other.Bits, other.contone?.Inks, other.Fineness) && Inks.SequenceEqual(other.Inks);
 
     /// <summary>Reads a row and gives it as it lies in the file: the quickest way to see that two are alike.</summary>
     /// <exception cref="InvalidDataException">The file is damaged.</exception>

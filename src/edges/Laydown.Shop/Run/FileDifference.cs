@@ -8,6 +8,6 @@ namespace Laydown.Shop.Run;
 /// <param name="Pixels">What differs, where pixels do.</param>
 public sealed record FileDifference(string Name, Sameness Is, long? FirstBytes, long? SecondBytes, PixelDifference? Pixels)
 {
-    /// <summary>Whether the press would print something else.</summary>
+    /// <summary>Whether the two are not the same to whoever works from them.</summary>
     public bool Matters => Is is not (Sameness.SameBytes or Sameness.SamePixels);
 }

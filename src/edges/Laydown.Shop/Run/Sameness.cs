@@ -12,7 +12,7 @@ public enum Sameness
     /// <summary>Pixels or dots differ.</summary>
     OtherPixels,
 
-    /// <summary>Another size, another number of inks, or other bits.</summary>
+    /// <summary>Another size or resolution, other inks, or other bits.</summary>
     OtherShape,
 
     /// <summary>No press file, and other bytes.</summary>

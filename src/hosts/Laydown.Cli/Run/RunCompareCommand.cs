@@ -12,7 +12,7 @@ internal static class RunCompareCommand
     {
         Argument<string> first = new("first") { Description = "Folder of one make of a run." };
         Argument<string> second = new("second") { Description = "Folder of another." };
-        Command command = new("compare", "Compares the files of two makes of a run, press files dot by dot; ends with 1 where the press would print something else.") { first, second };
+        Command command = new("compare", "Compares the files of two makes of a run, press files dot by dot; ends with 1 where they differ.") { first, second };
         command.SetAction((parsed, cancellation) => Task.Run(
             () => Tell(shared.Answer(parsed), Path.GetFullPath(parsed.GetRequiredValue(first)), Path.GetFullPath(parsed.GetRequiredValue(second)), cancellation), cancellation));
         return command;
@@ -40,7 +40,7 @@ internal static class RunCompareCommand
         ]));
         foreach ((FileDifference file, InkDifference ink) in files.SelectMany(f => (f.Pixels?.Inks ?? []).Where(i => i.Different > 0).Select(i => (f, i))))
             answer.Line(Invariant($"{file.Name}, {ink.Ink}: {ink.Different} differ; mean {ink.FirstMean:0.####} and {ink.SecondMean:0.####}"));
-        answer.Line(same ? "The press would print the same." : "The press would print something else.");
+        answer.Line(same ? "The two makes are the same to the press." : "The two makes differ.");
     }
 
     private static string Words(Sameness sameness) => sameness switch

@@ -11,6 +11,8 @@ namespace Laydown.Cli.Run;
 /// <summary><c>laydown run look ID</c>: a part of a made sheet at the pixels of its files.</summary>
 internal static class RunLookCommand
 {
+    private const int UsualPixels = 1000;
+
     public static Command Make(Shared shared)
     {
         Argument<string> id = new("id") { Description = "Id of the run, such as R-20261126-01." };
@@ -19,7 +21,7 @@ internal static class RunLookCommand
         Option<string?> ink = new("--ink") { Description = "One ink alone by its name, of --layer where two layers have it." };
         Option<bool> grey = new("--grey") { Description = "An ink alone as grey instead of in its colour." };
         Option<string> at = new("--at") { Description = "Left and upper edge, X,Y.", DefaultValueFactory = _ => "0,0" };
-        Option<string> size = new("--size") { Description = "Width and height, W,H.", DefaultValueFactory = _ => "1000,1000" };
+        Option<string?> size = new("--size") { Description = "Width and height, W,H; by itself 1000 pixels each way, as far as there is sheet." };
         Option<bool> mm = new("--mm") { Description = "Places are in millimetres from the left and upper edge of the sheet, not in pixels." };
         Option<bool> contone = new("--contone") { Description = "The contone, also where the run has dots." };
         Option<string?> png = new("--png") { Description = "PNG file to write; whole or not at all." };
@@ -30,10 +32,10 @@ internal static class RunLookCommand
         command.SetAction((parsed, cancellation) =>
         {
             (double X, double Y)? place = Pair(parsed.GetValue(at)), extent = Pair(parsed.GetValue(size));
-            if (place is null || extent is null)
+            if (place is null || (extent is null && parsed.GetValue(size) is not null))
                 return Task.FromResult(shared.Answer(parsed).Fail(ExitCodes.BadUsage, Invariant($"--at or --size: found '{parsed.GetValue(at)}', '{parsed.GetValue(size)}'; wanted two numbers, such as 120,80."), []));
             Wish wish = new(
-                parsed.GetRequiredValue(id), parsed.GetValue(sheet), parsed.GetValue(layer), parsed.GetValue(ink), parsed.GetValue(grey), place.Value, extent.Value,
+                parsed.GetRequiredValue(id), parsed.GetValue(sheet), parsed.GetValue(layer), parsed.GetValue(ink), parsed.GetValue(grey), place.Value, extent,
                 parsed.GetValue(mm), parsed.GetValue(contone) ? "contone" : null, parsed.GetValue(png));
             return shared.InShopAsync(parsed, (shop, answer) => LookAsync(shop, answer, wish, cancellation), cancellation);
         });
@@ -100,7 +102,10 @@ internal static class RunLookCommand
     {
         (double across, double down) = wish.Mm ? (sheet.MmPerPx, sheet.MmPerPxDown) : (1, 1);
         int Of(double value, double per) => (int)Math.Clamp(Math.Round(value / per), int.MinValue / 4, int.MaxValue / 4);
-        return new(0, Of(wish.At.X, across), Of(wish.At.Y, down), Of(wish.Size.X, across), Of(wish.Size.Y, down));
+        (int left, int top) = (Of(wish.At.X, across), Of(wish.At.Y, down));
+        return wish.Size is { } size
+            ? new(0, left, top, Of(size.X, across), Of(size.Y, down))
+            : new(0, left, top, Math.Min(UsualPixels, sheet.WidthPx - left), Math.Min(UsualPixels, sheet.HeightPx - top));
     }
 
     private static (double X, double Y)? Pair(string? words) =>
@@ -113,5 +118,5 @@ internal static class RunLookCommand
         Reading.Refused<SheetSeen>(new InputFault(Invariant($"run {sheet.RunId}, sheet {sheet.Number}"), null, field, found, wanted));
 
     private sealed record Wish(
-        string Id, int Sheet, int? Layer, string? Ink, bool Grey, (double X, double Y) At, (double X, double Y) Size, bool Mm, string? Files, string? Png);
+        string Id, int Sheet, int? Layer, string? Ink, bool Grey, (double X, double Y) At, (double X, double Y)? Size, bool Mm, string? Files, string? Png);
 }
