@@ -1,3 +1,4 @@
+using System.IO.Hashing;
 using Laydown.Measures;
 using Microsoft.Win32.SafeHandles;
 
@@ -87,7 +88,7 @@ public sealed class DotTiffWriter : IDisposable
                 bytes = new byte[stamp.Bytes];
             at += stamp.Bytes;
             Span<byte> read = bytes.AsSpan(0, stamp.Bytes);
-            return FileBytes.TryRead(file, read, from) && XxHash64.Of(read) == stamp.Hash;
+            return FileBytes.TryRead(file, read, from) && XxHash64.HashToUInt64(read) == stamp.Hash;
         }
     }
 
@@ -114,7 +115,7 @@ public sealed class DotTiffWriter : IDisposable
             RandomAccess.Write(file, rows, PlaceOf(header, strip));
             lock (gate)
                 SetPlace(strip, PlaceOf(header, strip), rows.Length);
-            return new(rows.Length, XxHash64.Of(rows));
+            return new(rows.Length, XxHash64.HashToUInt64(rows));
         }
 
         byte[] packed = PackedStrips.Pack(header.Packing, rows, header.RowBytes);
@@ -125,7 +126,7 @@ public sealed class DotTiffWriter : IDisposable
             WriteWaiting();
         }
 
-        return new(packed.Length, XxHash64.Of(packed));
+        return new(packed.Length, XxHash64.HashToUInt64(packed));
     }
 
     /// <summary>Writes the directory; the file is whole after this.</summary>

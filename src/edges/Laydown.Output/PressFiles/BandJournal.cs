@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.IO.Hashing;
 using System.Text;
 using Laydown.Formats.TiffWriting;
 using Laydown.Raster.Sheets;
@@ -39,7 +40,7 @@ internal sealed class BandJournal : IDisposable
         foreach (string line in File.ReadLines(path, Encoding.ASCII))
         {
             int end = line.LastIndexOf(' ');
-            if (end > 0 && line[(end + 1)..] == Hex(XxHash64.Of(Encoding.ASCII.GetBytes(line[..end]))) && Parsed(line[..end], inks, levels, pieces) is { } band)
+            if (end > 0 && line[(end + 1)..] == Sum(line[..end]) && Parsed(line[..end], inks, levels, pieces) is { } band)
                 bands[band.Number] = band;
         }
 
@@ -63,13 +64,15 @@ internal sealed class BandJournal : IDisposable
                 Append(line, band.Totals.Of(piece, ink));
         }
 
-        line.Append(' ').Append(Hex(XxHash64.Of(Encoding.ASCII.GetBytes(line.ToString(0, line.Length - 1))))).Append('\n');
+        line.Append(' ').Append(Sum(line.ToString(0, line.Length - 1))).Append('\n');
         stream.Write(Encoding.ASCII.GetBytes(line.ToString()));
         stream.Flush();
     }
 
     /// <inheritdoc/>
     public void Dispose() => stream.Dispose();
+
+    private static string Sum(string words) => Hex(XxHash64.HashToUInt64(Encoding.ASCII.GetBytes(words)));
 
     private static void Append(StringBuilder line, ReadOnlySpan<long> counts)
     {
