@@ -52,6 +52,7 @@ internal static class Raster
         .. ScaleBench.Run(pictures, cancellation),
         .. MaskBench.Run(pictures, cancellation),
         .. ScreenBench.Run(pictures, cancellation),
+        .. WriteBench.Run(pictures, cancellation),
     ];
 
     private static RasterResult Result(IReadOnlyList<RasterRow> rows, IReadOnlyList<BoardRow> boards, double chain)
