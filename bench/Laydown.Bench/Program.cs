@@ -38,6 +38,11 @@ try
         await ResultFile.KeepAsync(await Spine.RunAsync(arguments, stop.Token), arguments, Console.Out, stop.Token);
     return 0;
 }
+catch (InvalidDataException fault)
+{
+    Console.Error.WriteLine(fault.Message);
+    return 3;
+}
 catch (OperationCanceledException)
 {
     Console.Error.WriteLine("Cancelled.");

@@ -16,6 +16,7 @@ internal static class Raster
     {
         List<RasterRow> rows = [];
         List<BoardRow> boards = [];
+        List<OverlapRow> pages = [];
         double chain = 0;
         foreach ((string name, RasterPictures pictures) in PicturesOf(arguments.Instances))
         {
@@ -28,6 +29,7 @@ internal static class Raster
                 await File.WriteAllBytesAsync(Path.Combine(folder, "square.mask"), pictures.Mask(), cancellation);
                 double chained = RasterChain.MpxPerS(Part(square, pictures.Width, 1138), 1138, folder, Environment.ProcessorCount, cancellation);
                 chain = Math.Max(chain, chained);
+                pages.AddRange((await OverlapBench.RunAsync(pictures, folder, cancellation)).Select(p => p with { What = Named(name, p.What) }));
                 foreach ((string what, double height) in new[] { ("usual", 407.0), ("usual", 2440), ("usual", 2440), ("cold", 2440), ("two-bits", 2440) })
                 {
                     BoardRow row = await RasterBoard.ChildAsync(what, folder, height, cancellation);
@@ -40,7 +42,7 @@ internal static class Raster
             }
         }
 
-        return Result(rows, boards, chain);
+        return boards.Count > 0 ? Result(rows, boards, pages, chain) : throw new InvalidDataException(Invariant($"{arguments.Instances}: no picture that can be read."));
     }
 
     /// <summary>The stages alone, on the bench's own picture.</summary>
@@ -55,13 +57,13 @@ internal static class Raster
         .. WriteBench.Run(pictures, cancellation),
     ];
 
-    private static RasterResult Result(IReadOnlyList<RasterRow> rows, IReadOnlyList<BoardRow> boards, double chain)
+    private static RasterResult Result(IReadOnlyList<RasterRow> rows, IReadOnlyList<BoardRow> boards, IReadOnlyList<OverlapRow> pages, double chain)
     {
         BoardRow low = boards[0], high = boards.Where(b => b.What.EndsWith("usual", StringComparison.Ordinal)).MinBy(b => b.CpuSeconds / b.Gigapixels)!;
         high = boards.Where(b => b.Bits == 1 && b.Gigapixels > low.Gigapixels * 1.5).MinBy(b => b.Seconds) ?? high;
         string sums = string.Join('\n', rows.Select(r => r.Checksum).Concat(boards.Select(b => b.Checksum)));
         return new(
-            "raster", LanesHere.Best.ToString(), rows, boards, RasterChain.Words, chain, high.MpxPerS / chain,
+            "raster", LanesHere.Best.ToString(), rows, boards, pages, RasterChain.Words, chain, high.MpxPerS / chain,
             Math.Log(high.CpuSeconds / low.CpuSeconds) / Math.Log(high.Gigapixels / low.Gigapixels), boards.Sum(b => b.CpuSeconds), boards.Max(b => b.PeakMb),
             Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(sums))));
     }

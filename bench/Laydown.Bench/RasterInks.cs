@@ -10,6 +10,9 @@ internal static class RasterInks
     /// <summary>The inks.</summary>
     public static readonly IReadOnlyList<string> Names = ["Cyan", "Magenta", "Yellow", "Black", "Light Cyan", "Light Magenta"];
 
+    /// <summary>Most of all inks, and of black, of one full ink.</summary>
+    public const double MostTotal = 2.6, MostBlack = 0.95;
+
     /// <summary>A link from RGB.</summary>
     /// <param name="steps">Nodes along each channel.</param>
     public static LinkTables Link(int steps)
@@ -51,11 +54,14 @@ internal static class RasterInks
         return OutputProfile.Write(tables, "bench, invented", "none", OutputProfileOptions.Usual with { Edition = IccEdition.V4, InkNames = Names });
     }
 
+    // Nodes keep the limits of the job, as those of every link do.
     private static double[] Inks(double c, double m, double y)
     {
-        double grey = Math.Min(c, Math.Min(m, y)), black = grey < 0.55 ? 0 : (grey - 0.55) / 0.45;
+        double grey = Math.Min(c, Math.Min(m, y)), black = grey < 0.55 ? 0 : Math.Min(MostBlack, (grey - 0.55) / 0.45);
         double left = 1 - (0.6 * black);
-        return [Dark(c) * left, Dark(m) * left, y * left, black, Light(c) * left, Light(m) * left];
+        double[] inks = [Dark(c) * left, Dark(m) * left, y * left, 0, Light(c) * left, Light(m) * left];
+        double share = Math.Min(1, (MostTotal - black) / Math.Max(1e-9, inks.Sum()));
+        return [.. inks.Select((ink, i) => i == 3 ? black : ink * share)];
     }
 
     private static double Dark(double demand) => demand < 0.3 ? 0 : (demand - 0.3) / 0.7;

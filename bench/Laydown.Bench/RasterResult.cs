@@ -5,6 +5,7 @@ namespace Laydown.Bench;
 /// <param name="Lanes">Widest kernels of this processor.</param>
 /// <param name="Rows">Stages.</param>
 /// <param name="Boards">Whole sheets.</param>
+/// <param name="Pages">PDF pages made into dots while they are rendered.</param>
 /// <param name="Chain">The chain, in words.</param>
 /// <param name="ChainMpxPerS">The chain on a part of the same sheet, million dots of one ink a second of wall time.</param>
 /// <param name="ChainRatio">How many times as fast the board of one bit was; null where it did not run.</param>
@@ -13,5 +14,5 @@ namespace Laydown.Bench;
 /// <param name="PeakMb">Most memory of a board, MiB.</param>
 /// <param name="Checksum">Hash over all checksums.</param>
 internal sealed record RasterResult(
-    string Bench, string Lanes, IReadOnlyList<RasterRow> Rows, IReadOnlyList<BoardRow> Boards, string Chain, double ChainMpxPerS, double? ChainRatio,
+    string Bench, string Lanes, IReadOnlyList<RasterRow> Rows, IReadOnlyList<BoardRow> Boards, IReadOnlyList<OverlapRow> Pages, string Chain, double ChainMpxPerS, double? ChainRatio,
     double? GrowthExponent, double CpuSeconds, double PeakMb, string Checksum);

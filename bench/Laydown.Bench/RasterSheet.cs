@@ -49,7 +49,7 @@ internal sealed record RasterSheet(int Columns, int Rows, IReadOnlyList<RawRgb> 
     public SheetJob Colour(DropLevels drops)
     {
         InkLink link = new(RasterInks.Link(33));
-        ITileStage[] limits = [new PerInkLimit([100, 100, 100, 95, 100, 100]), new TotalInkLimit(260, 3)];
+        ITileStage[] limits = [new PerInkLimit([100, 100, 100, 100 * RasterInks.MostBlack, 100, 100]), new TotalInkLimit(100 * RasterInks.MostTotal, 3)];
         ILayerScreen screen = LayerScreens.Of(
             [new("Cyan", 0.6, null), new("Magenta", 0.6, null), new("Yellow", 0.1, null), new("Black", 1, null), new("Light Cyan", 0.2, 0), new("Light Magenta", 0.2, 1)],
             drops, ScreenKind.Arrays);

@@ -81,6 +81,12 @@ internal static class ResultFile
                 $"{row.What,-13}{row.Gigapixels,7:0.00}{row.Inks,6}{row.Bits,6}{row.Seconds,9:0.00}{row.FlushSeconds,10:0.00}{row.DiskSeconds,9:0.00}{row.CpuSeconds,9:0.00}{row.MpxPerS,8:0}{row.PeakMb,11:0} ({row.PeakFormulaMb:0})"));
         }
 
+        foreach (OverlapRow page in result.Pages)
+        {
+            output.WriteLine(Invariant($"{page.What}, {page.Megapixels:0} Mpx: rendered {page.RasterSeconds:0.0} s, the rest {page.RestSeconds:0.0} s, together {page.TogetherSeconds:0.0} s ")
+                + Invariant($"= {page.Ratio:0.00} of the longer (wanted at most 1.25)"));
+        }
+
         output.WriteLine(Invariant($"chain: {result.ChainMpxPerS:0.0} Mpx/s wall ({result.Chain}); ratio {result.ChainRatio:0.0}"));
         output.WriteLine(Invariant($"processor time grows with pixels to the power {result.GrowthExponent:0.000}; lanes {result.Lanes}; checksum {result.Checksum}"));
         output.WriteLine(before is > 0

@@ -10,7 +10,7 @@ namespace Laydown.Edges.Tests.CommandLines;
 public sealed class DotsKillLawTests : IDisposable
 {
     private const string Run = "R-20261125-01";
-    private const int Kills = 20;
+    private const int Kills = 16;
 
     private readonly CliShop shop = new();
 
@@ -28,21 +28,24 @@ public sealed class DotsKillLawTests : IDisposable
         Assert.Equal(ExitCodes.Done, code);
         double longest = watch.Elapsed.TotalMilliseconds;
 
+        // What was made before a kill is kept, so the next make may end sooner than the first did: the time to kill in shrinks with every make that ended.
         Random random = new(seed);
-        int ended = 0;
-        for (int kill = 0; kill < kills; kill++)
+        int killed = 0;
+        for (int attempt = 0; killed < kills && attempt < 4 * kills; attempt++)
         {
+            watch.Restart();
             using Process child = shop.Start("", null, [.. make, "--resume"]);
             Task<string> output = child.StandardOutput.ReadToEndAsync();
             _ = child.StandardError.ReadToEndAsync();
             if (child.WaitForExit((int)(longest * (0.2 + (0.8 * random.NextDouble())))))
             {
-                ended++;
+                longest = Math.Min(longest, watch.Elapsed.TotalMilliseconds);
                 Same(undisturbed, await output);
                 continue;
             }
 
             // The folder of the run is whole at every moment: with its dots, or without.
+            killed++;
             child.Kill();
             await child.WaitForExitAsync();
             Whole();
@@ -52,7 +55,7 @@ public sealed class DotsKillLawTests : IDisposable
         Assert.Equal(ExitCodes.Done, last);
         Same(undisturbed, resumed);
         Whole();
-        Assert.True(ended < kills / 2, Invariant($"{ended} of {kills} makes ended before they were killed"));
+        Assert.Equal(kills, killed);
     }
 
     [Fact]
