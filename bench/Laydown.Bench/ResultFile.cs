@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using Laydown.Bench.Layout;
 using Laydown.Formats.Json;
 
 namespace Laydown.Bench;
@@ -25,6 +26,18 @@ internal static class ResultFile
     public static Task KeepAsync(RasterResult result, BenchArguments arguments, TextWriter output, CancellationToken cancellation) =>
         KeepAsync(result.Bench, result, "cpuSeconds", before => Say(result, before, output), arguments, output, cancellation);
 
+    /// <summary>The same for layouts; on wish also kept by family, and the table written.</summary>
+    public static async Task KeepAsync(LayoutResult result, BenchArguments arguments, TextWriter output, CancellationToken cancellation)
+    {
+        await KeepAsync(result.Bench, result, "cpuSeconds", before => Say(result, before, output), arguments, output, cancellation);
+        if (!arguments.Keep)
+            return;
+
+        string folder = Environment.GetEnvironmentVariable("LAYDOWN_BENCH_RESULTS") ?? Path.Combine("bench", "results");
+        await LayoutTable.KeepAsync(result, Path.Combine(folder, "layout"), cancellation);
+        await LayoutTable.WriteAsync(Path.Combine(folder, "layout"), Path.Combine(folder, "..", "..", "docs", "benchmarks", "layout.md"), cancellation);
+    }
+
     private static async Task KeepAsync<T>(
         string name, T result, string cpuField, Action<double?> say, BenchArguments arguments, TextWriter output,
         CancellationToken cancellation)
@@ -45,6 +58,22 @@ internal static class ResultFile
         foreach (string? path in (string?[])[kept, arguments.Out])
             if (path is not null)
                 await File.WriteAllBytesAsync(path, json, cancellation);
+    }
+
+    private static void Say(LayoutResult result, double? before, TextWriter output)
+    {
+        foreach (LayoutGroup group in result.Groups)
+        {
+            output.WriteLine(Invariant($"{group.Family}, {group.Variant}: {group.Words} over {group.Rows.Count} instances, {group.Failed} failed; ")
+                + Invariant($"{group.BudgetSeconds:0.##} s {(group.ByProcessor ? "of each processor" : "wall")}, {group.Workers} workers; wanted {group.Wanted} ({group.BestFrom})"));
+            foreach (LayoutRow row in group.Rows.Where(r => r.Fault is not null))
+                output.WriteLine(Invariant($"  {row.Instance}: {row.Fault}"));
+        }
+
+        output.WriteLine(Invariant($"processor time {result.CpuSeconds:0.0} s, checksum {result.Checksum}"));
+        output.WriteLine(before is > 0
+            ? Invariant($"ratio to the last kept result of this machine, processor time: {result.CpuSeconds / before:0.00}")
+            : "no kept result of this machine yet");
     }
 
     private static void Say(ColourResult result, double? before, TextWriter output)

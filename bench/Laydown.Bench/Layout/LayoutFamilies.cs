@@ -1,0 +1,10 @@
+namespace Laydown.Bench.Layout;
+
+/// <summary>All families the bench can read.</summary>
+internal static class LayoutFamilies
+{
+    /// <summary>Asked in this order.</summary>
+    public static IReadOnlyList<ILayoutFamily> All { get; } =
+    [
+    ];
+}
