@@ -8,7 +8,7 @@ namespace Laydown.Output.PressFiles;
 /// <param name="Inks">Its planes.</param>
 /// <param name="Placement">The sheet in dots.</param>
 /// <param name="Same">An earlier sheet with the same picture, whose files this one shares; null where there is none.</param>
-internal sealed record DotLayer(int Sheet, int Layer, IReadOnlyList<InkPlane> Inks, DotPlacement Placement, int? Same)
+internal sealed record DotLayer(int Sheet, int Layer, IReadOnlyList<InkPlane> Inks, SheetDots Placement, int? Same)
 {
     /// <summary>How much work it is: dots of all inks.</summary>
     public double Work => (double)Placement.Rows * Placement.Columns * Inks.Count;

@@ -104,7 +104,7 @@ internal sealed class DotMaker(
             string key = Invariant($"{layout.Sheet}|{string.Join('|', layout.Placements.Select(p => p with { Copy = 1 }))}");
             int? same = seen.TryGetValue(key, out int first) ? first : null;
             seen.TryAdd(key, sheet);
-            DotPlacement placement = DotPlacement.Of(layout, context.Mode.ScanDpi, context.Mode.FeedDpi, report.PrintedOf);
+            SheetDots placement = SheetDots.Of(layout, context.Mode.ScanDpi, context.Mode.FeedDpi, report.PrintedOf);
             layers.AddRange(inks.Select((planes, layer) => new DotLayer(sheet, layer, planes, placement, same)));
         }
 
@@ -124,7 +124,7 @@ internal sealed class DotMaker(
 
     private async Task<IReadOnlyList<InputFault>> MakeSheetAsync(IReadOnlyList<DotLayer> layers, TimeLeft time, CancellationToken cancellation)
     {
-        DotPlacement placement = layers[0].Placement;
+        SheetDots placement = layers[0].Placement;
         string checkedPath = Path.Combine(folder.WorkPath, Invariant($"sheet-{layers[0].Sheet + 1:00}.checked"));
         using CancellationTokenSource over = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
         Task? ahead = null;

@@ -81,7 +81,7 @@ internal sealed class DotPictures : IAsyncDisposable
     }
 
     /// <summary>Plates that pieces of a sheet need, in the order of the pieces from the top of the sheet.</summary>
-    public IReadOnlyList<LatePlates> PlatesOf(DotPlacement sheet) =>
+    public IReadOnlyList<LatePlates> PlatesOf(SheetDots sheet) =>
     [
         .. sheet.Pieces.OrderBy(p => p.Top).Select(p => ItemOf(sheet.Pictures[p.Picture].ItemId)).Distinct()
             .Where(i => i.LookId is null)
@@ -106,7 +106,7 @@ internal sealed class DotPictures : IAsyncDisposable
     }
 
     /// <summary>What went wrong with plates of a sheet that were read: pages that did not render to their end, inks that no layer prints.</summary>
-    public async Task<IReadOnlyList<InputFault>> FaultsAsync(DotPlacement sheet)
+    public async Task<IReadOnlyList<InputFault>> FaultsAsync(SheetDots sheet)
     {
         List<InputFault> faults = [];
         foreach (ItemRecord item in sheet.Pictures.Select(p => ItemOf(p.ItemId)).Distinct().Where(i => i.LookId is null))
@@ -127,7 +127,7 @@ internal sealed class DotPictures : IAsyncDisposable
 
     /// <summary>Lets go of the plates of items that are not on later sheets.</summary>
     /// <param name="later">Sheets that are still to be made.</param>
-    public async Task ReleaseAsync(IEnumerable<DotPlacement> later)
+    public async Task ReleaseAsync(IEnumerable<SheetDots> later)
     {
         HashSet<string> wanted = [.. later.SelectMany(s => s.Pictures).Select(p => p.ItemId)];
         foreach ((string Item, int Page) key in plates.Keys.Where(k => !wanted.Contains(k.Item)).ToList())

@@ -9,14 +9,14 @@ namespace Laydown.Output.PressFiles;
 /// <param name="Rows">Dots along the feed.</param>
 /// <param name="Pictures">What pieces show.</param>
 /// <param name="Pieces">What lies where, as seen with the first printed face up; in the order of the layout.</param>
-internal sealed record DotPlacement(int Columns, int Rows, IReadOnlyList<PlacedPicture> Pictures, IReadOnlyList<PlacedPiece> Pieces)
+internal sealed record SheetDots(int Columns, int Rows, IReadOnlyList<PlacedPicture> Pictures, IReadOnlyList<PlacedPiece> Pieces)
 {
     /// <summary>The layout of a sheet. Edges fall on the nearest dot.</summary>
     /// <param name="sheet">The layout.</param>
     /// <param name="scanDpi">Dots per inch across.</param>
     /// <param name="feedDpi">Dots per inch along.</param>
     /// <param name="printedOf">Printed size of an item, mm.</param>
-    public static DotPlacement Of(SheetLayout sheet, int scanDpi, int feedDpi, Func<string, SizeMm> printedOf)
+    public static SheetDots Of(SheetLayout sheet, int scanDpi, int feedDpi, Func<string, SizeMm> printedOf)
     {
         int rows = SheetPixels.Of(sheet.Sheet.HeightMm, feedDpi), columns = SheetPixels.Of(sheet.Sheet.WidthMm, scanDpi);
         List<PlacedPicture> pictures = [];
