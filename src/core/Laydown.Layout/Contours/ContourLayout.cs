@@ -18,6 +18,9 @@ public static class ContourLayout
         ContourChecks.Check(problem);
         ContourResult first = BoxFill.Fill(problem);
         better?.Invoke(first);
-        return first;
+        if (problem.Strip is null || stop.IsCancellationRequested)
+            return first;
+        ContourJob job = new(problem);
+        return new StripSearch(job, [.. Enumerable.Range(0, job.Items)], rules, better, stop).Best();
     }
 }

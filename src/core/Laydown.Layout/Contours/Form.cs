@@ -1,0 +1,69 @@
+using Laydown.Geometry.Shapes;
+using Laydown.Measures;
+
+namespace Laydown.Layout.Contours;
+
+/// <summary>A shape made ready for the search: grown by half the gap, simplified outward, centred, with its circles, at every angle it may take.</summary>
+internal sealed class Form
+{
+    /// <summary>Share of a shape's area that simplifying may add.</summary>
+    private const double SimplerShare = 0.0008;
+
+    /// <summary>Growth that takes up what single precision loses, as a share of the largest side of all shapes.</summary>
+    private const double Slack = 1.5e-6;
+
+    private readonly Turned?[] turned;
+    private readonly Turned?[] quarters = new Turned?[4];
+
+    private Form(int index, IReadOnlyList<double> degrees, PointMm centre, List<List<PointMm>> rings, double drawnArea)
+    {
+        (Index, Degrees, Centre, Rings, DrawnArea) = (index, degrees, centre, rings, drawnArea);
+        turned = new Turned?[degrees.Count];
+        double area = rings.Sum(Contours.Rings.Area);
+        Poles = Contours.Poles.Of(rings, area);
+        HullRoot = (float)Math.Sqrt(Contours.Rings.HullArea(rings));
+        Reach = (float)(2 * rings.Max(r => r.Max(p => Math.Sqrt((p.XMm * p.XMm) + (p.YMm * p.YMm)))));
+    }
+
+    /// <summary>Number among the forms of one search.</summary>
+    internal int Index { get; }
+
+    internal IReadOnlyList<double> Degrees { get; }
+
+    /// <summary>The point of the drawn shape that the form turns about.</summary>
+    internal PointMm Centre { get; }
+
+    /// <summary>Rings about the centre, material on the left.</summary>
+    internal List<List<PointMm>> Rings { get; }
+
+    /// <summary>Area as drawn, without gap.</summary>
+    internal double DrawnArea { get; }
+
+    internal List<Pole> Poles { get; }
+
+    /// <summary>Square root of the area of the convex hull.</summary>
+    internal float HullRoot { get; }
+
+    /// <summary>Diameter of the circle about the centre that holds the form.</summary>
+    internal float Reach { get; }
+
+    /// <summary>Whether another form can lie in a hole of this one.</summary>
+    internal bool HasHoles => Rings.Count > 1;
+
+    internal static Form Of(int index, Shape shape, IReadOnlyList<double> degrees, double growBy, double largest)
+    {
+        Shape grown = growBy > 0 ? shape.Offset(growBy / Math.Cos(Math.PI / 64)) : shape;
+        List<List<PointMm>> rings = Contours.Rings.Of(grown);
+        rings = OutwardRings.Simplify(rings, SimplerShare * shape.AreaMm2);
+        RectMm box = grown.Bounds;
+        PointMm centre = new(box.XMm + (box.WidthMm / 2), box.YMm + (box.HeightMm / 2));
+        rings = [.. rings.Select(r => Contours.Rings.Grown([.. r.Select(p => new PointMm(p.XMm - centre.XMm, p.YMm - centre.YMm))], Slack * largest))];
+        return new(index, degrees, centre, rings, shape.AreaMm2);
+    }
+
+    /// <summary>The form at one of its angles, made when first asked for.</summary>
+    internal Turned At(int angle) => turned[angle] ??= new(this, angle, Degrees[angle]);
+
+    /// <summary>The form turned by whole quarters, also those it may not take itself.</summary>
+    internal Turned AtQuarter(int quarter) => quarters[quarter] ??= new(this, -1, 90 * quarter);
+}
