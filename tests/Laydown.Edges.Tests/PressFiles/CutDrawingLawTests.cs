@@ -38,6 +38,12 @@ public sealed class CutDrawingLawTests
         RunContext turned = World.Run(new(200, 100), [item], [World.Whole(item, 10, 20, turned: true)], ppi: 90);
         Assert.Equal([new(32, 68), new(32, 28), new(22, 68)], Assert.Single(Paths(await CutsAsync(turned), "Cutting")));
 
+        // On its head x = 64 − x, y = 34 − y; turned clockwise x = y, y = 64 − x.
+        RunContext onHead = World.Run(new(200, 100), [item], [World.At(item, 10, 20, 180)], ppi: 90);
+        Assert.Equal([new(62, 58), new(22, 58), new(62, 68)], Assert.Single(Paths(await CutsAsync(onHead), "Cutting")));
+        RunContext clockwise = World.Run(new(200, 100), [item], [World.At(item, 10, 20, 270)], ppi: 90);
+        Assert.Equal([new(22, 28), new(22, 68), new(32, 28)], Assert.Single(Paths(await CutsAsync(clockwise), "Cutting")));
+
         ItemRecord behind = item with { Stack = new([World.Colour with { Face = SheetFace.Second, Mirrored = true }], false, []) };
         RunContext mirrored = World.Run(new(200, 100), [behind], [World.Whole(behind, 10, 20)], ppi: 90);
         Assert.Equal([new(62, 68), new(22, 68), new(62, 58)], Assert.Single(Paths(await CutsAsync(mirrored), "Cutting")));

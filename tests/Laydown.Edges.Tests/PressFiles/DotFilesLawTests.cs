@@ -20,13 +20,13 @@ public sealed class DotFilesLawTests
 
     private static Painter Speckle(Bench bench) => new(bench.Pages, (page, plate, x, y, _, _) => Painter.Noise(page, plate, x, y));
 
-    // Upright and turned pieces; colour on both faces, the second mirrored; two planes of white.
+    // Pieces turned to all four sides; colour on both faces, the second mirrored; two planes of white.
     private static RunContext Mixed(params double[] dropsPl)
     {
         Layer back = World.Colour with { Face = SheetFace.Second, Mirrored = true };
         LayerStack stack = new([World.Colour, World.White(WhiteSource.Flood, 200), back], false, []);
         ItemRecord one = World.Item("T-1-1", 40, 25, stack.Layers) with { Stack = stack }, two = World.Item("T-1-2", 30, 20, stack.Layers) with { Stack = stack };
-        Placement[] placements = [World.Whole(one, 5, 5), World.Whole(one, 50, 4, 2, turned: true), World.Whole(two, 6, 40), World.Whole(two, 78, 20, 2, turned: true)];
+        Placement[] placements = [World.Whole(one, 5, 5), World.Whole(one, 50, 4, 2, turned: true), World.At(two, 6, 40, 180), World.At(two, 78, 20, 270, 2)];
         return DotBench.In(World.Run(new(104, 66), [one, two], placements, World.Condition(400, light: false), Dpi, stack), Dpi, Dpi, Dpi, dropsPl);
     }
 

@@ -41,26 +41,30 @@ public sealed class PressFilesLawTests
     }
 
     [Theory]
-    [InlineData(false, false)]
-    [InlineData(true, false)]
-    [InlineData(false, true)]
-    [InlineData(true, true)]
-    public async Task A_piece_lies_turned_counter_clockwise_and_mirrored_as_wanted(bool turned, bool mirrored)
+    [InlineData(0, false)]
+    [InlineData(90, false)]
+    [InlineData(180, false)]
+    [InlineData(270, false)]
+    [InlineData(0, true)]
+    [InlineData(90, true)]
+    [InlineData(180, true)]
+    [InlineData(270, true)]
+    public async Task A_piece_lies_turned_counter_clockwise_and_mirrored_as_wanted(double angle, bool mirrored)
     {
         using Bench bench = new();
         ItemRecord item = World.Item("T-1-1", 25.4, 12.7, [World.Colour with { Mirrored = mirrored, Face = mirrored ? SheetFace.Second : SheetFace.First }]);
         await bench.MakeAsync(new Painter(bench.Pages, Speckle), World.Run(
-            new(50.8, 50.8), [item], [World.Whole(item, 12.7, 5.08, turned: turned)], World.Condition(400, light: false), ppi: 100));
+            new(50.8, 50.8), [item], [World.At(item, 12.7, 5.08, angle)], World.Condition(400, light: false), ppi: 100));
 
         (byte[] pixels, int width, int height, _) = Bench.Vips(bench.InRun("sheet-01-layer-1-colour.tif"));
         Assert.Equal((200, 200), (width, height));
-        (int w, int h) = turned ? (50, 100) : (100, 50);
+        (int w, int h) = angle is 90 or 270 ? (50, 100) : (100, 50);
         for (int y = 0; y < h; y++)
         {
             for (int x = 0; x < w; x++)
             {
                 // Turned counter-clockwise, the picture's upper edge lies to the left; before that it was mirrored.
-                (int px, int py) = turned ? (99 - y, x) : (x, y);
+                (int px, int py) = angle switch { 90 => (99 - y, x), 180 => (99 - x, 49 - y), 270 => (y, 49 - x), _ => (x, y) };
                 px = mirrored ? 99 - px : px;
                 int at = (((200 - 20 - h + y) * 200) + 50 + x) * 4;
                 Assert.Equal(Painter.Noise("T-1-1#1", "Cyan", px, py), pixels[at]);

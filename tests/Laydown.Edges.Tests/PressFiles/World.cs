@@ -59,8 +59,15 @@ internal static class World
         return new(item, "T-1", "A customer", ItemState.Planned, "/nowhere/" + item.Artwork, file, [], [], new(layers, false, []), "R-1");
     }
 
-    public static Placement Whole(ItemRecord item, double x, double y, int copy = 1, bool turned = false) => new(
-        item.Item.Id, copy, turned ? new(x, y, item.Item.Printed.HeightMm, item.Item.Printed.WidthMm) : new(x, y, item.Item.Printed.WidthMm, item.Item.Printed.HeightMm), turned);
+    public static Placement Whole(ItemRecord item, double x, double y, int copy = 1, bool turned = false) =>
+        At(item, x, y, turned ? 90 : 0, copy);
+
+    public static Placement At(ItemRecord item, double x, double y, double angle, int copy = 1)
+    {
+        bool turned = angle is 90 or 270;
+        SizeMm size = turned ? item.Item.Printed.Turned() : item.Item.Printed;
+        return new(item.Item.Id, copy, new(x, y, size.WidthMm, size.HeightMm), turned, null, angle);
+    }
 
     public static RunContext Run(SizeMm sheet, IReadOnlyList<ItemRecord> items, IReadOnlyList<Placement> placements, PrintCondition? condition = null, int ppi = 180, LayerStack? stack = null)
     {

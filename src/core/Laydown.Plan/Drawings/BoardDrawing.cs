@@ -58,7 +58,7 @@ public static class BoardDrawing
     {
         (double x, double y, double w, double h) = view.Of(placement.Place);
         paper.Rect(x, y, w, h, Pen.Edge, onPaper: true);
-        Upright(paper, x, y, w, h, view.UpOf(placement.Turned));
+        Upright(paper, x, y, w, h, view.UpOf(placement.QuarterTurns));
 
         // Names go level where they fit, else upright, else only the number of the copy.
         string name = names.TryGetValue(placement.PieceId, out string? found) ? found : placement.PieceId;

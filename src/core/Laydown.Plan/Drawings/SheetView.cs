@@ -30,11 +30,12 @@ internal sealed record SheetView(SizeMm Sheet, bool Turned, double LeftPx, doubl
         : (LeftPx + (r.XMm * PxPerMm), TopPx + ((Sheet.HeightMm - r.TopMm) * PxPerMm), r.WidthMm * PxPerMm, r.HeightMm * PxPerMm);
 
     /// <summary>Which way a piece's upper edge points in the drawing; pieces turn counter-clockwise.</summary>
-    internal (int X, int Y) UpOf(bool pieceTurned) => (Turned, pieceTurned) switch
+    /// <param name="quarterTurns">How often the piece is turned by 90°.</param>
+    internal (int X, int Y) UpOf(int quarterTurns) => ((quarterTurns + (Turned ? 3 : 0)) % 4) switch
     {
-        (false, false) => (0, -1),
-        (false, true) => (-1, 0),
-        (true, false) => (1, 0),
-        _ => (0, -1),
+        0 => (0, -1),
+        1 => (-1, 0),
+        2 => (0, 1),
+        _ => (1, 0),
     };
 }

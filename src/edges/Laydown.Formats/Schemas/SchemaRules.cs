@@ -105,6 +105,7 @@ internal static class SchemaRules
         ["featherMm"] = From(-10, 10),
         ["minFeatureMm"] = From(-10, 10),
         ["keepOutsMm"] = Entries(0, 1000),
+        ["Placement.angleDegrees"] = From(0, 270),
         ["lays"] = Both(Entries(0, 100), Each(From(0, 100_000))),
         ["HeadGap.mm"] = From(0, 30),
         ["viewingDistanceM"] = Over(0, 1000),

@@ -37,7 +37,13 @@ internal sealed class CutMapping(Item item, Placement placement, bool mirrored)
         double y = inPicture.YMm - Part.YMm;
         if (mirrored)
             x = Part.WidthMm - x;
-        (double across, double up) = placement.Turned ? (Part.HeightMm - y, x) : (x, y);
+        (double across, double up) = placement.QuarterTurns switch
+        {
+            1 => (Part.HeightMm - y, x),
+            2 => (Part.WidthMm - x, Part.HeightMm - y),
+            3 => (y, Part.WidthMm - x),
+            _ => (x, y),
+        };
         return new(placement.Place.XMm + across, placement.Place.YMm + up);
     }
 

@@ -9,8 +9,9 @@ namespace Laydown.Output.PressFiles;
 /// <param name="Turned">Whether the picture lies turned by 90° counter-clockwise.</param>
 /// <param name="CropLeft">First column of the upright picture that is shown.</param>
 /// <param name="CropTop">First row of the upright picture that is shown.</param>
+/// <param name="OnHead">Whether it is then turned by another 180°.</param>
 internal sealed record PlacedPixels(
-    string ItemId, int Left, int Top, int Width, int Height, bool Turned, int CropLeft, int CropTop)
+    string ItemId, int Left, int Top, int Width, int Height, bool Turned, int CropLeft, int CropTop, bool OnHead = false)
 {
     /// <summary>Where in the stored planes the shown part starts: planes may be mirrored, then turned.</summary>
     /// <param name="columns">Columns of the upright picture.</param>

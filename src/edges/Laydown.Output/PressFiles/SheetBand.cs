@@ -52,7 +52,7 @@ internal sealed class SheetBand(SheetPixels sheet, int inks, Func<string, bool, 
         Span<byte> part = line.AsSpan(0, width);
         for (int ink = 0; ink < inks; ink++)
         {
-            planes.ReadRow(ink, top + row - piece.Top, left + skip, part);
+            ReadRow(piece, planes, ink, row, (left, top), skip, part);
             int at = (first * inks) + ink;
             foreach (byte value in part)
             {
@@ -60,6 +60,19 @@ internal sealed class SheetBand(SheetPixels sheet, int inks, Func<string, bool, 
                 at += inks;
             }
         }
+    }
+
+    // On its head the last row comes first, from right to left.
+    private static void ReadRow(PlacedPixels piece, IPlanes planes, int ink, int row, (int Left, int Top) start, int skip, Span<byte> part)
+    {
+        if (!piece.OnHead)
+        {
+            planes.ReadRow(ink, start.Top + row - piece.Top, start.Left + skip, part);
+            return;
+        }
+
+        planes.ReadRow(ink, start.Top + piece.Height - 1 - (row - piece.Top), start.Left + piece.Width - skip - part.Length, part);
+        part.Reverse();
     }
 
     private void Reverse(Span<byte> row)

@@ -52,7 +52,7 @@ internal sealed record SheetDots(int Columns, int Rows, IReadOnlyList<PlacedPict
     {
         Left = Columns - piece.Left - piece.Width,
         Mirrored = !piece.Mirrored,
-        Turn = piece.Turn == QuarterTurn.Left ? QuarterTurn.Right : piece.Turn,
+        Turn = piece.Turn switch { QuarterTurn.Left => QuarterTurn.Right, QuarterTurn.Right => QuarterTurn.Left, QuarterTurn turn => turn },
     };
 
     private static PlacedPiece Placed(
@@ -67,6 +67,6 @@ internal sealed record SheetDots(int Columns, int Rows, IReadOnlyList<PlacedPict
         return new(
             Invariant($"{placement.PieceId} {placement.Copy}"), number, SheetPixels.Nearest(placement.Place.XMm, sheet.Scan),
             sheet.Rows - SheetPixels.Nearest(placement.Place.TopMm, sheet.Feed), wide, high, cropLeft, cropTop,
-            placement.Turned ? QuarterTurn.Left : QuarterTurn.None, false);
+            (QuarterTurn)placement.QuarterTurns, false);
     }
 }

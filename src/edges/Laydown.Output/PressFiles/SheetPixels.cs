@@ -43,8 +43,8 @@ internal sealed record SheetPixels(int Rows, int Columns, IReadOnlyList<PlacedPi
         int left = Nearest(placement.Place.XMm, ppi);
         int top = sheetRows - Nearest(placement.Place.TopMm, ppi);
         return placement.Turned
-            ? new(item, left, top, height, width, true, cropLeft, cropTop)
-            : new(item, left, top, width, height, false, cropLeft, cropTop);
+            ? new(item, left, top, height, width, true, cropLeft, cropTop, placement.QuarterTurns >= 2)
+            : new(item, left, top, width, height, false, cropLeft, cropTop, placement.QuarterTurns >= 2);
     }
 
     /// <summary>The nearest pixel edge to a place.</summary>

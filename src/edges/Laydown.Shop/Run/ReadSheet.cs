@@ -66,12 +66,17 @@ public sealed class ReadSheet(IPressPlanes planes, DrawSheet draw)
         if (found < 0)
             return null;
 
-        // Take the turn by a quarter counter-clockwise back, then the mirroring, then add where the panel starts.
+        // Take the turn counter-clockwise back, then the mirroring, then add where the panel starts.
         Placement placed = layout.Placements[found];
         double across = xMm - placed.Place.XMm, up = fromBelow - placed.Place.YMm;
-        (double x, double y, double width) = placed.Turned
-            ? (up, placed.Place.WidthMm - across, placed.Place.HeightMm)
-            : (across, up, placed.Place.WidthMm);
+        double width = placed.Turned ? placed.Place.HeightMm : placed.Place.WidthMm;
+        (double x, double y) = placed.QuarterTurns switch
+        {
+            1 => (up, placed.Place.WidthMm - across),
+            2 => (placed.Place.WidthMm - across, placed.Place.HeightMm - up),
+            3 => (placed.Place.HeightMm - up, across),
+            _ => (across, up),
+        };
         if (opened.Run.Stack.Layers[0].Mirrored)
             x = width - x;
         PlacedName name = opened.Sheet.Pieces[found];
