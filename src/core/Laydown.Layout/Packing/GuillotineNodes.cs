@@ -6,6 +6,10 @@ internal sealed class GuillotineNodes(int width, int height, Fit fit, Split spli
 {
     private readonly List<Box> leaves = [new(0, 0, width, height)];
 
+    /// <summary>A sheet that is cut already: what it has left bare.</summary>
+    internal GuillotineNodes(IEnumerable<Box> bare, Fit fit, Split split)
+        : this(0, 0, fit, split) => leaves = [.. bare];
+
     /// <inheritdoc/>
     public bool TryPlace(PieceType type, out Spot spot)
     {

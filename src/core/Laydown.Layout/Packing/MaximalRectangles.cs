@@ -41,6 +41,9 @@ internal sealed class MaximalRectangles(int width, int height, Fit fit) : IFreeS
         return found;
     }
 
+    /// <summary>Takes away a place that is covered already, inside the sheet or not.</summary>
+    internal void Cover(Box covered) => Take(covered);
+
     private Box? LargestAtEdge(int leastSide)
     {
         Box? largest = null;
