@@ -91,6 +91,6 @@ internal sealed class FinishSearch(FinishTable table, SearchRules search)
     private HandSpot Laid(Spot spot)
     {
         (double x, double y) = table.Grown.Corner(spot.Place);
-        return new(table.Types[spot.Type].Piece.Id, x, y, spot.Turned);
+        return new(table.Types[spot.Type].Piece.Id, x, y, spot.Turned ? 90 : 0);
     }
 }

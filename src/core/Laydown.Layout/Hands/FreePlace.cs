@@ -16,6 +16,6 @@ internal static class FreePlace
         if (!bare.TryPlace(new PieceType(0, piece, w, h, piece.MayTurn && w != h), out Spot found))
             return null;
         (double x, double y) = grown.Corner(found.Place);
-        return spot with { XMm = x, YMm = y, Turned = found.Turned };
+        return spot with { XMm = x, YMm = y, Angle = found.Turned ? 90 : 0 };
     }
 }

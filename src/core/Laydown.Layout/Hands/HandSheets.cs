@@ -13,7 +13,7 @@ public static class HandSheets
     public static IReadOnlyList<HandSheet> From(IReadOnlyList<SheetLayout> layouts)
     {
         ArgumentNullException.ThrowIfNull(layouts);
-        return [.. layouts.Select(l => new HandSheet(l.Repeats, [.. l.Placements.Select(p => new HandSpot(p.PieceId, p.Place.XMm, p.Place.YMm, p.Turned))]))];
+        return [.. layouts.Select(l => new HandSheet(l.Repeats, [.. l.Placements.Select(p => new HandSpot(p.PieceId, p.Place.XMm, p.Place.YMm, 90 * p.QuarterTurns, p.Locked))]))];
     }
 
     /// <summary>Whether sheets from outside can be worked on at all: pieces known, numbers numbers, not too many.</summary>
@@ -32,6 +32,8 @@ public static class HandSheets
             {
                 if (spots[i]?.PieceId is not { } id || !known.Contains(id))
                     return Fault(Invariant($"/sheets/{s}/spots/{i}/pieceId"), spots[i]?.PieceId ?? "nothing", "a piece of the run");
+                if (spots[i].Angle is not (0 or 90 or 180 or 270))
+                    return Fault(Invariant($"/sheets/{s}/spots/{i}/angle"), Invariant($"{spots[i].Angle}°"), "0, 90, 180 or 270 degrees");
                 if (!(Math.Abs(spots[i].XMm) <= 1e6 && Math.Abs(spots[i].YMm) <= 1e6))
                     return Fault(Invariant($"/sheets/{s}/spots/{i}"), Invariant($"{spots[i].XMm}, {spots[i].YMm} mm"), "a place on the sheet, mm");
             }
@@ -53,7 +55,7 @@ public static class HandSheets
             foreach (HandSpot spot in sheet.Spots)
             {
                 int copy = copies[spot.PieceId] = copies.GetValueOrDefault(spot.PieceId) + 1;
-                placements.Add(new(spot.PieceId, copy, rules.PlaceOf(spot), spot.Turned, rules.Find(spot.PieceId)!.Part));
+                placements.Add(new(spot.PieceId, copy, rules.PlaceOf(spot), spot.Turned, rules.Find(spot.PieceId)!.Part, spot.Angle, spot.Locked));
             }
 
             // The first sheet's copies are numbered; its repeats use up the numbers that follow.
@@ -94,7 +96,7 @@ public static class HandSheets
     }
 
     private static string PictureOf(HandSheet sheet) => string.Join(';', sheet.Spots
-        .Select(p => Invariant($"{p.PieceId} {p.XMm:0.###} {p.YMm:0.###} {p.Turned} {p.Locked}")).Order(StringComparer.Ordinal));
+        .Select(p => Invariant($"{p.PieceId} {p.XMm:0.###} {p.YMm:0.###} {p.Angle} {p.Locked}")).Order(StringComparer.Ordinal));
 
     private static HandSpot Rounded(HandSpot spot) => spot with { XMm = Math.Round(spot.XMm, 3), YMm = Math.Round(spot.YMm, 3) };
 

@@ -6,7 +6,7 @@ public enum HandVerb
     /// <summary>Lays a piece at another place of its sheet.</summary>
     Move,
 
-    /// <summary>Turns a piece by a quarter about its middle.</summary>
+    /// <summary>Turns a piece about its middle: by a quarter counter-clockwise, by a half where it may not lie on its side.</summary>
     Turn,
 
     /// <summary>Keeps a piece where it lies.</summary>

@@ -1,3 +1,4 @@
+using Laydown.Layout.Sheets;
 using Laydown.Measures;
 
 namespace Laydown.Layout.Hands;
@@ -7,7 +8,7 @@ namespace Laydown.Layout.Hands;
 public static class LayoutEdit
 {
     /// <summary>Does it.</summary>
-    /// <returns>The layout after it, or why it cannot be done: no such sheet or piece, a locked piece, a piece that may not turn, nothing left to put.</returns>
+    /// <returns>The layout after it, or why it cannot be done: no such sheet or piece, a locked piece, a panel that may not turn, nothing left to put.</returns>
     public static Reading<HandDone> Apply(IReadOnlyList<HandSheet> sheets, HandEdit edit, HandRules rules)
     {
         ArgumentNullException.ThrowIfNull(sheets);
@@ -61,11 +62,14 @@ public static class LayoutEdit
 
     private static Reading<HandDone> Turn(IReadOnlyList<HandSheet> sheets, HandEdit edit, HandSpot spot, HandRules rules)
     {
-        if (!spot.Turned && !rules.Find(spot.PieceId)!.MayTurn)
-            return Refused("/edit/spot", "a piece that may not turn", "a piece whose flutes, grain and picture allow it");
+        // Half a turn keeps flutes and grain as they must run; panels are all printed the same way up.
+        Piece piece = rules.Find(spot.PieceId)!;
+        if (!piece.MayTurn && piece.Part is not null)
+            return Refused("/edit/spot", "a panel", "a piece that may turn; panels are printed the same way up");
+        int angle = (spot.Angle + (piece.MayTurn ? 90 : 180)) % 360;
         RectMm place = rules.PlaceOf(spot);
-        double aside = (place.WidthMm - place.HeightMm) / 2;
-        return Reading.Of(With(sheets, edit, spot with { Turned = !spot.Turned, XMm = Math.Round(spot.XMm + aside, 1), YMm = Math.Round(spot.YMm - aside, 1) }));
+        double aside = piece.MayTurn ? (place.WidthMm - place.HeightMm) / 2 : 0;
+        return Reading.Of(With(sheets, edit, spot with { Angle = angle, XMm = Math.Round(spot.XMm + aside, 3), YMm = Math.Round(spot.YMm - aside, 3) }));
     }
 
     private static Reading<HandDone> Pull(IReadOnlyList<HandSheet> sheets, HandEdit edit, HandSpot spot, HandRules rules)

@@ -70,7 +70,7 @@ public sealed class LayoutConflictsLawTests
 
     [Fact]
     public void A_turned_piece_that_may_not_turn_is_told() =>
-        Assert.Equal(ConflictKind.Turned, Assert.Single(LayoutConflicts.OnSheet(new(1, [new("b", 10, 10, Turned: true)]), 0, Rules)).Kind);
+        Assert.Equal(ConflictKind.Turned, Assert.Single(LayoutConflicts.OnSheet(new(1, [new("b", 10, 10, 90)]), 0, Rules)).Kind);
 
     [Fact]
     public void A_place_kept_free_is_kept_by_the_gap()
@@ -119,7 +119,7 @@ public sealed class LayoutConflictsLawTests
     {
         int at = chance.Next(sheets.Count), spot = chance.Next(sheets[at].Spots.Count);
         HandSpot was = sheets[at].Spots[spot];
-        HandSpot now = how == 5 ? was with { Turned = !was.Turned } : was with { XMm = was.XMm + chance.Next(-12, 13), YMm = was.YMm + chance.Next(-12, 13) };
+        HandSpot now = how == 5 ? was with { Angle = (was.Angle + 90) % 360 } : was with { XMm = was.XMm + chance.Next(-12, 13), YMm = was.YMm + chance.Next(-12, 13) };
         return [.. sheets.Select((s, i) => i == at ? s with { Spots = [.. s.Spots.Select((p, j) => j == spot ? now : p)] } : s)];
     }
 }

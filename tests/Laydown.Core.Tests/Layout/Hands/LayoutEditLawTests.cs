@@ -31,11 +31,17 @@ public sealed class LayoutEditLawTests
     }
 
     [Fact]
-    public void Turning_twice_brings_a_piece_back_and_its_middle_stays()
+    public void Four_turns_bring_a_piece_back_and_its_middle_stays()
     {
         HandDone once = Do(Start, new(HandVerb.Turn, 1, 1));
-        Assert.Equal(new HandSpot("a", 650, 550, Turned: true), once.Sheets[1].Spots[1]);
-        Assert.Equal(Start[1].Spots[1], Do(once.Sheets, new(HandVerb.Turn, 1, 1)).Sheets[1].Spots[1]);
+        Assert.Equal(new HandSpot("a", 650, 550, 90), once.Sheets[1].Spots[1]);
+        HandDone four = once;
+        for (int i = 0; i < 3; i++)
+            four = Do(four.Sheets, new(HandVerb.Turn, 1, 1));
+        Assert.Equal(Start[1].Spots[1], four.Sheets[1].Spots[1]);
+
+        // What may not lie on its side goes half round.
+        Assert.Equal(Start[1].Spots[0] with { Angle = 180 }, Do(Start, new(HandVerb.Turn, 1, 0)).Sheets[1].Spots[0]);
     }
 
     [Fact]

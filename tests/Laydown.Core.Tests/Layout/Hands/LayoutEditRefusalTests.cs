@@ -5,7 +5,7 @@ namespace Laydown.Core.Tests.Layout.Hands;
 
 public sealed class LayoutEditRefusalTests
 {
-    private static readonly HandRules Rules = new([new("a", new(300, 200), 3, 2, true), new("b", new(500, 400), 3, 1, false)], new(1220, 2440), 10, 5, CutProcess.Free);
+    private static readonly HandRules Rules = new([new("a", new(300, 200), 3, 2, true), new("b", new(500, 400), 3, 1, false, new(0, 0, 500, 400))], new(1220, 2440), 10, 5, CutProcess.Free);
     private static readonly IReadOnlyList<HandSheet> Start = [new(1, [new("a", 10, 10, Locked: true), new("a", 400, 10), new("b", 10, 300)])];
 
     public static TheoryData<string, HandEdit> Bad() => new()
@@ -18,7 +18,7 @@ public sealed class LayoutEditRefusalTests
         { "NaN", new(HandVerb.Move, 0, 1, double.NaN, 0) },
         { "Infinity", new(HandVerb.Move, 0, 1, 0, double.PositiveInfinity) },
         { "within -1", new(HandVerb.Move, 0, 1, 0, 0, ReachMm: -1) },
-        { "may not turn", new(HandVerb.Turn, 0, 2) },
+        { "a panel", new(HandVerb.Turn, 0, 2) },
         { "sheet 1", new(HandVerb.Pull, 0, 1, To: 0) },
         { "sheet 8", new(HandVerb.Pull, 0, 1, To: 7) },
         { "printed once", new(HandVerb.Split, 0) },
@@ -38,6 +38,7 @@ public sealed class LayoutEditRefusalTests
         Assert.Equal("/sheets/0/spots/0/pieceId", Field([new(1, [new("none", 0, 0)])]));
         Assert.Equal("/sheets/0/spots/0", Field([new(1, [new("a", double.NaN, 0)])]));
         Assert.Equal("/sheets/0/spots/0", Field([new(1, [new("a", 0, 1e7)])]));
+        Assert.Equal("/sheets/0/spots/0/angle", Field([new(1, [new("a", 0, 0, 45)])]));
         Assert.Equal("/sheets", Field([new(1, [.. Enumerable.Repeat(new HandSpot("a", 0, 0), HandSheets.MostSpots + 1)])]));
         Assert.True(HandSheets.Read([new(1, [new("a", 1.00049, 0)])], Rules).Value[0].Spots[0].XMm == 1);
     }
