@@ -23,7 +23,9 @@ public static class BoardLayout
         if (types.Count == 0)
             return new([], unplaced);
 
-        IReadOnlyList<FilledSheet> sheets = new BoardSearch(types, area, rules).Best(cancellation);
+        IReadOnlyList<FilledSheet> sheets = rules.Process is CutProcess.Free
+            ? FreeBoards.Best(types, area, rules, cancellation)
+            : new BoardSearch(types, area, rules).Best(cancellation);
         return new(SheetWriter.Write(sheets, types, area, rules), unplaced);
     }
 
