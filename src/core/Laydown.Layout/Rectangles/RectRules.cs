@@ -9,5 +9,6 @@ namespace Laydown.Layout.Rectangles;
 /// <param name="LeastStrip">Least width of a strip of the first stage.</param>
 /// <param name="OffcutLeastSide">Shorter side a rest must have to be kept; 0 keeps none.</param>
 /// <param name="OffcutWorth">Share of its price by area that a kept rest is worth, 0 to 1.</param>
+/// <param name="MostStrip">Greatest width of a strip of the first stage; 0 for any.</param>
 internal sealed record RectRules(
-    CutProcess Process, int MostStages = 0, bool FirstCutUpright = false, int LeastStrip = 0, int OffcutLeastSide = 0, double OffcutWorth = 0);
+    CutProcess Process, int MostStages = 0, bool FirstCutUpright = false, int LeastStrip = 0, int OffcutLeastSide = 0, double OffcutWorth = 0, int MostStrip = 0);

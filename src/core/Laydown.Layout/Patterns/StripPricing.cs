@@ -1,0 +1,28 @@
+namespace Laydown.Layout.Patterns;
+
+/// <summary>Sheets of two stages: strips across, pieces side by side in a strip, each trimmed to its size. Exact but for bounds on the whole sheet.</summary>
+internal sealed class StripPricing(IReadOnlyList<Lie> lies, int width, int height, int leastBand, int mostBand) : Pricing(height)
+{
+    private readonly int width = width;
+    private readonly StripTable table = new(lies.Where(l => l.Along <= width && l.Across <= Math.Min(height, mostBand)), l => l.Along, l => l.Across, width);
+
+    private protected override void Fill(float[] worth, int[] most)
+    {
+        table.Fill(worth, most);
+        Bands.Clear();
+        float value = 0;
+        for (int l = 0; l < table.Breadths.Length; l++)
+            if (table.Adds(l) && table.Worth(l, width) > value)
+            {
+                value = table.Worth(l, width);
+                Bands.Add((Math.Max(table.Breadths[l], leastBand), value, l));
+            }
+    }
+
+    private protected override IReadOnlyList<IReadOnlyList<Lie>> Trace(int key)
+    {
+        List<Lie> strip = [];
+        table.Trace(key, width, strip);
+        return [.. strip.Select(l => new[] { l })];
+    }
+}
