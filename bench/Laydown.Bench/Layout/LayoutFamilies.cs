@@ -6,5 +6,7 @@ internal static class LayoutFamilies
     /// <summary>Asked in this order.</summary>
     public static IReadOnlyList<ILayoutFamily> All { get; } =
     [
+        new PlatesFamily(),
+        new CutStockFamily(),
     ];
 }

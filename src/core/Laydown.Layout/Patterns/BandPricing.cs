@@ -15,7 +15,7 @@ internal sealed class BandPricing : Pricing
     private readonly float[][] rows;
 
     internal BandPricing(IReadOnlyList<Lie> lies, int width, int height, int leastBand, int mostBand)
-        : base(height)
+        : base([.. lies.Where(l => l.Along <= width && l.Across <= Math.Min(height, mostBand))], width, height, piles: true)
     {
         this.width = width;
         this.leastBand = leastBand;
@@ -45,12 +45,12 @@ internal sealed class BandPricing : Pricing
         }
     }
 
-    private protected override IReadOnlyList<IReadOnlyList<Lie>> Trace(int key)
+    private protected override List<List<Lie>> Trace(int breadth, int key)
     {
         Columns(key);
         for (int c = 0; c < columns.Count; c++)
             StripTable.Grow(rows[c], rows[c + 1], rows[c + 1], columns[c].Breadth, columns[c].Worth);
-        List<IReadOnlyList<Lie>> band = [];
+        List<List<Lie>> band = [];
         for (int c = columns.Count, x = width; c > 0;)
         {
             if (rows[c][x] == rows[c - 1][x])

@@ -4,6 +4,7 @@ namespace Laydown.Layout.Patterns;
 internal sealed class ColumnSearch(CutShop shop)
 {
     private const double Pays = 1e-6;
+    private const double Clear = 1e-4;
 
     private readonly List<CutPattern> patterns = [];
     private int[] rowOf = [];
@@ -59,7 +60,8 @@ internal sealed class ColumnSearch(CutShop shop)
     {
         bool added = false;
         double ratio = 1;
-        foreach ((CutPattern pattern, double limit) in shop.Best(worth, wanted, there))
+        double Needed(int stock) => (shop.Cost(stock) * (1 + Clear)) - (Array.IndexOf(shop.Limited, stock) is int l and >= 0 ? master.Prices[asked + l] : 0);
+        foreach ((CutPattern pattern, double limit) in shop.Best(worth, wanted, there, Needed))
         {
             if (limit > pattern.Cost)
                 ratio = Math.Min(ratio, pattern.Cost / limit);

@@ -26,7 +26,7 @@ internal sealed class CostSteps
     {
         if (reached.Length == 0)
             return bound;
-        double steps = Math.Ceiling((bound / unit) - (1e-5 * Math.Max(1, bound / unit)));
+        double steps = Math.Ceiling((bound / unit) - (3e-6 * Math.Max(1, bound / unit)));
         while (steps < Most && !reached[(int)Math.Max(0, steps)])
             steps++;
         return Math.Max(0, steps) * unit;

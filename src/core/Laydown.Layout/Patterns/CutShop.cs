@@ -24,18 +24,21 @@ internal sealed class CutShop
     /// <summary>Cost of the dearest sheet.</summary>
     internal double MostCost { get; }
 
+    /// <summary>Cost of a sheet.</summary>
+    internal double Cost(int stock) => problem.Stocks[stock].Cost;
+
     /// <summary>Whether a piece fits on some sheet.</summary>
     internal bool Fits(int piece) => pricings.Any(p => Lies(p.Stock, p.Upright).Any(l => l.Piece == piece));
 
-    /// <summary>The best pattern of each sheet at given prices, and the most it could be worth.</summary>
-    internal IEnumerable<(CutPattern Pattern, double Limit)> Best(float[] worth, int[] most, IReadOnlyList<int> there)
+    /// <summary>A good pattern of each sheet at given prices, worth more than asked for where there is one, and the most any could be worth.</summary>
+    internal IEnumerable<(CutPattern Pattern, double Limit)> Best(float[] worth, int[] most, IReadOnlyList<int> there, Func<int, double> enough)
     {
         foreach ((int stock, bool upright, Pricing pricing) in pricings)
         {
             int limited = Array.IndexOf(Limited, stock);
             if (limited >= 0 && there[limited] <= 0)
                 continue;
-            CutPlan plan = pricing.Best(worth, most);
+            CutPlan plan = pricing.Best(worth, most, enough(stock));
             yield return (new(stock, problem.Stocks[stock].Cost, upright, plan), pricing.Limit);
         }
     }

@@ -1,18 +1,34 @@
 namespace Laydown.Layout.Patterns;
 
 /// <summary>Finds the sheet that is worth most at given prices of pieces: bands across the sheet, each filled as well as can be.</summary>
-/// <remarks>What a band holds is bounded by what is wanted; the sheet as a whole is held to it by a second look. Not for several threads.</remarks>
+/// <remarks>
+/// The tables bound a piece within a strip or column only. Where the best sheet holds more of a piece than wanted, prices of such pieces are
+/// lowered step by step (the subgradient method of Held and Karp [HeldKarp1971]): that gives sheets nearly within bounds, mended by leaving out
+/// and filling up, and a limit for all sheets within bounds. Not for several threads.
+/// </remarks>
 internal abstract class Pricing
 {
+    private const int MostSteps = 16;
+
+    private readonly int width;
     private readonly int height;
+    private readonly bool piles;
+    private readonly Lie[] lies;
     private readonly float[] stack;
     private readonly int[] last;
-    private readonly List<IReadOnlyList<IReadOnlyList<Lie>>> bands = [];
+    private readonly List<(int Breadth, List<List<Lie>> Columns)> bands = [];
     private int[] left = [];
+    private float[] lowered = [];
+    private double[] fine = [];
 
-    private protected Pricing(int height)
+    /// <param name="lies">Ways to lie that fit.</param>
+    /// <param name="width">Width of the sheet in steps.</param>
+    /// <param name="height">Height of the sheet in steps.</param>
+    /// <param name="piles">Whether a column may hold more than one piece.</param>
+    private protected Pricing(IReadOnlyList<Lie> lies, int width, int height, bool piles)
     {
-        this.height = height;
+        (this.width, this.height, this.piles) = (width, height, piles);
+        this.lies = [.. lies];
         stack = new float[height + 1];
         last = new int[height + 1];
     }
@@ -20,46 +36,76 @@ internal abstract class Pricing
     /// <summary>Breadths of bands that can be of use now, and what each is worth.</summary>
     private protected List<(int Breadth, float Worth, int Key)> Bands { get; } = [];
 
-    /// <summary>Worth of the best sheet, or more: what no sheet can exceed at the prices last asked about.</summary>
+    /// <summary>What no sheet within bounds can exceed at the prices last asked about.</summary>
     internal double Limit { get; private set; }
 
-    /// <summary>The best sheet that holds no more of a piece than wanted; the best up to a second look where the best would hold more.</summary>
-    internal CutPlan Best(float[] worth, int[] most)
+    /// <summary>The best sheet found that holds no more of a piece than wanted.</summary>
+    /// <param name="worth">Worth of a copy, by piece.</param>
+    /// <param name="most">Most copies on the sheet, by piece.</param>
+    /// <param name="enough">A sheet worth more, or the proof that there is none, ends the search.</param>
+    internal CutPlan Best(float[] worth, int[] most, double enough)
     {
-        Fill(worth, most);
-        Stack();
-        Limit = stack[height];
-        if (Whole(most) is CutPlan plan)
-            return plan;
-
-        // The best sheet holds too much of a piece: take band after band, what is left judged by the sheet without bounds.
-        float[] rest = [.. stack];
-        left = [.. most];
-        bands.Clear();
-        int y = height;
-        while (Choice(rest, y) is int choice and >= 0)
+        lowered = [.. worth];
+        fine = new double[worth.Length];
+        Limit = double.MaxValue;
+        (CutPlan? best, double bestWorth) = (null, -1);
+        double pace = 1;
+        for (int step = 0; step < MostSteps; step++)
         {
-            y -= Bands[choice].Breadth;
-            Keep(Bands[choice].Key, left);
-            Fill(worth, left);
+            Fill(lowered, most);
+            Stack();
+            int[] counts = Trace(most.Length);
+            double limit = stack[height];
+            for (int p = 0; p < fine.Length; p++)
+                limit += fine[p] * most[p];
+            (pace, Limit) = limit < Limit ? (pace, limit) : (pace * 0.7, Limit);
+
+            bool whole = Whole(counts, most);
+            Mend(worth, most);
+            CutPlan plan = Plan(most.Length);
+            double value = 0;
+            for (int p = 0; p < worth.Length; p++)
+                value += plan.Counts[p] * (double)worth[p];
+            if (value > bestWorth)
+                (best, bestWorth) = (plan, value);
+            if ((whole && step == 0) || bestWorth > enough || Limit <= enough || !Lower(worth, counts, most, pace * Math.Max(1e-3 * limit, limit - bestWorth)))
+                break;
         }
 
-        return Plan(most.Length);
+        return best!;
     }
 
     /// <summary>Works out the bands.</summary>
     private protected abstract void Fill(float[] worth, int[] most);
 
     /// <summary>What a band holds.</summary>
-    private protected abstract IReadOnlyList<IReadOnlyList<Lie>> Trace(int key);
+    private protected abstract List<List<Lie>> Trace(int breadth, int key);
 
-    private int Choice(float[] rest, int y)
+    private static bool Whole(int[] counts, int[] most)
     {
-        (int choice, float value) = (-1, 0);
-        for (int b = 0; b < Bands.Count; b++)
-            if (Bands[b].Breadth <= y && Bands[b].Worth > 0 && Bands[b].Worth + rest[y - Bands[b].Breadth] > value)
-                (choice, value) = (b, Bands[b].Worth + rest[y - Bands[b].Breadth]);
-        return choice;
+        for (int p = 0; p < counts.Length; p++)
+            if (counts[p] > most[p])
+                return false;
+        return true;
+    }
+
+    // Pieces held too often become cheaper, pieces made cheaper and held too seldom dearer again.
+    private bool Lower(float[] worth, int[] counts, int[] most, double distance)
+    {
+        double square = 0;
+        for (int p = 0; p < counts.Length; p++)
+            if (counts[p] > most[p] || fine[p] > 0)
+                square += Math.Pow(counts[p] - most[p], 2);
+        if (square == 0)
+            return false;
+        for (int p = 0; p < counts.Length; p++)
+            if (counts[p] > most[p] || fine[p] > 0)
+            {
+                fine[p] = Math.Clamp(fine[p] + (distance / square * (counts[p] - most[p])), 0, worth[p]);
+                lowered[p] = (float)(worth[p] - fine[p]);
+            }
+
+        return true;
     }
 
     private void Stack()
@@ -75,31 +121,74 @@ internal abstract class Pricing
         }
     }
 
-    private CutPlan? Whole(int[] most)
+    private int[] Trace(int pieces)
     {
         bands.Clear();
-        left = [.. most];
+        int[] counts = new int[pieces];
         for (int y = height; y > 0 && last[y] >= 0; y -= Bands[last[y]].Breadth)
-            if (!Keep(Bands[last[y]].Key, left))
-                return null;
-        return Plan(most.Length);
+        {
+            (int breadth, _, int key) = Bands[last[y]];
+            bands.Add((breadth, Trace(breadth, key)));
+            foreach (Lie lie in bands[^1].Columns.SelectMany(c => c))
+                counts[lie.Piece]++;
+        }
+
+        return counts;
     }
 
-    private bool Keep(int key, int[] remaining)
+    // What is too much is left out, what then has room goes in, the dearest by area first.
+    private void Mend(float[] worth, int[] most)
     {
-        IReadOnlyList<IReadOnlyList<Lie>> band = Trace(key);
-        bands.Add(band);
-        bool enough = true;
-        foreach (Lie lie in band.SelectMany(c => c))
-            enough &= --remaining[lie.Piece] >= 0;
-        return enough;
+        left = [.. most];
+        foreach ((_, List<List<Lie>> columns) in bands)
+        {
+            foreach (List<Lie> column in columns)
+                column.RemoveAll(l => --left[l.Piece] < 0);
+            columns.RemoveAll(c => c.Count == 0);
+            for (int p = 0; p < left.Length; p++)
+                left[p] = Math.Max(0, left[p]);
+        }
+
+        Lie[] wanted = [.. lies.Where(l => left[l.Piece] > 0 && worth[l.Piece] > 0).OrderByDescending(l => worth[l.Piece] / ((double)l.Along * l.Across))];
+        if (wanted.Length == 0)
+            return;
+        foreach ((int breadth, List<List<Lie>> columns) in bands)
+        {
+            if (piles)
+                foreach (List<Lie> column in columns)
+                    Pile(column, wanted, breadth, column.Max(l => l.Along));
+            for (int rest = width - columns.Sum(c => c.Max(l => l.Along)); ;)
+            {
+                int index = Array.FindIndex(wanted, l => left[l.Piece] > 0 && l.Along <= rest && l.Across <= breadth);
+                if (index < 0)
+                    break;
+                List<Lie> column = [wanted[index]];
+                left[wanted[index].Piece]--;
+                if (piles)
+                    Pile(column, wanted, breadth, wanted[index].Along);
+                columns.Add(column);
+                rest -= wanted[index].Along;
+            }
+        }
+    }
+
+    private void Pile(List<Lie> column, Lie[] wanted, int breadth, int along)
+    {
+        int rest = breadth - column.Sum(l => l.Across);
+        foreach (Lie lie in wanted)
+            while (left[lie.Piece] > 0 && lie.Along <= along && lie.Across <= rest)
+            {
+                column.Add(lie);
+                left[lie.Piece]--;
+                rest -= lie.Across;
+            }
     }
 
     private CutPlan Plan(int pieces)
     {
         int[] counts = new int[pieces];
-        foreach (Lie lie in bands.SelectMany(b => b.SelectMany(c => c)))
+        foreach (Lie lie in bands.SelectMany(b => b.Columns.SelectMany(c => c)))
             counts[lie.Piece]++;
-        return new(counts, [.. bands]);
+        return new(counts, [.. bands.Where(b => b.Columns.Count > 0).Select(b => b.Columns.Select(c => (IReadOnlyList<Lie>)[.. c]).ToArray())]);
     }
 }

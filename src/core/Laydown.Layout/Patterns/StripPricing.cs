@@ -1,9 +1,12 @@
 namespace Laydown.Layout.Patterns;
 
 /// <summary>Sheets of two stages: strips across, pieces side by side in a strip, each trimmed to its size. Exact but for bounds on the whole sheet.</summary>
-internal sealed class StripPricing(IReadOnlyList<Lie> lies, int width, int height, int leastBand, int mostBand) : Pricing(height)
+internal sealed class StripPricing(IReadOnlyList<Lie> lies, int width, int height, int leastBand, int mostBand)
+    : Pricing([.. lies.Where(l => l.Along <= width && l.Across <= Math.Min(height, mostBand))], width, height, piles: false)
 {
     private readonly int width = width;
+    private readonly int height = height;
+    private readonly int mostBand = mostBand;
     private readonly StripTable table = new(lies.Where(l => l.Along <= width && l.Across <= Math.Min(height, mostBand)), l => l.Along, l => l.Across, width);
 
     private protected override void Fill(float[] worth, int[] most)
@@ -15,14 +18,15 @@ internal sealed class StripPricing(IReadOnlyList<Lie> lies, int width, int heigh
             if (table.Adds(l) && table.Worth(l, width) > value)
             {
                 value = table.Worth(l, width);
-                Bands.Add((Math.Max(table.Breadths[l], leastBand), value, l));
+                if (Math.Max(table.Breadths[l], leastBand) is int breadth && breadth <= Math.Min(height, mostBand))
+                    Bands.Add((breadth, value, l));
             }
     }
 
-    private protected override IReadOnlyList<IReadOnlyList<Lie>> Trace(int key)
+    private protected override List<List<Lie>> Trace(int breadth, int key)
     {
         List<Lie> strip = [];
         table.Trace(key, width, strip);
-        return [.. strip.Select(l => new[] { l })];
+        return [.. strip.Select(l => new List<Lie> { l })];
     }
 }

@@ -11,6 +11,7 @@ internal static class PlateCuts
 {
     private const double Growth = 1.5;
     private const int FirstWidth = 4;
+    private const int LastHope = 10;
     private const int MostWidth = 200_000;
 
     /// <summary>The cutting of least waste that was found.</summary>
@@ -18,18 +19,19 @@ internal static class PlateCuts
     /// <param name="rules">Passes of each worker and workers; there is no chance in it.</param>
     /// <param name="better">Told of every better one, one call at a time; null for none.</param>
     /// <param name="stop">Ends the search at once; the best so far is given.</param>
-    /// <exception cref="ArgumentException">A pane fits on no plate without defects.</exception>
+    /// <exception cref="ArgumentException">A pane can be cut from no plate without defects, or defects leave no room on a plate for any pane that comes next.</exception>
     internal static PlateLayout Solve(PlateProblem problem, SearchRules rules, Action<PlateLayout>? better, CancellationToken stop)
     {
+        Check(problem);
         PlateBeam[] beams = [.. Enumerable.Range(0, Math.Max(1, rules.Workers)).Select(w => Beam(problem, w))];
         PlateLayout best = new([], long.MaxValue);
         int width = FirstWidth;
-        for (long pass = 0; pass == 0 || (pass <= rules.Iterations && !stop.IsCancellationRequested); pass++)
+        for (long pass = 0; best.Waste == long.MaxValue || (pass <= rules.Iterations && !stop.IsCancellationRequested); pass++)
         {
             PlateStep[]?[] found = new PlateStep[]?[beams.Length];
             long lessThan = best.Waste;
             int wide = width;
-            CancellationToken ends = pass == 0 ? CancellationToken.None : stop;
+            CancellationToken ends = best.Waste == long.MaxValue ? CancellationToken.None : stop;
             Parallel.For(0, beams.Length, new ParallelOptions { MaxDegreeOfParallelism = beams.Length }, b => found[b] = beams[b].Pass(wide, lessThan, ends));
             for (int b = 0; b < beams.Length; b++)
                 if (found[b] is PlateStep[] steps && beams[b].Waste < best.Waste)
@@ -38,14 +40,23 @@ internal static class PlateCuts
                     better?.Invoke(best);
                 }
 
-            if (best.Waste == long.MaxValue)
-                throw new ArgumentException("Plates: found a pane that fits on no plate; wanted panes that do.", nameof(problem));
-            if (beams.Any(b => b.Whole) && !stop.IsCancellationRequested)
+            if (best.Waste == long.MaxValue && pass == LastHope)
+                throw new ArgumentException("Plates: found plates whose defects leave no room for the panes that come next; wanted plates that hold them.", nameof(problem));
+            if (best.Waste < long.MaxValue && beams.Any(b => b.Whole) && !stop.IsCancellationRequested)
                 break;
             width = (int)Math.Min(MostWidth, Math.Ceiling(width * Growth));
         }
 
         return best;
+    }
+
+    private static void Check(PlateProblem problem)
+    {
+        PlateCutter cutter = new(problem with { Defects = [] });
+        foreach (PlateItem pane in problem.Items)
+            if (!cutter.Cut(PlateCutter.Start, PlateWhere.NewPlate, pane.Width, pane.Height, 0, false, out _, out _)
+                && !cutter.Cut(PlateCutter.Start, PlateWhere.NewPlate, pane.Height, pane.Width, 0, false, out _, out _))
+                throw new ArgumentException(Invariant($"Pane {pane.Id}: found {pane.Width} x {pane.Height}; wanted a pane that can be cut from a plate of {problem.Width} x {problem.Height}."), nameof(problem));
     }
 
     private static PlateBeam Beam(PlateProblem problem, int worker) => worker % 2 == 0 ? new(problem, 0, 1) : new(problem, 0.1, 1);
