@@ -41,8 +41,10 @@ internal sealed class CutStockFamily : ILayoutFamily
             [.. instance.Items.Select((t, i) => new RectPiece(Invariant($"{i}"), t.Width, t.Height, t.Copies, kind.MayTurn))],
             new(CutProcess.Guillotine, kind.Stages, kind.Upright, MostStrip: mostStrip));
         (RectLayout layout, double bound) = CutStock.SolveWithBound(problem, new(Workers: budget.Workers), null, budget.Stop);
-        IReadOnlyList<FilledBin> bins = [.. layout.Sheets.Select(s => new FilledBin(s.Stock, s.Repeats, [.. s.Spots.Select(p => new PlacedRect(p.Piece, p.Place.X, p.Place.Y, p.Place.W, p.Place.H))]))];
-        return new(layout.Sheets.Sum(s => s.Repeats * problem.Stocks[s.Stock].Cost), count ? "boards" : "cost", bound, RectChecker.Faults(instance, bins, new(kind.MayTurn, true, kind.Stages, kind.Upright)));
+        IReadOnlyList<FilledBin> bins = [.. layout.Sheets.Select(s => new FilledBin(
+            s.Stock, s.Repeats, [.. s.Spots.Select(p => new PlacedRect(p.Piece, p.Place.X, p.Place.Y, p.Place.W, p.Place.H))]))];
+        double cost = layout.Sheets.Sum(s => s.Repeats * problem.Stocks[s.Stock].Cost);
+        return new(cost, count ? "boards" : "cost", bound, RectChecker.Faults(instance, bins, new(kind.MayTurn, true, kind.Stages, kind.Upright)));
     }
 
     private sealed record Kind(string Folder, string Variant, int Stages, bool Upright, bool MayTurn, string Column, string BestFrom, string Wanted);

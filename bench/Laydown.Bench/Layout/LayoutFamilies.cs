@@ -8,5 +8,6 @@ internal static class LayoutFamilies
     [
         new PlatesFamily(),
         new CutStockFamily(),
+        new GangFamily(),
     ];
 }

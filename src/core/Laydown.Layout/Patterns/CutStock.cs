@@ -39,7 +39,10 @@ internal static class CutStock
         {
             CutShop shop = new(problem);
             int[] wanted = [.. problem.Pieces.Select((p, i) => shop.Fits(i) ? p.Copies : 0)];
-            CutWorker[] workers = [.. Enumerable.Range(0, Math.Max(1, rules.Workers)).Select(w => new CutWorker(problem, w == 0 ? shop : new(problem), wanted, rules.Seed + (7919 * w)))];
+            CutWorker[] workers =
+            [
+                .. Enumerable.Range(0, Math.Max(1, rules.Workers)).Select(w => new CutWorker(problem, w == 0 ? shop : new(problem), wanted, rules.Seed + (7919 * w))),
+            ];
             here = answer = workers[0].First();
             score = answerScore = workers[0].Score(here);
             better?.Invoke(Layout());
@@ -59,7 +62,8 @@ internal static class CutStock
                 int tries = (int)Math.Min(TriesBetweenExchanges, rules.Iterations - done);
                 (List<CutUse> Uses, CutScore Score)[] found = new (List<CutUse>, CutScore)[workers.Length];
                 (List<CutUse> start, CutScore startScore) = (here, score);
-                Parallel.For(0, workers.Length, new ParallelOptions { MaxDegreeOfParallelism = workers.Length }, w => found[w] = Tries(workers[w], start, startScore, root, tries, stop));
+                Parallel.For(
+                    0, workers.Length, new() { MaxDegreeOfParallelism = workers.Length }, w => found[w] = Tries(workers[w], start, startScore, root, tries, stop));
                 foreach ((List<CutUse> uses, CutScore itsScore) in found)
                     Take(uses, itsScore);
                 done += tries;

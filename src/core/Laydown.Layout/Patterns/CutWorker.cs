@@ -40,7 +40,8 @@ internal sealed class CutWorker
         List<CutUse> uses = [];
         while (left.Any(n => n > 0))
         {
-            CutPattern? best = shop.Best(worth, left, there, s => 0.98 * problem.Stocks[s].Area).Select(b => b.Pattern).Where(p => p.Counts.Any(n => n > 0)).MaxBy(p => Area(p) / Math.Max(p.Cost, 1e-9));
+            CutPattern? best = shop.Best(worth, left, there, s => 0.98 * problem.Stocks[s].Area).Select(b => b.Pattern)
+                .Where(p => p.Counts.Any(n => n > 0)).MaxBy(p => Area(p) / Math.Max(p.Cost, 1e-9));
             if (best is null)
                 break;
             int times = Enumerable.Range(0, left.Length).Where(p => best.Counts[p] > 0).Min(p => left[p] / best.Counts[p]);

@@ -23,6 +23,9 @@ internal static class PlateCuts
     internal static PlateLayout Solve(PlateProblem problem, SearchRules rules, Action<PlateLayout>? better, CancellationToken stop)
     {
         Check(problem);
+        if (problem.Items.Count == 0)
+            return new([], 0);
+
         PlateBeam[] beams = [.. Enumerable.Range(0, Math.Max(1, rules.Workers)).Select(w => Beam(problem, w))];
         PlateLayout best = new([], long.MaxValue);
         int width = FirstWidth;
@@ -32,7 +35,7 @@ internal static class PlateCuts
             long lessThan = best.Waste;
             int wide = width;
             CancellationToken ends = best.Waste == long.MaxValue ? CancellationToken.None : stop;
-            Parallel.For(0, beams.Length, new ParallelOptions { MaxDegreeOfParallelism = beams.Length }, b => found[b] = beams[b].Pass(wide, lessThan, ends));
+            Parallel.For(0, beams.Length, new() { MaxDegreeOfParallelism = beams.Length }, b => found[b] = beams[b].Pass(wide, lessThan, ends));
             for (int b = 0; b < beams.Length; b++)
                 if (found[b] is PlateStep[] steps && beams[b].Waste < best.Waste)
                 {
@@ -41,8 +44,8 @@ internal static class PlateCuts
                 }
 
             if (best.Waste == long.MaxValue && pass == LastHope)
-                throw new ArgumentException("Plates: found plates whose defects leave no room for the panes that come next; wanted plates that hold them.", nameof(problem));
-            if (best.Waste < long.MaxValue && beams.Any(b => b.Whole) && !stop.IsCancellationRequested)
+                throw new ArgumentException("Plates: found defects that leave no room for the panes that come next; wanted plates that hold them.", nameof(problem));
+            if (wide == MostWidth || (best.Waste < long.MaxValue && beams.Any(b => b.Whole) && !stop.IsCancellationRequested))
                 break;
             width = (int)Math.Min(MostWidth, Math.Ceiling(width * Growth));
         }
@@ -56,7 +59,8 @@ internal static class PlateCuts
         foreach (PlateItem pane in problem.Items)
             if (!cutter.Cut(PlateCutter.Start, PlateWhere.NewPlate, pane.Width, pane.Height, 0, false, out _, out _)
                 && !cutter.Cut(PlateCutter.Start, PlateWhere.NewPlate, pane.Height, pane.Width, 0, false, out _, out _))
-                throw new ArgumentException(Invariant($"Pane {pane.Id}: found {pane.Width} x {pane.Height}; wanted a pane that can be cut from a plate of {problem.Width} x {problem.Height}."), nameof(problem));
+                throw new ArgumentException(
+                    Invariant($"Pane {pane.Id}: found {pane.Width} x {pane.Height}; wanted one that can be cut from {problem.Width} x {problem.Height}."), nameof(problem));
     }
 
     private static PlateBeam Beam(PlateProblem problem, int worker) => worker % 2 == 0 ? new(problem, 0, 1) : new(problem, 0.1, 1);

@@ -17,7 +17,8 @@ internal sealed class PlateStacks
         foreach (int[] stack in Stacks)
             for (int k = 0; k < stack.Length; k++)
                 PlaceOf[stack[k]] = k;
-        Partners = [.. Enumerable.Range(0, items.Count).Select(i => Enumerable.Range(0, items.Count).Where(j => j != i && Share(items[i], items[j]) && (StackOf[j] != StackOf[i] || PlaceOf[j] == PlaceOf[i] + 1)).ToArray())];
+        int[] panes = [.. Enumerable.Range(0, items.Count)];
+        Partners = [.. panes.Select(i => panes.Where(j => j != i && Share(items[i], items[j]) && (StackOf[j] != StackOf[i] || PlaceOf[j] == PlaceOf[i] + 1)).ToArray())];
         Chance chance = new(items.Count);
         Marks = [.. items.Select(_ => ((ulong)chance.Below(int.MaxValue) << 33) ^ ((ulong)chance.Below(int.MaxValue) << 2) ^ (ulong)chance.Below(4))];
     }

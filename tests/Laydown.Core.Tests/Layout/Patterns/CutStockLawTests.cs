@@ -62,7 +62,9 @@ public sealed class CutStockLawTests
     [Fact]
     public void Micrometres_lose_nothing_where_equal_pieces_fill_a_side()
     {
-        RectProblem problem = new([new("s", 2_440_000, 1_220_000, null, 1, [])], [new("a", 610_000, 305_000, 160, false), new("b", 813_333, 406_666, 27, false)], new(Laydown.Layout.Sheets.CutProcess.Guillotine, 2));
+        RectProblem problem = new(
+            [new("s", 2_440_000, 1_220_000, null, 1, [])],
+            [new("a", 610_000, 305_000, 160, false), new("b", 813_333, 406_666, 27, false)], new(Laydown.Layout.Sheets.CutProcess.Guillotine, 2));
         RectLayout layout = CutStock.Solve(problem, new(1, 4), null, CancellationToken.None);
         Assert.Equal(13, layout.Sheets.Sum(s => s.Repeats));
     }

@@ -31,7 +31,8 @@ public sealed class PlateCheckerLawTests
     [InlineData(1700, 1955, "the cut across at 1955 goes through a defect")]
     [InlineData(1600, 900, "a cell from 1000 to 1700, wanted from 1000 within 1600")]
     [InlineData(5990, 900, "10 of waste at the right")]
-    public void A_wrong_cut_is_told(int right, int top, string told) => Assert.Contains(PlateChecker.Faults(Instance, [[new(0, right, [new(0, top, [Pair, Alone])])]], new()), f => f.EndsWith(told, StringComparison.Ordinal));
+    public void A_wrong_cut_is_told(int right, int top, string told) =>
+        Assert.Contains(PlateChecker.Faults(Instance, [[new(0, right, [new(0, top, [Pair, Alone])])]], new()), f => f.EndsWith(told, StringComparison.Ordinal));
 
     [Fact]
     public void A_second_cut_in_a_cell_is_told() =>
