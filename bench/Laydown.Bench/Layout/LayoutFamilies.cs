@@ -9,5 +9,7 @@ internal static class LayoutFamilies
         new PlatesFamily(),
         new CutStockFamily(),
         new GangFamily(),
+        new IrregularStripFamily(),
+        new IrregularBoardsFamily(),
     ];
 }

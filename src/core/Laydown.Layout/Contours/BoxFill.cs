@@ -6,6 +6,9 @@ namespace Laydown.Layout.Contours;
 /// <summary>Places the upright rectangles around pieces in columns from the left, bottom up: a first answer that needs no search.</summary>
 internal static class BoxFill
 {
+    /// <summary>Whether all boards are upright rectangles without keep-outs; a strip always is.</summary>
+    internal static bool Takes(ContourProblem problem) => problem.Stocks.All(s => s.KeepOuts is null or [] && BoardKind.IsRectangle(s.Area));
+
     internal static ContourResult Fill(ContourProblem problem)
     {
         List<(ContourPiece Piece, int Copy)> open =
@@ -73,6 +76,6 @@ internal static class BoxFill
     private static IReadOnlyList<UnplacedPiece> Left(List<(ContourPiece Piece, int Copy)> open) =>
     [
         .. open.GroupBy(o => o.Piece).Select(g => new UnplacedPiece(
-            g.Key.Id, g.Count(), Invariant($"{g.Key.Area.Bounds.WidthMm:0.##} × {g.Key.Area.Bounds.HeightMm:0.##} mm"), "room on a board")),
+            g.Key.Id, g.Count(), Invariant($"{g.Key.Area.Bounds.WidthMm:0.##} × {g.Key.Area.Bounds.HeightMm:0.##} mm"), ContourJob.WantedRoom)),
     ];
 }

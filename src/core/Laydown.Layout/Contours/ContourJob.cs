@@ -6,6 +6,8 @@ namespace Laydown.Layout.Contours;
 /// <summary>A problem made ready for the search: forms, one entry for each copy, tables of pairs; and the way back to spots in mm.</summary>
 internal sealed class ContourJob
 {
+    internal const string WantedRoom = "room at one of its angles";
+
     private readonly List<int> itemPiece = [];
     private readonly List<int> itemCopy = [];
 
@@ -14,7 +16,16 @@ internal sealed class ContourJob
         Problem = problem;
         HalfGap = problem.GapMm / 2;
         double largest = problem.Pieces.Max(p => Math.Max(p.Area.Bounds.WidthMm, p.Area.Bounds.HeightMm)) + problem.GapMm;
+        Slack = Form.Slack * largest;
         Forms = [.. problem.Pieces.Select((p, i) => Form.Of(i, p.Area, p.Angles.Degrees, HalfGap, largest))];
+        List<Form> all = [.. Forms];
+        foreach (ContourStock stock in problem.Stocks)
+        {
+            Kinds.Add(new(stock, HalfGap, all.Count, largest));
+            all.AddRange(Kinds[^1].Fixed);
+        }
+
+        Tables = new(all);
         for (int p = 0; p < Forms.Count; p++)
         {
             for (int copy = 1; copy <= problem.Pieces[p].Copies; copy++)
@@ -31,13 +42,26 @@ internal sealed class ContourJob
 
     internal double HalfGap { get; }
 
+    /// <summary>What all forms are grown by beyond half the gap, and so the room they lie in.</summary>
+    internal double Slack { get; }
+
     internal List<Form> Forms { get; }
+
+    internal List<BoardKind> Kinds { get; } = [];
+
+    internal PairTables Tables { get; }
 
     /// <summary>How many copies of all pieces.</summary>
     internal int Items => itemPiece.Count;
 
     /// <summary>Outer corners of each piece as drawn.</summary>
     internal PointMm[][] Corners { get; }
+
+    internal int PieceOf(int item) => itemPiece[item];
+
+    /// <summary>The spot of an item for a shift of its drawn shape.</summary>
+    internal ContourSpot SpotAt(int item, int angle, double x, double y) =>
+        new(Problem.Pieces[itemPiece[item]].Id, itemCopy[item], x, y, FormOf(item).Degrees[angle]);
 
     internal Form FormOf(int item) => Forms[itemPiece[item]];
 

@@ -4,13 +4,13 @@ using System.Runtime.Intrinsics;
 namespace Laydown.Layout.Contours;
 
 /// <summary>Forms with their poses, which may overlap, and how much each pair does; one for each worker.</summary>
-/// <remarks>The forms after the first <see cref="Movable"/> are keep-outs and stay where they are.</remarks>
+/// <remarks>Each bay has coordinates of its own. The forms after the first <see cref="Movable"/> are keep-outs and stay where they are.</remarks>
 internal sealed class Field
 {
     private readonly PairTables tables;
     private readonly Form[] forms;
     private readonly Turned[] turned;
-    private readonly float[] left, bottom, right, top, losses, weights, row;
+    private readonly float[] left, bottom, right, top, bayOf, losses, weights, row;
     private readonly int[] hits;
 
     internal Field(PairTables tables, IReadOnlyList<Form> movable, IReadOnlyList<Form> fixedForms, IReadOnlyList<Pose> fixedPoses, IReadOnlyList<Bay> bays)
@@ -19,6 +19,7 @@ internal sealed class Field
         (forms, Movable, Bays) = ([.. movable, .. fixedForms], movable.Count, [.. bays]);
         Stride = (forms.Length + Turned.Lanes - 1) / Turned.Lanes * Turned.Lanes;
         (left, bottom, right, top, row) = (new float[Stride], new float[Stride], new float[Stride], new float[Stride], new float[Stride]);
+        bayOf = new float[Stride];
         (losses, weights) = (new float[Stride * Stride], new float[Stride * Stride]);
         (turned, Poses, hits) = (new Turned[forms.Length], new Pose[forms.Length], new int[forms.Length]);
         Array.Fill(left, float.NaN);
@@ -66,6 +67,7 @@ internal sealed class Field
         (Poses[i], turned[i]) = (pose, form);
         (left[i], right[i]) = (pose.X + form.MinX, pose.X + form.MaxX);
         (bottom[i], top[i]) = (pose.Y + form.MinY, pose.Y + form.MaxY);
+        bayOf[i] = pose.Bay;
     }
 
     /// <summary>Puts a form and counts what it overlaps.</summary>
@@ -106,19 +108,22 @@ internal sealed class Field
     }
 
     /// <summary>Weighted loss of one form if it lay elsewhere; no more than known to reach <paramref name="limit"/> is added up.</summary>
-    internal float Evaluate(int i, Turned form, float x, float y, float limit)
+    internal float Evaluate(int i, Turned form, Pose pose, float limit)
     {
+        (float x, float y) = (pose.X, pose.Y);
         Vector256<float> l = Vector256.Create(x + form.MinX), r = Vector256.Create(x + form.MaxX);
-        Vector256<float> b = Vector256.Create(y + form.MinY), t = Vector256.Create(y + form.MaxY);
+        Vector256<float> b = Vector256.Create(y + form.MinY), t = Vector256.Create(y + form.MaxY), bay = Vector256.Create((float)pose.Bay);
         ref float l0 = ref MemoryMarshal.GetArrayDataReference(left);
         ref float r0 = ref MemoryMarshal.GetArrayDataReference(right);
         ref float b0 = ref MemoryMarshal.GetArrayDataReference(bottom);
         ref float t0 = ref MemoryMarshal.GetArrayDataReference(top);
+        ref float in0 = ref MemoryMarshal.GetArrayDataReference(bayOf);
         float sum = 0;
         for (int j = 0; j < Stride; j += Turned.Lanes)
         {
             uint near = (Vector256.LessThanOrEqual(Vector256.LoadUnsafe(ref l0, (nuint)j), r) & Vector256.GreaterThanOrEqual(Vector256.LoadUnsafe(ref r0, (nuint)j), l)
-                & Vector256.LessThanOrEqual(Vector256.LoadUnsafe(ref b0, (nuint)j), t) & Vector256.GreaterThanOrEqual(Vector256.LoadUnsafe(ref t0, (nuint)j), b))
+                & Vector256.LessThanOrEqual(Vector256.LoadUnsafe(ref b0, (nuint)j), t) & Vector256.GreaterThanOrEqual(Vector256.LoadUnsafe(ref t0, (nuint)j), b)
+                & Vector256.Equals(Vector256.LoadUnsafe(ref in0, (nuint)j), bay))
                 .ExtractMostSignificantBits();
             for (; near != 0; near &= near - 1)
             {
@@ -148,7 +153,7 @@ internal sealed class Field
         Turned form = turned[i];
         for (int j = 0; j < forms.Length; j++)
         {
-            if (j != i && left[j] <= right[i] && right[j] >= left[i] && bottom[j] <= top[i] && top[j] >= bottom[i])
+            if (j != i && bayOf[j] == bayOf[i] && left[j] <= right[i] && right[j] >= left[i] && bottom[j] <= top[i] && top[j] >= bottom[i])
                 row[j] = tables.Loss(form, turned[j], Poses[i].X - Poses[j].X, Poses[i].Y - Poses[j].Y);
         }
 

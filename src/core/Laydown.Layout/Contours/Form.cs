@@ -10,7 +10,10 @@ internal sealed class Form
     private const double SimplerShare = 0.0008;
 
     /// <summary>Growth that takes up what single precision loses, as a share of the largest side of all shapes.</summary>
-    private const double Slack = 1.5e-6;
+    internal const double Slack = 5e-7;
+
+    /// <summary>What an offset is lengthened by, so that the straight pieces of its round corners keep the whole distance: 1 / cos(π / 64).</summary>
+    internal const double Rounding = 1.0012061;
 
     private readonly Turned?[] turned;
     private readonly Turned?[] quarters = new Turned?[4];
@@ -50,11 +53,23 @@ internal sealed class Form
     /// <summary>Whether another form can lie in a hole of this one.</summary>
     internal bool HasHoles => Rings.Count > 1;
 
-    internal static Form Of(int index, Shape shape, IReadOnlyList<double> degrees, double growBy, double largest)
+    /// <summary>A form that stays: as drawn, and not simplified.</summary>
+    internal static Form Fixed(int index, Shape shape, double largest) => Of(index, shape, [0], 0, largest, 0);
+
+    /// <summary>A piece.</summary>
+    /// <param name="index">Number among the forms of one search.</param>
+    /// <param name="shape">As drawn.</param>
+    /// <param name="degrees">Angles it may take.</param>
+    /// <param name="growBy">Half the gap.</param>
+    /// <param name="largest">Largest side of all pieces.</param>
+    internal static Form Of(int index, Shape shape, IReadOnlyList<double> degrees, double growBy, double largest) =>
+        Of(index, shape, degrees, growBy, largest, SimplerShare);
+
+    private static Form Of(int index, Shape shape, IReadOnlyList<double> degrees, double growBy, double largest, double simplerShare)
     {
-        Shape grown = growBy > 0 ? shape.Offset(growBy / Math.Cos(Math.PI / 64)) : shape;
+        Shape grown = growBy > 0 ? shape.Offset(growBy * Rounding) : shape;
         List<List<PointMm>> rings = Contours.Rings.Of(grown);
-        rings = OutwardRings.Simplify(rings, SimplerShare * shape.AreaMm2);
+        rings = OutwardRings.Simplify(rings, simplerShare * shape.AreaMm2);
         RectMm box = grown.Bounds;
         PointMm centre = new(box.XMm + (box.WidthMm / 2), box.YMm + (box.HeightMm / 2));
         rings = [.. rings.Select(r => Contours.Rings.Grown([.. r.Select(p => new PointMm(p.XMm - centre.XMm, p.YMm - centre.YMm))], Slack * largest))];

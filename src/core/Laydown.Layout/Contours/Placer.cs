@@ -34,6 +34,18 @@ internal sealed class Placer
     /// <summary>An angle the form may take.</summary>
     internal int AnyAngle(int i) => angles[i][chance.Below(angles[i].Length)];
 
+    /// <summary>A place of chance at which the form fits.</summary>
+    internal Pose Somewhere(int i)
+    {
+        for (int tries = 0; tries < 1000; tries++)
+        {
+            if (Anywhere(i) is { } pose)
+                return pose;
+        }
+
+        return field.Poses[i];
+    }
+
     /// <summary>Moves the form to where its weighted loss is less, if such a place is found.</summary>
     internal bool Improve(int i)
     {
@@ -66,8 +78,9 @@ internal sealed class Placer
             int angle = angles[i][chance.Below(angles[i].Length)];
             Turned form = field.Form(i).At(angle);
             float right = Math.Min(room.Right, most) - form.MaxX;
-            if (!room.Takes(form) || right < room.Left - form.MinX)
+            if (!room.Takes(form) || (right < room.Left - form.MinX && keptCount > 0))
                 continue;
+            right = Math.Max(right, room.Left - form.MinX);
             Pose pose = new(bay, angle, Between(room.Left - form.MinX, right), Between(room.Bottom - form.MinY, room.Top - form.MaxY));
             float cost = Cost(i, form, pose, keptCount > 0 ? kept[0].Cost : float.MaxValue);
             if (cost < float.MaxValue && (keptCount == 0 || cost < kept[0].Cost))
@@ -176,9 +189,9 @@ internal sealed class Placer
     private float Cost(int i, Turned form, Pose pose, float limit)
     {
         if (!filling)
-            return field.Evaluate(i, form, pose.X, pose.Y, limit);
+            return field.Evaluate(i, form, pose, limit);
         float cost = pose.X + form.MaxX + (0.03f * (pose.Y + form.MaxY)) + 1e-3f;
-        return cost < limit && field.Evaluate(i, form, pose.X, pose.Y, float.Epsilon) == 0 ? cost : float.MaxValue;
+        return cost < limit && field.Evaluate(i, form, pose, float.Epsilon) == 0 ? cost : float.MaxValue;
     }
 
     private Pose? NearTo(int i, Pose pose)

@@ -1,7 +1,7 @@
 namespace Laydown.Layout.Contours;
 
-/// <summary>What a worker of the strip search is at.</summary>
-internal enum StripAttempt
+/// <summary>What a worker of the search is at.</summary>
+internal enum BayAttempt
 {
     /// <summary>Nothing: it wants something to do.</summary>
     None,
