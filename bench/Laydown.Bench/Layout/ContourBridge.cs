@@ -8,8 +8,8 @@ namespace Laydown.Bench.Layout;
 /// <summary>Published shapes as pieces of the product, and its layouts back for the judge.</summary>
 internal static class ContourBridge
 {
-    /// <summary>Share of the width by which a layout may fall short: what single numbers lose.</summary>
-    private const double SlackShare = 1e-7;
+    /// <summary>Share of the width by which a layout may fall short: a thousandth of a millimetre on a board of one metre, as users are told.</summary>
+    private const double SlackShare = 1e-6;
 
     /// <summary>The items as pieces, named by their index.</summary>
     public static IReadOnlyList<ContourPiece> Pieces(PolygonInstance instance) =>

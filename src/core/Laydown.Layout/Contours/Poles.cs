@@ -37,6 +37,8 @@ internal static class Poles
             int most = 0;
             for (int i = 1; i < room.Count; i++)
                 most = room[i] > room[most] ? i : most;
+            if (!(room[most] > 0))
+                break;
             Pole pole = Refined(rings, poles, places[most], step);
             if (!(pole.Radius > 0) || (poles.Count > 0 && pole.Radius < poles[0].Radius * 0.02))
                 break;
@@ -77,7 +79,7 @@ internal static class Poles
         double room = Rings.Distance(rings, x, y);
         foreach (Pole pole in poles)
             room = Math.Min(room, Math.Sqrt(Square(x - pole.X) + Square(y - pole.Y)) - pole.Radius);
-        return room;
+        return Math.Max(0, room);
     }
 
     /// <summary>A shape so thin that no grid place lies in it: a speck on its longest side's middle stands for it.</summary>

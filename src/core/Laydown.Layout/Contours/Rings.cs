@@ -30,7 +30,11 @@ internal static class Rings
         {
             PointMm before = Side(ring[(i + ring.Count - 1) % ring.Count], ring[i]), after = Side(ring[i], ring[(i + 1) % ring.Count]);
             double open = Math.Max(0.05, 1 + (before.XMm * after.XMm) + (before.YMm * after.YMm));
-            grown.Add(new(ring[i].XMm + (by * (before.YMm + after.YMm) / open), ring[i].YMm - (by * (before.XMm + after.XMm) / open)));
+            double x = (before.YMm + after.YMm) / open, y = -(before.XMm + after.XMm) / open;
+
+            // A sharp corner stays within the grown box, so that a shape as wide as a board still fits it.
+            double most = by / Math.Max(1, Math.Max(Math.Abs(x), Math.Abs(y)));
+            grown.Add(new(ring[i].XMm + (most * x), ring[i].YMm + (most * y)));
         }
 
         return grown;

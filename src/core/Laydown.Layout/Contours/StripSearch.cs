@@ -21,7 +21,7 @@ internal sealed class StripSearch
         ContourStrip strip = job.Problem.Strip!;
         float low = (float)(strip.EdgeMarginMm - job.HalfGap - job.Slack), high = (float)(strip.WidthMm - strip.EdgeMarginMm + job.HalfGap + job.Slack);
         float across = high - low;
-        items = [.. Enumerable.Range(0, job.Items).Where(i => Enumerable.Range(0, job.FormOf(i).Degrees.Count).Any(a => job.FormOf(i).At(a).Height <= across))];
+        items = [.. Enumerable.Range(0, job.Items).Where(i => Enumerable.Range(0, job.FormOf(i).Degrees.Count).Any(a => job.FormOf(i).At(a).Height <= across * Bay.Rounding))];
         unplaced = [.. Enumerable.Range(0, job.Items).Except(items)];
         Form[] forms = [.. items.Select(job.FormOf)];
         Bay bay = new(low, low, low + forms.Sum(f => f.Reach) + 1, high);
