@@ -11,5 +11,6 @@ internal static class LayoutFamilies
         new GangFamily(),
         new IrregularStripFamily(),
         new IrregularBoardsFamily(),
+        new StripFamily(),
     ];
 }

@@ -1,3 +1,4 @@
+using Laydown.Layout.Packing;
 using Laydown.Layout.Sheets;
 using Laydown.Measures;
 
@@ -32,10 +33,10 @@ public static class BeltPlaces
     public static Reading<BeltPlace> ForRoll(string name, double widthMm, double lengthMm, double stationStartMm, Belt belt)
     {
         ArgumentNullException.ThrowIfNull(belt);
-        Belt atStation = belt with { LaysMm = [stationStartMm], MaxLanes = 1 };
+        Belt atStation = belt with { LaysMm = [stationStartMm], MaxLanes = 1, PinsMm = null };
         BeltChecks.Demand(atStation);
         SizeMm roll = new(widthMm, lengthMm);
-        LaneChoice? choice = new LaneTable(atStation, widthMm, lanes: 1).Best();
+        LaneChoice? choice = new LaneSearch(atStation, [new(Micro.Up(widthMm), 1, 1)], anyOrder: true, mostLanes: 1).Best();
         return choice is null
             ? Reading.Refused<BeltPlace>(BeltChecks.NoPlace(name, new(widthMm + stationStartMm, 0), mayTurn: false, atStation))
             : Reading.Of(BeltChecks.Place(atStation, roll, turned: false, choice, 1, "none"));

@@ -14,4 +14,8 @@ public sealed record RunTime(
     /// <summary>All together, min.</summary>
     [System.Text.Json.Serialization.JsonIgnore]
     public double TotalMinutes => SetUpMinutes + PrintMinutes + HandlingMinutes;
+
+    /// <summary>How many of the run's pieces are ready in an hour of printing and handling, set-up not counted; 0 where the run takes no time.</summary>
+    /// <param name="pieces">Pieces of the run.</param>
+    public double PerHour(int pieces) => PrintMinutes + HandlingMinutes > 0 ? 60 * pieces / (PrintMinutes + HandlingMinutes) : 0;
 }

@@ -1,3 +1,4 @@
+using Laydown.Layout.Sheets;
 using Laydown.Plan.Runs;
 using Laydown.Press.Machines;
 using Laydown.Press.Stacks;
@@ -56,26 +57,39 @@ internal static class SetUpContents
 
     private static List<NamedValue> Belt(RunContext context)
     {
-        Laydown.Layout.Sheets.BeltPlace belt = context.Run.Belt;
+        BeltPlace belt = context.Run.Belt;
         bool roll = context.Stock.Kind == StockKind.Roll;
         List<NamedValue> rows =
         [
-            new("Load side", roll ? "roll station, web fed under the heads" : "front of the belt"),
+            new("Load side", roll ? "roll station, web fed under the heads" : SideOf(belt.Side)),
             new("Front lay", belt.FrontLay),
             new("Lies", Invariant($"{belt.AcrossMm:0.#} mm across the belt × {belt.FeedMm:0.#} mm along the feed{(belt.Turned ? ", turned: its width runs along the feed" : "")}")),
         ];
-        foreach (Laydown.Layout.Sheets.Lane lane in belt.Lanes)
+        foreach (Lane lane in belt.Lanes)
         {
             string name = belt.Lanes.Count > 1 ? Invariant($"Lane {lane.Number}") : roll ? "Web" : "Side lay";
-            string count = belt.Lanes.Count > 1 ? Invariant($" · {lane.Blanks} blanks") : "";
-            rows.Add(new(name, Invariant($"starts at {lane.StartMm:0.#} mm from the belt's origin, {lane.WidthMm:0.#} mm wide{count}")));
+            string count = belt.Lanes.Count > 1 ? Invariant($" · {lane.Blanks} {(lane.Blanks == 1 ? "blank" : "blanks")}") : "";
+            string kept = belt.Lanes.Count > 1 && lane.EndMm > 0 ? Invariant($", kept free to {lane.EndMm:0.#} mm") : "";
+            rows.Add(new(name, Invariant($"starts at {lane.StartMm:0.#} mm from the belt's origin, {lane.WidthMm:0.#} mm wide{kept}{count}")));
         }
+
+        if (belt.Lanes.Count > 1 && belt.Lanes.All(l => l.Loaded > 0))
+            rows.Add(new("Loading order", Invariant($"lane {string.Join(", ", belt.Lanes.OrderBy(l => l.Loaded).Select(l => l.Number))}")));
+        if (!roll)
+            rows.Add(new("Pieces per hour", Invariant($"{context.Run.Time.PerHour(context.Run.Items.Sum(i => i.Pieces)):0}, set-up not counted")));
 
         rows.Add(new("Zones to open", Zones(context.Press, belt.OpenZones)));
         rows.Add(new("Zones to shut", Zones(context.Press, belt.ShutZones)));
         rows.Add(new("Hold-down", context.Run.SetUp.HoldDown));
         return rows;
     }
+
+    private static string SideOf(LoadSide side) => side switch
+    {
+        LoadSide.Origin => "beside the belt at its origin",
+        LoadSide.Far => "beside the belt across from its origin",
+        _ => "front of the belt",
+    };
 
     private static string Zones(PressDescription press, IReadOnlyList<string> ids) => ids.Count == 0
         ? "none"
