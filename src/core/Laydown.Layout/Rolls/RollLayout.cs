@@ -1,65 +1,87 @@
-using Laydown.Layout.Boards;
-using Laydown.Layout.Packing;
+using Laydown.Layout.Search;
 using Laydown.Layout.Sheets;
 using Laydown.Measures;
 
 namespace Laydown.Layout.Rolls;
 
-/// <summary>Lays rectangles out on one length of roll, as short as can be found.</summary>
+/// <summary>Lays rectangles out on one length of roll, or on two rolls side by side, as short or as cheap as can be found.</summary>
 public static class RollLayout
 {
+    /// <summary>Fillings of each choice of rolls before the best choice is worked on.</summary>
+    private const int FirstFillings = 300;
+
+    /// <summary>Placings that one order of the old count is worth.</summary>
+    private const long WorkOfAnOrder = 40_000;
+
     /// <summary>One long layout: the roll's width × the length used, lead-in and lead-out contained; y runs along the roll.</summary>
     /// <remarks>
     /// For edge-to-edge cutting the roll is a row of sections with a full cut between them, each cut on by a tree of cuts; for free cutting
-    /// also packed without sections, and the shorter is kept. Pieces wider than the roll, and whatever the length left on the roll cannot
+    /// it is packed without sections. Pieces wider than the roll, and whatever the length left on the roll cannot
     /// take, come back as unplaced.
     /// </remarks>
     /// <exception cref="ArgumentException">An id comes twice, a size is not over 0, a quantity is under 1, or the margins leave nothing of the roll.</exception>
     /// <exception cref="OperationCanceledException">Cancelled; nothing is kept.</exception>
     public static LayoutResult Solve(IReadOnlyList<Piece> pieces, RollRules rules, CancellationToken cancellation)
     {
-        Demand(rules);
-        int width = Micro.Down(rules.WidthMm - (2 * rules.EdgeMarginMm)) + Micro.Up(rules.GapMm);
-        int length = Micro.Down(rules.LengthMm - rules.LeadInMm - rules.LeadOutMm) + Micro.Up(rules.GapMm);
-        IReadOnlyList<PieceType> all = PieceType.From(pieces, rules.GapMm);
-        List<UnplacedPiece> unplaced = [.. all.Where(t => !t.Fits(width, length)).Select(t => TooLarge(t.Piece, rules))];
-        IReadOnlyList<PieceType> types = [.. all.Where(t => t.Fits(width, length)).Select((t, i) => t with { Index = i })];
-        if (types.Count == 0)
-            return new([], unplaced);
-
-        IReadOnlyList<Spot> spots = new RollSearch(types, width, rules).Best(cancellation);
-        IReadOnlyList<Spot> kept = [.. spots.Where(s => s.Place.Top <= length)];
-        unplaced.AddRange(spots.Where(s => s.Place.Top > length).GroupBy(s => s.Type).Select(g => TooLong(types[g.Key].Piece, g.Count(), rules)));
-        return new([Write(kept, types, rules)], unplaced);
-    }
-
-    private static void Demand(RollRules rules)
-    {
         ArgumentNullException.ThrowIfNull(rules);
-        Bounds.Within(rules.EdgeMarginMm, 0, 10_000, nameof(rules));
-        Bounds.Within(rules.GapMm, 0, 1000, nameof(rules));
-        Bounds.Within(rules.LeadInMm, 0, 100_000, nameof(rules));
-        Bounds.Within(rules.LeadOutMm, 0, 100_000, nameof(rules));
+        ArgumentNullException.ThrowIfNull(pieces);
         Bounds.Within(rules.Iterations, 0, 10_000_000, nameof(rules));
-        Bounds.Within(rules.WidthMm - (2 * rules.EdgeMarginMm), 1, 1_000_000, nameof(rules));
-        Bounds.Within(rules.LengthMm - rules.LeadInMm - rules.LeadOutMm, 1, 1_000_000, nameof(rules));
+        RollStock stock = new("roll", rules.WidthMm, rules.LengthMm, 0, rules.EdgeMarginMm);
+        RollTerms terms = new(rules.GapMm, rules.LeadInMm, rules.LeadOutMm, rules.Process, rules.LeastSectionMm, rules.LongestSectionMm, AcrossMm: rules.WidthMm);
+        RollChecks.Demand([stock], terms);
+        long copies = Math.Max(1, pieces.Sum(p => (long)p.Quantity));
+        long fillings = rules.Process is CutProcess.Guillotine ? rules.Iterations : Math.Min(100L * rules.Iterations, rules.Iterations * WorkOfAnOrder / copies);
+        RollPlan plan = new RollCandidate(pieces, [stock], terms).Solve(new(rules.Seed, fillings), null, cancellation);
+        cancellation.ThrowIfCancellationRequested();
+        return new([.. plan.Strips.Select(s => s.Layout)], plan.Unplaced);
     }
 
-    private static SheetLayout Write(IReadOnlyList<Spot> spots, IReadOnlyList<PieceType> types, RollRules rules)
+    /// <summary>The cheapest plan on one of several rolls in stock, or on two of them side by side.</summary>
+    /// <param name="pieces">What is wanted.</param>
+    /// <param name="stocks">Rolls to choose from; at least one.</param>
+    /// <param name="terms">How they are printed and cut, and whether one or two lie on the press.</param>
+    /// <param name="rules">Chance, fillings of each worker, workers.</param>
+    /// <param name="better">Called with every better plan, one call at a time; may be null.</param>
+    /// <param name="stop">Ends the search; the best so far is returned.</param>
+    /// <returns>
+    /// The plan that leaves the fewest pieces without a place, then costs least, then advances least. Two rolls advance together, so both
+    /// are used up to the longer one's end. A piece lies on either roll. Pieces that fit none come back as unplaced.
+    /// </returns>
+    /// <exception cref="ArgumentException">
+    /// No roll, an id twice, a size not over 0, a quantity under 1, margins that leave nothing of a roll, a longest section under the least, or
+    /// no roll (or pair) that the press takes.
+    /// </exception>
+    public static RollPlan Solve(
+        IReadOnlyList<Piece> pieces, IReadOnlyList<RollStock> stocks, RollTerms terms, SearchRules rules, Action<RollPlan>? better, CancellationToken stop)
     {
-        int[] copies = new int[types.Count];
-        IReadOnlyList<Placement> placements = [.. spots.OrderBy(s => s.Place.Y).ThenBy(s => s.Place.X)
-            .Select(s => SheetWriter.Put(s, types[s.Type].Piece, rules.EdgeMarginMm, rules.LeadInMm, ++copies[s.Type]))];
-        double end = placements.Max(p => p.Place.TopMm);
-        return new(new(rules.WidthMm, end + rules.LeadOutMm), rules.EdgeMarginMm, placements, 1, []);
+        ArgumentNullException.ThrowIfNull(pieces);
+        ArgumentNullException.ThrowIfNull(rules);
+        RollChecks.Demand(stocks, terms);
+        IReadOnlyList<IReadOnlyList<RollStock>> choices = RollChecks.Choices(stocks, terms);
+        RollPlan? best = null;
+        void Keep(RollPlan plan)
+        {
+            if (best is not null && Rank(plan).CompareTo(Rank(best)) >= 0)
+                return;
+            best = plan;
+            better?.Invoke(plan);
+        }
+
+        // Every choice shortly, then the best of them as long as one likes.
+        RollCandidate[] candidates = [.. choices.Select(c => new RollCandidate(pieces, c, terms))];
+        RollPlan[] first = new RollPlan[candidates.Length];
+        for (int i = 0; i < candidates.Length; i++)
+        {
+            first[i] = candidates[i].Solve(rules with { Iterations = Math.Min(rules.Iterations, FirstFillings), Workers = 1 }, i == 0 ? Keep : null, stop);
+            Keep(first[i]);
+        }
+
+        int chosen = Enumerable.Range(0, first.Length).MinBy(i => Rank(first[i]));
+        if (rules.Iterations > FirstFillings && !stop.IsCancellationRequested)
+            Keep(candidates[chosen].Solve(rules, Keep, stop));
+        return best!;
     }
 
-    private static UnplacedPiece TooLarge(Piece piece, RollRules rules) => new(
-        piece.Id,
-        piece.Quantity,
-        Invariant($"{piece.Printed}{(piece.MayTurn ? ", may turn" : ", may not turn")}"),
-        Invariant($"at most {rules.WidthMm - (2 * rules.EdgeMarginMm):0.##} mm wide and {rules.LengthMm - rules.LeadInMm - rules.LeadOutMm:0.##} mm long; or panels"));
-
-    private static UnplacedPiece TooLong(Piece piece, int copies, RollRules rules) => new(
-        piece.Id, copies, Invariant($"no length left for {piece.Printed}"), Invariant($"a longer roll than {rules.LengthMm / 1000:0.##} m"));
+    private static (long Unplaced, double Cost, double Advance) Rank(RollPlan plan) =>
+        (plan.Unplaced.Sum(u => (long)u.Copies), Math.Round(plan.Cost, 9), Math.Round(plan.AdvanceMm, 6));
 }

@@ -12,6 +12,8 @@ namespace Laydown.Layout.Rolls;
 /// <param name="Process">Edge to edge: the roll is first cut across into sections. Free: anywhere.</param>
 /// <param name="Seed">Seed of the search; the same seed gives the same layout.</param>
 /// <param name="Iterations">How many orders are tried after the plain ones, fewer for over 400 copies; 0 for none.</param>
+/// <param name="LeastSectionMm">Least length between two cuts across, mm; 0 for none.</param>
+/// <param name="LongestSectionMm">Greatest length between two cuts across, mm; 0 for none.</param>
 public sealed record RollRules(
     double WidthMm,
     double LengthMm,
@@ -21,4 +23,6 @@ public sealed record RollRules(
     double LeadOutMm,
     CutProcess Process,
     int Seed = 1,
-    int Iterations = 200);
+    int Iterations = 200,
+    double LeastSectionMm = 0,
+    double LongestSectionMm = 0);

@@ -1,10 +1,14 @@
 using Laydown.Layout.Packing;
-using Laydown.Layout.Sheets;
 
 namespace Laydown.Layout.Rolls;
 
-/// <summary>Looks for the shortest strip: plain orders first, then a walk over orders.</summary>
-internal sealed class RollSearch(IReadOnlyList<PieceType> types, int width, RollRules rules)
+/// <summary>Looks for the shortest roll of sections: plain orders first, then a walk over orders.</summary>
+/// <param name="types">Pieces; each fits the width and the longest section one way or the other.</param>
+/// <param name="width">Usable width, µm.</param>
+/// <param name="seed">Seed of the walk.</param>
+/// <param name="iterations">Orders tried after the plain ones, fewer for many copies.</param>
+/// <param name="longest">Greatest length of a section, µm.</param>
+internal sealed class RollSearch(IReadOnlyList<PieceType> types, int width, int seed, int iterations, int longest)
 {
     private static readonly Split[] Splits = [Split.Across, Split.Upright, Split.ShortRest, Split.LargeRest];
 
@@ -12,63 +16,57 @@ internal sealed class RollSearch(IReadOnlyList<PieceType> types, int width, Roll
     private IReadOnlyList<Spot> best = [];
     private long bestLength = long.MaxValue;
 
-    internal IReadOnlyList<Spot> Best(CancellationToken cancellation)
+    internal IReadOnlyList<Spot> Best(CancellationToken stop)
     {
         IReadOnlyList<Entry> start = [];
         foreach (IReadOnlyList<Entry> order in Orders.Plain(types))
         {
             long before = bestLength;
-            Judge(order, cancellation);
+            Judge(order);
             if (bestLength < before)
                 start = order;
+            if (stop.IsCancellationRequested)
+                return best;
         }
 
-        Walk(Orders.InSteps(start), cancellation);
+        Walk(Orders.InSteps(start), stop);
         return best;
     }
 
-    private void Walk(List<Entry> start, CancellationToken cancellation)
+    private void Walk(List<Entry> start, CancellationToken stop)
     {
         if (start.Count < 2)
             return;
 
-        Chance chance = new(rules.Seed);
+        Chance chance = new(seed);
         (List<Entry> here, long length) = (start, bestLength);
-        int steps = Orders.Steps(rules.Iterations, types);
-        for (int i = 0; i < steps && bestLength > least; i++)
+        int steps = Orders.Steps(iterations, types);
+        for (int i = 0; i < steps && bestLength > least && !stop.IsCancellationRequested; i++)
         {
             List<Entry> next = Orders.Shaken(here, chance);
-            long nextLength = Judge(next, cancellation);
+            long nextLength = Judge(next);
             if (nextLength <= length)
                 (here, length) = (next, nextLength);
         }
     }
 
-    private long Judge(IReadOnlyList<Entry> order, CancellationToken cancellation)
+    private long Judge(IReadOnlyList<Entry> order)
     {
         long length = long.MaxValue;
         foreach (bool lying in (ReadOnlySpan<bool>)[true, false])
             foreach (Split split in Splits)
-                length = Math.Min(length, Keep(Sections.Fill(types, order, width, lying, split, cancellation)));
+                length = Math.Min(length, Keep(Sections.Fill(types, order, new(width, longest), lying, split)));
 
-        return rules.Process is CutProcess.Guillotine ? length : Math.Min(length, Keep(Unsectioned(order, cancellation)));
+        return length;
     }
 
     private long Keep(IReadOnlyList<Spot> spots)
     {
         long length = spots.Max(s => (long)s.Place.Top);
-        if (length < bestLength)
+        if (spots.Count > best.Count || (spots.Count == best.Count && length < bestLength))
             (best, bestLength) = (spots, length);
 
         return length;
-    }
-
-    private List<Spot> Unsectioned(IReadOnlyList<Entry> order, CancellationToken cancellation)
-    {
-        cancellation.ThrowIfCancellationRequested();
-        int tall = (int)Math.Min(int.MaxValue, types.Sum(t => (long)Math.Max(t.W, t.H) * t.Piece.Quantity));
-        MaximalRectangles strip = new(width, tall, Fit.Low);
-        return SheetFill.Place(types, order, [.. order.Select(e => e.Copies)], strip, new int[order.Count]);
     }
 
     private static long LeastLength(IReadOnlyList<PieceType> types, int width)

@@ -8,8 +8,10 @@ namespace Laydown.Layout.Sheets;
 /// <param name="Placements">Where the pieces lie.</param>
 /// <param name="Repeats">How many sheets carry exactly this picture; copies are numbered on the first.</param>
 /// <param name="Offcuts">Usable rectangles left over, mm on the sheet.</param>
+/// <param name="CutsAcrossMm">On a roll, where it is cut across from edge to edge between two sections, mm from its start, ascending; else null.</param>
 public sealed record SheetLayout(
-    SizeMm Sheet, double EdgeMarginMm, IReadOnlyList<Placement> Placements, int Repeats, IReadOnlyList<RectMm> Offcuts)
+    SizeMm Sheet, double EdgeMarginMm, IReadOnlyList<Placement> Placements, int Repeats, IReadOnlyList<RectMm> Offcuts,
+    IReadOnlyList<double>? CutsAcrossMm = null)
 {
     /// <summary>Share of the sheet under pieces, percent.</summary>
     [System.Text.Json.Serialization.JsonIgnore]

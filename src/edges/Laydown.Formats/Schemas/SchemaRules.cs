@@ -77,6 +77,8 @@ internal static class SchemaRules
         ["currency"] = Form("^[A-Z]{3}$", 3, "three capital letters, such as EUR"),
 
         // Sizes and places.
+        ["Lane.blankId"] = Text(1, 200),
+        ["cutsAcrossMm"] = Both(Entries(0, 100_000), Each(From(0, 1_000_000))),
         ["widthMm"] = Over(0, 100_000),
         ["heightMm"] = Over(0, 100_000),
         ["lengthMm"] = Over(0, 100_000),
