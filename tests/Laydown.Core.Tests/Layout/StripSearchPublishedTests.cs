@@ -4,7 +4,7 @@ using Laydown.Layout.Strips;
 
 namespace Laydown.Core.Tests.Layout;
 
-/// <summary>Strips whose pieces fill them without waste, so that the least length is known. [HopperTurton2001] [Burke2004]</summary>
+/// <summary>Strips whose pieces fill them without waste, so that the least length is known. [HopperTurton2001] [Burke2004] [Hopper2000]</summary>
 public sealed class StripSearchPublishedTests
 {
     /// <summary>Name, may turn, and what is wanted over the least length: nothing, but one step (of 60, of 150) where this many fillings do not do.</summary>
@@ -16,6 +16,9 @@ public sealed class StripSearchPublishedTests
     [InlineData("BKW1", false, 0)]
     [InlineData("BKW3", false, 0)]
     [InlineData("BKW9", false, 1)]
+    [InlineData("n3c", false, 0)]
+    [InlineData("t1b", false, 0)]
+    [InlineData("t2b", false, 0)]
     [InlineData("C1_1", true, 0)]
     [InlineData("C2_1", true, 0)]
     [InlineData("C3_1", true, 0)]

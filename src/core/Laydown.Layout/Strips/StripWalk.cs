@@ -17,14 +17,18 @@ internal sealed class StripWalk
 
     private const double TurnShare = 0.25;
 
+    /// <summary>Fillings between two visits to the tree of a small strip, and tries of a visit: about as much work as those fillings.</summary>
+    private const int TreeAfter = 4000, TreeTries = 10;
+
     private readonly StripPieces pieces;
     private readonly int least, usable;
     private readonly StripRows rows;
     private readonly StripFill fill;
     private readonly Chance chance;
     private readonly int length;
+    private readonly StripTree? tree;
     private long waste, bestLeft, budget;
-    private int step, goal, walks;
+    private int step, goal, walks, sinceTree, trees;
     private double reach = 0.5;
 
     internal StripWalk(StripPieces pieces, StripProblem problem, int least, StripRecord start, long seed)
@@ -38,6 +42,7 @@ internal sealed class StripWalk
         chance = new(seed);
         length = (int)Math.Clamp(WalkWork / pieces.Count, 300, 20_000);
         step = length;
+        tree = StripTree.Serves(pieces, problem) ? new(pieces, problem, seed + 7919) : null;
     }
 
     /// <summary>The lowest strip known.</summary>
@@ -54,10 +59,26 @@ internal sealed class StripWalk
     internal void Run(long fillings, CancellationToken stop)
     {
         for (long i = 0; i < fillings && Best.Height > least && !stop.IsCancellationRequested; i++)
+        {
             if (step >= length || goal >= Best.Height)
                 Begin();
             else
                 Step();
+            if (tree is not null && ++sinceTree >= TreeAfter)
+                Climb(tree, stop);
+        }
+    }
+
+    // Mostly for the least height, where little may be wasted and the tree is narrow.
+    private void Climb(StripTree small, CancellationToken stop)
+    {
+        sinceTree = 0;
+        for (int i = 0; i < TreeTries && Best.Height > least && !stop.IsCancellationRequested; i++)
+        {
+            int upTo = ++trees % 4 > 0 ? least : least + chance.Below(Best.Height - least);
+            if (small.Try(upTo) is { } found)
+                Best = found;
+        }
     }
 
     // Aims lower the more, the better the last aims were reached.

@@ -10,6 +10,9 @@ namespace Laydown.Output.Documents;
 /// <summary>Puts a run into the words of its set-up sheet.</summary>
 internal static class SetUpContents
 {
+    /// <summary>Cuts across a roll that are listed one by one.</summary>
+    private const int MostCuts = 12;
+
     /// <summary>The words of a run's set-up sheet.</summary>
     internal static SetUpContent Of(RunContext context)
     {
@@ -73,6 +76,9 @@ internal static class SetUpContents
             rows.Add(new(name, Invariant($"starts at {lane.StartMm:0.#} mm from the belt's origin, {lane.WidthMm:0.#} mm wide{kept}{count}")));
         }
 
+        IReadOnlyList<double> across = roll ? context.Run.Sheets[0].CutsAcrossMm ?? [] : [];
+        if (across.Count > 0)
+            rows.Add(new("Cut across at", Invariant($"{string.Join(" · ", across.Take(MostCuts).Select(c => Invariant($"{c:0}")))}{(across.Count > MostCuts ? " …" : "")} mm from the start · {across.Count + 1} sections")));
         if (belt.Lanes.Count > 1 && belt.Lanes.All(l => l.Loaded > 0))
             rows.Add(new("Loading order", Invariant($"lane {string.Join(", ", belt.Lanes.OrderBy(l => l.Loaded).Select(l => l.Number))}")));
         if (!roll)

@@ -12,7 +12,7 @@ namespace Laydown.Output.PressFiles;
 /// <summary>Cut paths of a sheet as SVG in millimetres, seen with its first printed face up.</summary>
 /// <remarks>
 /// One group for each way of cutting, named as in [ISO19593-1]. Square pieces are cut at their trim, contour pieces along the artwork's own
-/// outlines; panels keep their overlap. Holes come from the artwork, else from the corners by rule.
+/// outlines; panels keep their overlap. A roll is cut across from edge to edge between its sections. Holes come from the artwork, else from the corners by rule.
 /// </remarks>
 internal sealed class CutDrawing
 {
@@ -39,6 +39,8 @@ internal sealed class CutDrawing
     public static string Svg(RunContext context, int number)
     {
         CutDrawing drawing = new(context, context.Run.Sheets[number]);
+        foreach (double y in drawing.sheet.CutsAcrossMm ?? [])
+            drawing.AddPath("Cutting", [new(0, y), new(drawing.sheet.Sheet.WidthMm, y)], closed: false);
         foreach (Placement placement in drawing.sheet.Placements)
             drawing.Add(placement);
         return drawing.Text(number);
