@@ -12,5 +12,6 @@ internal static class LayoutFamilies
         new IrregularStripFamily(),
         new IrregularBoardsFamily(),
         new StripFamily(),
+        new LaneFamily(),
     ];
 }

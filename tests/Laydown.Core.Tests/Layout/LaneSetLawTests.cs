@@ -16,6 +16,11 @@ public sealed class LaneSetLawTests
         (long Uncovered, int Open, long Reach)? best = new LaneBruteForce(drawn.Belt, drawn.Widths, drawn.AnyOrder).Best();
         Reading<BeltPlace> place = LanePlan.Solve("run", drawn.Blanks, drawn.AnyOrder, drawn.Belt);
 
+        // The bench reads the same cases and values from a table.
+        string[] kept = LayoutData.Rows("lanes/lanes.csv").Single(r => r[0] == Invariant($"{seed}"));
+        string[] tried = best is { } b ? [Invariant($"{b.Uncovered}"), Invariant($"{b.Open}"), Invariant($"{b.Reach}")] : ["", "", ""];
+        Assert.Equal(tried, kept[^3..]);
+        Assert.Equal(drawn.Widths.Select(w => Invariant($"{w}")), kept[10].Split(' '));
         Assert.Equal(best is not null, place.IsTaken);
         if (best is null)
             return;
