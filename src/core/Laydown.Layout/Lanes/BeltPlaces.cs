@@ -36,7 +36,7 @@ public static class BeltPlaces
         Belt atStation = belt with { LaysMm = [stationStartMm], MaxLanes = 1, PinsMm = null };
         BeltChecks.Demand(atStation);
         SizeMm roll = new(widthMm, lengthMm);
-        LaneChoice? choice = new LaneSearch(atStation, [new(Micro.Up(widthMm), 1, 1)], anyOrder: true, mostLanes: 1).Best();
+        LaneChoice? choice = new LaneSearch(atStation, [new(Micro.Up(widthMm), 1, 1)], anyOrder: true, mostLanes: 1, []).Best();
         return choice is null
             ? Reading.Refused<BeltPlace>(BeltChecks.NoPlace(name, new(widthMm + stationStartMm, 0), mayTurn: false, atStation))
             : Reading.Of(BeltChecks.Place(atStation, roll, turned: false, choice, 1, "none"));

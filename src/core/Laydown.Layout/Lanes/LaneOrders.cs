@@ -6,7 +6,7 @@ internal sealed class LaneOrders
     private readonly IReadOnlyList<LaneType> types;
     private readonly bool anyOrder;
     private readonly int mostLanes;
-    private readonly int[] place;
+    private readonly int[] place, after;
 
     internal LaneOrders(IReadOnlyList<LaneType> types, bool anyOrder, int mostLanes)
     {
@@ -18,6 +18,8 @@ internal sealed class LaneOrders
             place[i] = States;
             States *= types[i].Most + 1;
         }
+
+        after = [.. Enumerable.Range(0, States * types.Count).Select(i => Next(i / types.Count, i % types.Count))];
     }
 
     /// <summary>How many states there are; 0 is the empty belt.</summary>
@@ -33,7 +35,9 @@ internal sealed class LaneOrders
     }
 
     /// <summary>The state once a sheet of a type lies next, or −1 where it may not.</summary>
-    internal int After(int state, int type)
+    internal int After(int state, int type) => after[(state * types.Count) + type];
+
+    private int Next(int state, int type)
     {
         int all = 0;
         for (int i = 0; i < types.Count; i++)

@@ -25,11 +25,12 @@ public static class LanePlan
         Bounds.Within(count, 1, 1_000_000);
         int lanes = Math.Min(Math.Max(1, belt.MaxLanes), count);
         IReadOnlyList<bool> ways = mayTurn ? [false, true] : [false];
+        Dictionary<int, LaneHold?[]> known = [];
         IEnumerable<(LaneChoice? Choice, SizeMm Lying, bool Turned, double Feed)> places =
             from turned in ways
             from n in Enumerable.Range(1, lanes)
             let lying = turned ? blank.Turned() : blank
-            select (Lay(lying, n, belt), lying, turned, lying.HeightMm * Math.Ceiling(count / (double)n));
+            select (Lay(lying, n, belt, known), lying, turned, lying.HeightMm * Math.Ceiling(count / (double)n));
 
         (LaneChoice? choice, SizeMm size, bool isTurned, _) = places.Where(p => p.Choice is not null)
             .OrderBy(p => p.Feed).ThenBy(p => p.Choice!.Cost.Uncovered).ThenBy(p => p.Choice!.Open.Count).ThenBy(p => p.Turned).ThenBy(p => p.Choice!.Types.Count)
@@ -67,7 +68,7 @@ public static class LanePlan
             : Reading.Refused<BeltPlace>(BeltChecks.NoPlaceTogether(name, blanks, anyOrder, belt));
     }
 
-    private static LaneChoice? Lay(SizeMm lying, int lanes, Belt belt) => lying.HeightMm > belt.MaxFeedMm + 1e-6
+    private static LaneChoice? Lay(SizeMm lying, int lanes, Belt belt, Dictionary<int, LaneHold?[]> known) => lying.HeightMm > belt.MaxFeedMm + 1e-6
         ? null
-        : new LaneSearch(belt, [new(Micro.Up(lying.WidthMm), lanes, lanes)], anyOrder: true, lanes).Best();
+        : new LaneSearch(belt, [new(Micro.Up(lying.WidthMm), lanes, lanes)], anyOrder: true, lanes, known).Best();
 }

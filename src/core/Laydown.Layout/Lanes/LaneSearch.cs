@@ -20,7 +20,8 @@ internal sealed class LaneSearch
     private readonly double[] laysMm;
     private readonly long[] lays;
     private readonly int[] spanning;
-    private readonly LaneHold?[,] holds;
+    private readonly LaneHold?[][] holds;
+    private readonly Dictionary<int, LaneHold?[]> known;
     private readonly int[,] next;
     private readonly LaneCost[,,] cost;
     private readonly int[,,] choice;
@@ -30,16 +31,17 @@ internal sealed class LaneSearch
     /// <param name="types">Sheets.</param>
     /// <param name="anyOrder">Whether they may lie in any order; else types come in the order given, from the origin.</param>
     /// <param name="mostLanes">Most lanes of all types.</param>
-    internal LaneSearch(Belt belt, IReadOnlyList<LaneType> types, bool anyOrder, int mostLanes)
+    /// <param name="known">Holds of this belt by the width of the sheet, from searches before; new ones are added.</param>
+    internal LaneSearch(Belt belt, IReadOnlyList<LaneType> types, bool anyOrder, int mostLanes, Dictionary<int, LaneHold?[]> known)
     {
-        (this.belt, this.types) = (belt, types);
+        (this.belt, this.types, this.known) = (belt, types, known);
         orders = new(types, anyOrder, mostLanes);
         zoneIndex = [.. Enumerable.Range(0, belt.Zones.Count).OrderBy(i => belt.Zones[i].StartMm)];
         zones = [.. zoneIndex.Select(i => (Near(belt.Zones[i].StartMm), Near(belt.Zones[i].EndMm)))];
         laysMm = [.. belt.LaysMm.DistinctBy(Near).Order()];
         lays = [.. laysMm.Select(Near)];
         spanning = [.. lays.Select(l => Array.FindIndex(zones, z => z.Start < l && l < z.End))];
-        holds = new LaneHold?[types.Count, lays.Length];
+        holds = new LaneHold?[types.Count][];
         next = new int[types.Count, lays.Length];
         cost = new LaneCost[lays.Length + 1, orders.States, 2];
         choice = new int[lays.Length + 1, orders.States, 2];
@@ -65,20 +67,29 @@ internal sealed class LaneSearch
     private void Prepare()
     {
         for (int type = 0; type < types.Count; type++)
+        {
+            int width = types[type].Width;
+            if (!known.TryGetValue(width, out LaneHold?[]? row))
+                known[width] = row = [.. lays.Select(l => Hold(l, width))];
+
+            holds[type] = row;
             for (int lay = 0; lay < lays.Length; lay++)
             {
-                int width = types[type].Width;
-                long start = lays[lay], after = start + width + Near(belt.LaneGapMm);
-                next[type, lay] = lay + 1;
-                while (next[type, lay] < lays.Length && lays[next[type, lay]] < after)
-                    next[type, lay]++;
-                if (start < 0 || start + width > Near(belt.WidthMm) || !LanePins.Hold(belt, start, width))
-                    continue;
-
-                long share = (long)Math.Ceiling((width * belt.HoldSharePercent / 100) - 1e-3);
-                LaneHold hold = new(zones, start, width, share, Near(belt.UnheldStripMm));
-                holds[type, lay] = hold;
+                int to = lay + 1;
+                while (to < lays.Length && lays[to] < lays[lay] + width + Near(belt.LaneGapMm))
+                    to++;
+                next[type, lay] = to;
             }
+        }
+    }
+
+    private LaneHold? Hold(long start, int width)
+    {
+        if (start < 0 || start + width > Near(belt.WidthMm) || !LanePins.Hold(belt, start, width))
+            return null;
+
+        long share = (long)Math.Ceiling((width * belt.HoldSharePercent / 100) - 1e-3);
+        return new(zones, start, width, share, Near(belt.UnheldStripMm));
     }
 
     private void Look(int lay, int state, int open)
@@ -88,7 +99,7 @@ internal sealed class LaneSearch
         int chosen = -1;
         for (int type = 0; type < types.Count; type++)
         {
-            int after = holds[type, lay] is null ? -1 : orders.After(state, type);
+            int after = holds[type][lay] is null ? -1 : orders.After(state, type);
             if (after < 0)
                 continue;
 
@@ -104,7 +115,7 @@ internal sealed class LaneSearch
     // What laying a sheet here costs with all that follows; ends: 1 its first zone is open, 2 its last.
     private LaneCost? Laid(int lay, int type, int ends, int open, int after)
     {
-        LaneHold hold = holds[type, lay]!;
+        LaneHold hold = holds[type][lay]!;
         bool first = (ends & 1) == 1;
         LaneCost own = hold.Cost(first, (ends & 2) == 2);
         LaneCost rest = own.IsNone ? LaneCost.None : cost[next[type, lay], after, OpenAfter(lay, type, ends)];
@@ -120,7 +131,7 @@ internal sealed class LaneSearch
     private int OpenAfter(int lay, int type, int ends)
     {
         int to = next[type, lay];
-        return (ends & 2) == 2 && to < lays.Length && spanning[to] == holds[type, lay]!.Last ? 1 : 0;
+        return (ends & 2) == 2 && to < lays.Length && spanning[to] == holds[type][lay]!.Last ? 1 : 0;
     }
 
     private LaneChoice Trace()
@@ -142,7 +153,7 @@ internal sealed class LaneSearch
             (int type, int ends) = (chosen / 4, chosen % 4);
             laid.Add(type);
             starts.Add(laysMm[lay]);
-            set |= holds[type, lay]!.Set((ends & 1) == 1, (ends & 2) == 2);
+            set |= holds[type][lay]!.Set((ends & 1) == 1, (ends & 2) == 2);
             (lay, state, open) = (next[type, lay], orders.After(state, type), OpenAfter(lay, type, ends));
         }
 

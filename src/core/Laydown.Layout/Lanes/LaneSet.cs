@@ -10,6 +10,7 @@ internal sealed class LaneSet
     private readonly bool anyOrder;
     private readonly Belt belt;
     private readonly int mostLanes;
+    private readonly Dictionary<int, LaneHold?[]> known = [];
     private readonly IReadOnlyList<int> turns;
 
     internal LaneSet(IReadOnlyList<LaneBlank> blanks, bool anyOrder, Belt belt)
@@ -56,7 +57,7 @@ internal sealed class LaneSet
         foreach (int turned in turns)
         {
             IReadOnlyList<LaneType>? types = Types(turned, feed);
-            LaneChoice? choice = types is null ? null : new LaneSearch(belt, types, anyOrder, mostLanes).Best();
+            LaneChoice? choice = types is null ? null : new LaneSearch(belt, types, anyOrder, mostLanes, known).Best();
             if (choice is not null && (best is null || choice.Cost.CompareTo(best.Value.Choice.Cost) < 0))
                 best = (choice, turned);
         }
