@@ -1,3 +1,4 @@
+using Laydown.Geometry.Shapes;
 using Laydown.Layout.Boards;
 using Laydown.Layout.Lanes;
 using Laydown.Layout.Panels;
@@ -26,14 +27,22 @@ internal static class SheetLayouts
     /// <summary>What a blank and its piece may differ, mm (common practice, no source).</summary>
     private const double BlankToleranceMm = 1;
 
+    /// <summary>Shorter side a rest of a board must have to be kept, mm (common practice, no source).</summary>
+    private const double OffcutLeastSideMm = 150;
+
     /// <summary>The layouts, or why the stock does not go onto the belt. Pieces without a place come back with the layouts of the others.</summary>
-    public static Reading<LaidOut> Of(FormedRun run, CancellationToken cancellation)
+    /// <param name="run">The formed run.</param>
+    /// <param name="contours">Contours of items that are cut to one, by item id, mm of the printed picture.</param>
+    /// <param name="cancellation">Ends the work.</param>
+    public static Reading<LaidOut> Of(FormedRun run, IReadOnlyDictionary<string, Shape> contours, CancellationToken cancellation)
     {
         IReadOnlyList<Item> items = [.. run.Items.Select(i => i.Ready.Item)];
         LayoutResult result = run.Stock.Kind switch
         {
             StockKind.Roll => OnRoll(items, run, cancellation),
             StockKind.Blank => BlankLayout.Solve([.. items.Select(i => PieceOf(i, run.Stock))], run.Stock.Size, BlankToleranceMm),
+            _ when contours.Count > 0 => new ContourSheets(GapMm, run.Stack.Layers[0].Mirrored).OnBoards(
+                [.. items.Select(i => PieceOf(i, run.Stock))], contours, SheetFrame(run), run.Press.EdgeMarginMm, OffcutLeastSideMm, cancellation),
             _ => OnBoards(items, run, cancellation),
         };
         if (result.Sheets.Count == 0)

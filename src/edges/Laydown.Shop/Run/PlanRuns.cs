@@ -1,3 +1,4 @@
+using Laydown.Geometry.Shapes;
 using Laydown.Measures;
 using Laydown.Plan.Runs;
 using Laydown.Shop.Build;
@@ -90,7 +91,9 @@ public sealed class PlanRuns(Catalogue catalogue, IShopStore store, IInkMeasure 
         {
             HashSet<string> ids = [.. measured.Select(m => m.Item.Id)];
             FormedRun left = group with { Items = [.. group.Items.Where(i => ids.Contains(i.Ready.Item.Id))] };
-            Reading<LaidOut> laid = SheetLayouts.Of(left, cancellation);
+            Dictionary<string, Shape> contours = ids.Select(id => (id, Area: ItemContours.Of(desk.Items[id])))
+                .Where(c => c.Area is not null).ToDictionary(c => c.id, c => c.Area!, StringComparer.Ordinal);
+            Reading<LaidOut> laid = SheetLayouts.Of(left, contours, cancellation);
             if (laid is { IsTaken: true, Value.Unplaced.Count: 0 })
                 return laid.Value;
 
