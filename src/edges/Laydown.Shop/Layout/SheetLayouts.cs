@@ -16,13 +16,13 @@ namespace Laydown.Shop.Layout;
 internal static class SheetLayouts
 {
     /// <summary>Kerf of saw or knife and room for the tool between two printed rectangles, mm (common practice, no source).</summary>
-    private const double GapMm = 5;
+    internal const double GapMm = 5;
 
     /// <summary>Two panels of a wall graphic overlap by this much, mm (common practice, no source).</summary>
     private const double OverlapMm = 20;
 
     /// <summary>Bare roll before and after the pieces, mm (common practice, no source).</summary>
-    private const double LeadMm = 150;
+    internal const double LeadMm = 150;
 
     /// <summary>What a blank and its piece may differ, mm (common practice, no source).</summary>
     private const double BlankToleranceMm = 1;
@@ -84,10 +84,10 @@ internal static class SheetLayouts
         item.Id, item.Printed, item.BleedMm, item.Quantity, MayTurn: item.UpAlongGrain is null || stock.Grain == GrainDirection.None);
 
     // A saw goes from edge to edge; as soon as one piece is cut to its contour, the sheet goes to the router.
-    private static CutProcess ProcessOf(IReadOnlyList<Item> items) =>
+    internal static CutProcess ProcessOf(IReadOnlyList<Item> items) =>
         items.Any(i => i.Finishing.Any(f => f.Kind is FinishingKind.CutContour)) ? CutProcess.Free : CutProcess.Guillotine;
 
-    private static Reading<BeltPlace> OnBelt(FormedRun run, LayoutResult result)
+    internal static Reading<BeltPlace> OnBelt(FormedRun run, LayoutResult result)
     {
         PressDescription press = run.Press;
         Belt belt = new(

@@ -16,6 +16,12 @@ namespace Laydown.Shop.Run;
 /// <param name="looks">Looks of the shop; null where no item is printed from one.</param>
 public sealed class PlanRuns(Catalogue catalogue, IShopStore store, IInkMeasure measure, LookShelf? looks = null)
 {
+    /// <summary>Measures the ink of a piece.</summary>
+    internal IInkMeasure Measure => measure;
+
+    /// <summary>Looks of the shop; null where no item is printed from one.</summary>
+    internal LookShelf? Looks => looks;
+
     /// <summary>
     /// Plans all ready items. Run ids are <c>R-yyyymmdd-NN</c>, counted up from the last of that day, so equal shops give equal ids.
     /// Planned runs that lost an item, because it changed, are dissolved first and their other items planned anew.
@@ -108,7 +114,8 @@ public sealed class PlanRuns(Catalogue catalogue, IShopStore store, IInkMeasure 
         return null;
     }
 
-    private static PlannedItem Planned(FormedItem item, IReadOnlyList<LayerInk> ink, ItemRecord record) => new(
+    /// <summary>An item with what was measured of it.</summary>
+    internal static PlannedItem Planned(FormedItem item, IReadOnlyList<LayerInk> ink, ItemRecord record) => new(
         item.Ready.Item,
         item.Ready.OrderId,
         [.. ink.Select(i => new LayerCoverage(i.Layer, i.Role, i.MeanCoverage, i.MaxTotal))],
