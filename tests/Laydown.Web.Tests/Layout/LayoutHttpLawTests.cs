@@ -18,17 +18,17 @@ public sealed class LayoutHttpLawTests
         JsonNode layout = (await served.Client.GetFromJsonAsync<JsonNode>(Address))!["result"]!;
         Assert.Empty(layout["report"]!["conflicts"]!.AsArray());
         JsonNode sheets = layout["sheets"]!, mark = layout["mark"]!;
-        int last = sheets[1]!["spots"]!.AsArray().Count - 1;
-        object edit = new { verb = "move", sheet = 1, spot = last, xMm = 500.5, yMm = 1500 };
-        JsonNode edited = (await Send(served, HttpMethod.Post, Address + "/edit", new { sheets, edit })).Body["result"]!;
-        Assert.Contains("lies 500.5 mm from the left and 1500 mm from below on board 2. No conflict.", (string)edited["told"]!, StringComparison.Ordinal);
+        JsonNode bare = (await Send(served, HttpMethod.Post, Address + "/edit", new { sheets, edit = new { verb = "addSheet", sheet = 0 } })).Body["result"]!["done"]!;
+        object edit = new { verb = "pull", sheet = 0, spot = 0, to = (int)bare["sheet"]!, xMm = 500.5, yMm = 1000 };
+        JsonNode edited = (await Send(served, HttpMethod.Post, Address + "/edit", new { sheets = bare["sheets"], edit })).Body["result"]!;
+        Assert.Contains("500.5 mm from the left and 1000 mm from below. No conflict.", (string)edited["told"]!, StringComparison.Ordinal);
         Assert.Equal(4, edited["clearances"]!.AsArray().Count);
 
         (HttpStatusCode status, JsonNode saved) = await Send(served, HttpMethod.Put, Address, new { mark, sheets = edited["done"]!["sheets"] });
         Assert.Equal(HttpStatusCode.OK, status);
         Assert.NotEqual((string)mark!, (string)saved["result"]!["layout"]!["mark"]!);
         RunRecord run = (await served.Shop.Store.RunAsync("R-20261126-01", CancellationToken.None))!;
-        Assert.Contains(run.Run.Sheets[1].Placements, p => p.Place is { XMm: 500.5, YMm: 1500 });
+        Assert.Contains(run.Run.Sheets.SelectMany(s => s.Placements), p => p.Place is { XMm: 500.5, YMm: 1000 });
         (status, JsonNode refused) = await Send(served, HttpMethod.Put, Address, new { mark, sheets });
         Assert.Equal(HttpStatusCode.Conflict, status);
         Assert.Equal("mark", (string)refused["result"]!["faults"]![0]!["field"]!);

@@ -47,7 +47,13 @@ public sealed class OpenLayout(Catalogue catalogue, IShopStore store, LookShelf?
             [.. context.Items.Select(i => new FormedItem(ReadyItems.Of(i.Item, i.OrderId, i.Artwork), i.Stack ?? run.Stack))], []);
         IReadOnlyDictionary<string, string> names = run.Sheets.SelectMany(s => s.Placements).Select(p => p.PieceId).Distinct(StringComparer.Ordinal)
             .ToDictionary(id => id, id => NameOf(run, id), StringComparer.Ordinal);
-        return Reading.Of(new OpenedLayout(record, context, RulesOf(formed, run), names, HandSheets.From(run.Sheets), MarkOf(run.Sheets), Closed(record)) { Formed = formed });
+        HandRules rules = RulesOf(formed, run);
+        IReadOnlyList<HandSheet> sheets = HandSheets.From(run.Sheets);
+
+        // Contours may reach into each other's rectangles; here only rectangles are judged.
+        if (LayoutConflicts.Of(sheets, rules).Any(c => c.Kind == ConflictKind.Overlap))
+            return Refused(run.Id, "sheets", "pieces that lie within each other's rectangles", "pieces laid out by their rectangles");
+        return Reading.Of(new OpenedLayout(record, context, rules, names, sheets, MarkOf(run.Sheets), Closed(record)) { Formed = formed });
     }
 
     // The pieces are those of the layout as it was planned, panels and all.

@@ -243,7 +243,7 @@ class HandLayout {
   options(sheet, more) {
     const shown = (name) => this.root.querySelector(`[data-show="${name}"]`)?.checked ?? false;
     return {
-      pieces: this.pieces, chosen: -1, clearances: [], small: false, marginMm: this.layout.edgeMarginMm, leadMm: this.layout.isRoll ? 150 : null,
+      pieces: this.pieces, chosen: -1, clearances: [], small: false, marginMm: this.layout.edgeMarginMm, leadMm: this.layout.isRoll ? this.layout.leadMm : null,
       pictures: shown("pictures"), cuts: shown("cuts"), conflicts: this.report.conflicts.filter((c) => c.sheet === sheet), ...more,
     };
   }

@@ -42,6 +42,7 @@ public static class LayoutInterface
         opened.Rules.Process,
         opened.Rules.GapMm,
         opened.Rules.EdgeMarginMm,
+        opened.Rules.LeadMm,
         Pieces = opened.Rules.Pieces.Select(p => new
         {
             p.Id, Name = opened.Names[p.Id], p.Printed, p.Quantity, p.MayTurn, p.Part,
