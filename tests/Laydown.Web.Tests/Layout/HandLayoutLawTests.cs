@@ -149,7 +149,7 @@ public sealed class HandLayoutLawTests(PageFixture fixture) : IClassFixture<Page
     private static Task<string> TouchActionAsync(IPage page) => page.Locator(Piece).EvaluateAsync<string>("e => getComputedStyle(e).touchAction");
 
     private static Task FingerAsync(IPage page, string type, double x, double y) => page.Locator("[data-bench]").EvaluateAsync(
-        "(bench, [type, x, y]) => { const over = type === 'pointerdown' ? document.elementFromPoint(x, y) : bench; bench.setPointerCapture = () => {}; "
+        "(bench, [type, x, y]) => { const over = type === 'pointerdown' ? bench.querySelector('[data-spot=\"0\"]') : bench; bench.setPointerCapture = () => {}; "
         + "over.dispatchEvent(new PointerEvent(type, { bubbles: true, pointerId: 7, pointerType: 'touch', isPrimary: true, button: 0, clientX: x, clientY: y })); }",
         new object[] { type, x, y });
 

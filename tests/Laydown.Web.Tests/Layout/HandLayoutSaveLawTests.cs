@@ -23,7 +23,7 @@ public sealed class HandLayoutSaveLawTests(PageFixture fixture) : IClassFixture<
         await page.GetByLabel("From below, mm").FillAsync("1200");
         await page.GetByRole(AriaRole.Button, new() { Name = "Lay it there" }).ClickAsync();
         await Assertions.Expect(HandLayoutLawTests.Told(page)).ToHaveTextAsync(new Regex("lies 30 mm from the left and 1200 mm from below"));
-        await page.GetByRole(AriaRole.Button, new() { Name = "Locked" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Locked", Exact = true }).ClickAsync();
         await Assertions.Expect(HandLayoutLawTests.Told(page)).ToHaveTextAsync(new Regex("is locked"));
 
         await page.GetByRole(AriaRole.Button, new() { Name = "Finish around what is locked" }).ClickAsync();

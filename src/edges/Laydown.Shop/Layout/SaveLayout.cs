@@ -62,7 +62,12 @@ public sealed class SaveLayout(ShopFolder folder, IShopStore store, OpenLayout o
             return Reading.Refused<RunRecord>(now is null ? Changed(run.Id) : Refusal(now, mark)!);
         RunRecord saved = now with
         {
-            Run = run, State = RunState.Waiting, InputHash = hash, FolderName = null, Files = [], Failure = now.Files.Count > 0 ? FilesGone : null,
+            Run = run,
+            State = RunState.Waiting,
+            InputHash = hash,
+            FolderName = null,
+            Files = [],
+            Failure = now.Files.Count > 0 ? FilesGone : null,
         };
 
         // The files go out of sight first: should the rest fail, they come back, and a kill in between leaves a run that is made again.

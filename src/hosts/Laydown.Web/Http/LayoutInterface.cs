@@ -45,7 +45,12 @@ public static class LayoutInterface
         opened.Rules.LeadMm,
         Pieces = opened.Rules.Pieces.Select(p => new
         {
-            p.Id, Name = opened.Names[p.Id], p.Printed, p.Quantity, p.MayTurn, p.Part,
+            p.Id,
+            Name = opened.Names[p.Id],
+            p.Printed,
+            p.Quantity,
+            p.MayTurn,
+            p.Part,
             Whole = WholeOf(opened, p.Id),
         }),
         opened.Sheets,
