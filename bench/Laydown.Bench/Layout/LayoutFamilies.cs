@@ -13,5 +13,7 @@ internal static class LayoutFamilies
         new IrregularBoardsFamily(),
         new StripFamily(),
         new LaneFamily(),
+        new FreeBoardsFamily(),
+        new ShopDayFamily(),
     ];
 }
