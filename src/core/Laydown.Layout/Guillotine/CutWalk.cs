@@ -1,0 +1,97 @@
+using Laydown.Layout.Packing;
+
+namespace Laydown.Layout.Guillotine;
+
+/// <summary>One walk of ruin and recreate towards a goal: all pieces on sheets that together cost less than the best known.</summary>
+/// <remarks>
+/// [GardeynWauters2022]: the limit of cost is the goal, the area of missing pieces is walked down by late acceptance [BurkeBykov2017]; once no piece is
+/// missing the goal is set lower and sheets are closed until it holds.
+/// </remarks>
+internal sealed class CutWalk
+{
+    private readonly CutJob job;
+    private readonly Chance chance;
+    private readonly CutFill fill;
+    private readonly long[] late;
+    private CutForest here, next;
+    private long limit = long.MaxValue;
+    private long step;
+
+    internal CutWalk(CutJob job, long seed, int memory)
+    {
+        this.job = job;
+        chance = new(seed);
+        fill = new(job, chance);
+        (here, next, Best) = (new(job), new(job), new(job));
+        late = new long[memory];
+        late.AsSpan().Fill(long.MaxValue);
+    }
+
+    /// <summary>The cheapest filling without missing pieces; else the one that misses least.</summary>
+    internal CutForest Best { get; }
+
+    /// <summary>Iterations made.</summary>
+    internal long Steps => step;
+
+    /// <summary>A first filling without limit.</summary>
+    internal void Start()
+    {
+        // A blink may leave a piece out: again, until nothing more finds a place.
+        int before;
+        do
+        {
+            before = here.MissingCount;
+            fill.Run(here, long.MaxValue);
+        }
+        while (here.MissingCount > 0 && here.MissingCount < before);
+        Keep();
+    }
+
+    /// <summary>Sets the goal: the most the sheets may cost.</summary>
+    internal void Aim(long most)
+    {
+        if (most >= limit)
+            return;
+
+        limit = most;
+        late.AsSpan().Fill(long.MaxValue);
+        while (here.Cost > limit)
+            here.CloseSheet(here.Open[chance.Below(here.Open.Length)]);
+        fill.Run(here, limit);
+        if (here.MissingCount == 0)
+            Keep();
+    }
+
+    /// <summary>One step; true where all pieces have found a place within the goal.</summary>
+    internal bool Step()
+    {
+        next.CopyFrom(here);
+        Ruin();
+        fill.Run(next, limit);
+        long missing = next.MissingArea;
+        ref long then = ref late[step % late.Length];
+        step++;
+        if (missing <= here.MissingArea || missing < then)
+            (here, next) = (next, here);
+        if (here.MissingArea < then)
+            then = here.MissingArea;
+        if (here.MissingCount > 0)
+            return false;
+
+        Keep();
+        return true;
+    }
+
+    private void Ruin()
+    {
+        int count = 4 + chance.Below(5);
+        for (int i = 0; i < count && next.Live.Length > 0; i++)
+            next.TakeOut(next.Live[chance.Below(next.Live.Length)]);
+    }
+
+    private void Keep()
+    {
+        if (here.MissingArea < Best.MissingArea || (here.MissingArea == Best.MissingArea && here.Cost < Best.Cost))
+            Best.CopyFrom(here);
+    }
+}
