@@ -15,5 +15,7 @@ internal static class LayoutFamilies
         new LaneFamily(),
         new FreeBoardsFamily(),
         new ShopDayFamily(),
+        new GuillotineBoardsFamily(),
+        new SeveralSizesFamily(),
     ];
 }

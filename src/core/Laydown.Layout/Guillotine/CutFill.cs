@@ -66,6 +66,29 @@ internal sealed class CutFill
         }
     }
 
+    /// <summary>Puts back all that finds a place, largest first, with no limit of cost: a quick first filling.</summary>
+    internal void InOrder(CutForest forest)
+    {
+        activeCount = 0;
+        foreach (int type in Enumerable.Range(0, typeCount).OrderByDescending(t => job.Types[t].Area).ThenBy(t => t))
+            for (int copies = forest.Left[type]; copies > 0; copies--)
+            {
+                LookAll(forest, type, count: true);
+                if (best[type].Node < 0)
+                {
+                    active[0] = type;
+                    activeCount = 1;
+                    bool opened = Open(forest, type, long.MaxValue);
+                    activeCount = 0;
+                    if (!opened || best[type].Node < 0)
+                        break;
+                }
+
+                CutChoice choice = best[type];
+                forest.Put(choice.Node, type, choice.Turned, choice.Upright, out _, out _);
+            }
+    }
+
     private void Put(CutForest forest, int i, int type, CutChoice choice)
     {
         CutNode was = forest[choice.Node];
@@ -187,11 +210,10 @@ internal sealed class CutFill
     // A bare sheet for a type that has no place: any affordable one that takes it, drawn by chance.
     private bool Open(CutForest forest, int type, long limit)
     {
-        CutType t = job.Types[type];
         int count = 0;
         for (int s = 0; s < shuffled.Length; s++)
         {
-            if (forest.Free[s] > 0 && forest.Cost + job.Costs[s] <= limit && t.Fits(job.Problem.Stocks[s].Width, job.Problem.Stocks[s].Height))
+            if (forest.Free[s] > 0 && forest.Cost + job.Costs[s] <= limit && job.WaysFor(type, s).Count > 0)
                 shuffled[count++] = s;
         }
 
@@ -199,15 +221,12 @@ internal sealed class CutFill
             return false;
 
         int stock = shuffled[chance.Below(count)];
-        int slot = forest.OpenSheet(stock, chance.Below(job.Parts[stock].Count));
+        IReadOnlyList<int> ways = job.WaysFor(type, stock);
+        int slot = forest.OpenSheet(stock, ways[chance.Below(ways.Count)]);
         for (int root = forest.SheetAt(slot).Root; root >= 0; root = forest[root].Next)
             for (int k = 0; k < activeCount; k++)
                 if (forest[root].Slot >= 0)
                     Look(forest, active[k], root, ref best[active[k]], true);
-        if (places[type] > 0)
-            return true;
-
-        forest.CloseSheet(slot);
-        return false;
+        return true;
     }
 }

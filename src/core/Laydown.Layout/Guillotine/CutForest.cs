@@ -51,6 +51,9 @@ internal sealed class CutForest
     /// <summary>Open sheets.</summary>
     internal ReadOnlySpan<int> Open => open.AsSpan(0, openCount);
 
+    /// <summary>All nodes of the pool; those not in use have no width.</summary>
+    internal ReadOnlySpan<CutNode> Nodes => nodes.AsSpan(0, used);
+
     internal ref readonly CutNode this[int node] => ref nodes[node];
 
     internal ref readonly CutSheet SheetAt(int slot) => ref sheets[slot];
@@ -384,7 +387,7 @@ internal sealed class CutForest
 
     private void Give(int node)
     {
-        nodes[node].Next = spare;
+        (nodes[node].Next, nodes[node].W) = (spare, 0);
         spare = node;
     }
 

@@ -9,6 +9,12 @@ namespace Laydown.Layout.Guillotine;
 /// </remarks>
 internal sealed class CutWalk
 {
+    /// <summary>Steps whose outcome is remembered for late acceptance.</summary>
+    private const int Memory = 100;
+
+    /// <summary>With more types than these the first filling takes them in a plain order: to weigh all against all takes too long.</summary>
+    private const int ManyTypes = 150;
+
     private readonly CutJob job;
     private readonly Chance chance;
     private readonly CutFill fill;
@@ -17,25 +23,25 @@ internal sealed class CutWalk
     private long limit = long.MaxValue;
     private long step;
 
-    internal CutWalk(CutJob job, long seed, int memory)
+    internal CutWalk(CutJob job, long seed)
     {
         this.job = job;
         chance = new(seed);
         fill = new(job, chance);
         (here, next, Best) = (new(job), new(job), new(job));
-        late = new long[memory];
+        late = new long[Memory];
         late.AsSpan().Fill(long.MaxValue);
     }
 
     /// <summary>The cheapest filling without missing pieces; else the one that misses least.</summary>
     internal CutForest Best { get; }
 
-    /// <summary>Iterations made.</summary>
-    internal long Steps => step;
-
     /// <summary>A first filling without limit.</summary>
     internal void Start()
     {
+        if (job.Types.Count > ManyTypes)
+            fill.InOrder(here);
+
         // A blink may leave a piece out: again, until nothing more finds a place.
         int before;
         do
@@ -47,39 +53,45 @@ internal sealed class CutWalk
         Keep();
     }
 
-    /// <summary>Sets the goal: the most the sheets may cost.</summary>
-    internal void Aim(long most)
+    /// <summary>Some steps towards a goal: the most the sheets may cost.</summary>
+    internal void Go(long goal, long steps, CancellationToken stop)
+    {
+        Aim(goal);
+        for (long i = 0; i < steps && !stop.IsCancellationRequested && limit >= job.LeastCost; i++)
+            if (Step())
+                Aim(Best.Cost - 1);
+    }
+
+    private void Aim(long most)
     {
         if (most >= limit)
             return;
 
         limit = most;
-        late.AsSpan().Fill(long.MaxValue);
+        if (limit < job.LeastCost)
+            return;
+
         while (here.Cost > limit)
             here.CloseSheet(here.Open[chance.Below(here.Open.Length)]);
         fill.Run(here, limit);
-        if (here.MissingCount == 0)
-            Keep();
+        late.AsSpan().Fill(here.MissingArea);
+        Keep();
     }
 
-    /// <summary>One step; true where all pieces have found a place within the goal.</summary>
-    internal bool Step()
+    // One step; true where all pieces have found a place within the goal.
+    private bool Step()
     {
         next.CopyFrom(here);
         Ruin();
         fill.Run(next, limit);
         long missing = next.MissingArea;
-        ref long then = ref late[step % late.Length];
-        step++;
+        ref long then = ref late[step++ % late.Length];
         if (missing <= here.MissingArea || missing < then)
             (here, next) = (next, here);
         if (here.MissingArea < then)
             then = here.MissingArea;
-        if (here.MissingCount > 0)
-            return false;
-
         Keep();
-        return true;
+        return here.MissingCount == 0;
     }
 
     private void Ruin()

@@ -10,9 +10,12 @@ namespace Laydown.Layout.Sheets;
 /// <param name="Offcuts">Usable rectangles left over, mm on the sheet.</param>
 /// <param name="CutsAcrossMm">On a roll, where it is cut across from edge to edge between two sections, mm from its start, ascending; else null.</param>
 /// <param name="Outlines">Contours of pieces that were laid out by them; null where all were laid out by their rectangles.</param>
+/// <param name="StockId">Which size or offcut the sheet is, where there were several to take from; else null.</param>
+/// <param name="KeepOuts">Places of the sheet where nothing may lie, such as clamps and damage, mm on the sheet; null for none.</param>
 public sealed record SheetLayout(
     SizeMm Sheet, double EdgeMarginMm, IReadOnlyList<Placement> Placements, int Repeats, IReadOnlyList<RectMm> Offcuts,
-    IReadOnlyList<double>? CutsAcrossMm = null, IReadOnlyList<PieceOutline>? Outlines = null)
+    IReadOnlyList<double>? CutsAcrossMm = null, IReadOnlyList<PieceOutline>? Outlines = null,
+    string? StockId = null, IReadOnlyList<RectMm>? KeepOuts = null)
 {
     /// <summary>Share of the sheet under pieces, percent.</summary>
     [System.Text.Json.Serialization.JsonIgnore]
