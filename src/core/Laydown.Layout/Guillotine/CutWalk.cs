@@ -4,13 +4,14 @@ namespace Laydown.Layout.Guillotine;
 
 /// <summary>One walk of ruin and recreate towards a goal: all pieces on sheets that together cost less than the best known.</summary>
 /// <remarks>
-/// [GardeynWauters2022]: the limit of cost is the goal, the area of missing pieces is walked down by late acceptance [BurkeBykov2017]; once no piece is
-/// missing the goal is set lower and sheets are closed until it holds.
+/// [GardeynWauters2022]: the limit of cost is the goal, the area of missing pieces is walked down; once no piece is missing the goal
+/// is set lower and sheets are closed until it holds. A step may be worse by a threshold [DueckScheuer1990] that falls from the mean area of a piece to
+/// nothing, again and again: it leaves a place from which no small step leads on.
 /// </remarks>
 internal sealed class CutWalk
 {
-    /// <summary>Steps whose outcome is remembered for late acceptance.</summary>
-    private const int Memory = 100;
+    /// <summary>Steps from hot to cold, for no piece and more for each.</summary>
+    private const int CycleLeast = 1000, CycleEach = 50;
 
     /// <summary>With more types than these the first filling takes them in a plain order: to weigh all against all takes too long.</summary>
     private const int ManyTypes = 150;
@@ -18,7 +19,8 @@ internal sealed class CutWalk
     private readonly CutJob job;
     private readonly Chance chance;
     private readonly CutFill fill;
-    private readonly long[] late;
+    private readonly double heat;
+    private readonly long cycle;
     private CutForest here, next;
     private long limit = long.MaxValue;
     private long step;
@@ -29,8 +31,9 @@ internal sealed class CutWalk
         chance = new(seed);
         fill = new(job, chance);
         (here, next, Best) = (new(job), new(job), new(job));
-        late = new long[Memory];
-        late.AsSpan().Fill(long.MaxValue);
+        int pieces = Math.Max(1, here.MissingCount);
+        heat = (double)here.MissingArea / pieces;
+        cycle = CycleLeast + ((long)CycleEach * pieces);
     }
 
     /// <summary>The cheapest filling without missing pieces; else the one that misses least.</summary>
@@ -74,7 +77,7 @@ internal sealed class CutWalk
         while (here.Cost > limit)
             here.CloseSheet(here.Open[chance.Below(here.Open.Length)]);
         fill.Run(here, limit);
-        late.AsSpan().Fill(here.MissingArea);
+        step = 0;
         Keep();
     }
 
@@ -84,12 +87,10 @@ internal sealed class CutWalk
         next.CopyFrom(here);
         Ruin();
         fill.Run(next, limit);
-        long missing = next.MissingArea;
-        ref long then = ref late[step++ % late.Length];
-        if (missing <= here.MissingArea || missing < then)
+        double cold = (step++ % cycle) / (double)cycle;
+        double slack = heat * (1 - cold) * (1 - cold) * chance.Share();
+        if (next.MissingArea <= here.MissingArea + slack)
             (here, next) = (next, here);
-        if (here.MissingArea < then)
-            then = here.MissingArea;
         Keep();
         return here.MissingCount == 0;
     }
