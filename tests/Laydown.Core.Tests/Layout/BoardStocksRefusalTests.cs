@@ -7,14 +7,14 @@ public sealed class BoardStocksRefusalTests
 {
     private static readonly IReadOnlyList<Piece> Pieces = [new("a", new(300, 200), 0, 1, true)];
 
-    public static TheoryData<BoardStock[]> Wrong() =>
+    public static IEnumerable<TheoryDataRow<BoardStock[]>> Wrong() =>
     [
-        [],
-        [new("a", new(500, 500), 1, 1), new("a", new(600, 500), 1, 1)],
-        [new("a", new(500, 500), -1, 1)],
-        [new("a", new(500, 500), 1, -1)],
-        [new("a", new(500, 500), 1, double.NaN)],
-        [new("a", new(500, 500), 1, 1, 250)],
+        new([]),
+        new([new("a", new(500, 500), 1, 1), new("a", new(600, 500), 1, 1)]),
+        new([new("a", new(500, 500), -1, 1)]),
+        new([new("a", new(500, 500), 1, -1)]),
+        new([new("a", new(500, 500), 1, double.NaN)]),
+        new([new("a", new(500, 500), 1, 1, 250)]),
     ];
 
     [Theory, MemberData(nameof(Wrong), DisableDiscoveryEnumeration = true)]
