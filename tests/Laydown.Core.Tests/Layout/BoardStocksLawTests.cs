@@ -35,7 +35,7 @@ public sealed class BoardStocksLawTests
     {
         IReadOnlyList<Piece> pieces = [new("locked", new(300, 200), 3, 3, true), .. Draw(new(seed), 6)];
         Placement one = new("locked", 2, new(110 + seed, 400, 300, 200), false, Locked: true), two = new("locked", 1, new(600, 1700, 200, 300), true, Locked: true);
-        SheetLayout started = new(new(1220, 2440), 10, [one, two, new("p0", 1, new(10, 10, 5, 5), false)], 1, [], "whole");
+        SheetLayout started = new(new(1220, 2440), 10, [one, two, new("p0", 1, new(10, 10, 5, 5), false)], 1, [], StockId: "whole");
         List<int> told = [];
         LayoutResult result = BoardLayout.Solve(pieces, Rules with { Process = process }, [started], new(seed, 800), r => told.Add(r.SheetCount), default);
 
@@ -52,7 +52,7 @@ public sealed class BoardStocksLawTests
     {
         Placement locked = new("a", 1, new(10, 10, 300, 200), false, Locked: true);
         LayoutResult result = BoardLayout.Solve(
-            [new("a", new(300, 200), 0, 1, true)], Rules, [new(new(1220, 1220), 10, [locked], 1, [], "half")], new(1, 10), null, default);
+            [new("a", new(300, 200), 0, 1, true)], Rules, [new(new(1220, 1220), 10, [locked], 1, [], StockId: "half")], new(1, 10), null, default);
         Assert.Equal(locked, Assert.Single(Assert.Single(result.Sheets).Placements));
     }
 

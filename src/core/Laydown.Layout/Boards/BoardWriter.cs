@@ -53,7 +53,7 @@ internal static class BoardWriter
         });
         SheetLayout written = new(
             board.Size, board.EdgeMarginMm, [.. locked, .. placed], sheet.Repeats, [.. sheet.Offcuts.Select(o => Offcut(o, frame, sheet.Stock))],
-            board.Id.Length == 0 ? null : board.Id, board.KeepOuts is { Count: > 0 } outs ? outs : null);
+            StockId: board.Id.Length == 0 ? null : board.Id, KeepOuts: board.KeepOuts is { Count: > 0 } outs ? outs : null);
         foreach (RectSpot spot in sheet.Spots)
             numbers.Skip(frame.Index[spot.Piece], sheet.Repeats - 1);
         return written;
