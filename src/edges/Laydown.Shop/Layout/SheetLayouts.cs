@@ -18,6 +18,9 @@ internal static class SheetLayouts
     /// <summary>Kerf of saw or knife and room for the tool between two printed rectangles, mm (common practice, no source).</summary>
     internal const double GapMm = 5;
 
+    /// <summary>Orders of pieces tried on boards.</summary>
+    private const int Tries = 200;
+
     /// <summary>Two panels of a wall graphic overlap by this much, mm (common practice, no source).</summary>
     private const double OverlapMm = 20;
 
@@ -34,7 +37,8 @@ internal static class SheetLayouts
     /// <param name="run">The formed run.</param>
     /// <param name="contours">Contours of items that are cut to one, by item id, mm of the printed picture.</param>
     /// <param name="cancellation">Ends the work.</param>
-    public static Reading<LaidOut> Of(FormedRun run, IReadOnlyDictionary<string, Shape> contours, CancellationToken cancellation)
+    /// <param name="tries">How much is tried on boards after the plain orders; 0 for a quick look.</param>
+    public static Reading<LaidOut> Of(FormedRun run, IReadOnlyDictionary<string, Shape> contours, CancellationToken cancellation, int tries = Tries)
     {
         IReadOnlyList<Item> items = [.. run.Items.Select(i => i.Ready.Item)];
         LayoutResult result = run.Stock.Kind switch
@@ -43,7 +47,7 @@ internal static class SheetLayouts
             StockKind.Blank => BlankLayout.Solve([.. items.Select(i => PieceOf(i, run.Stock))], run.Stock.Size, BlankToleranceMm),
             _ when contours.Count > 0 => new ContourSheets(GapMm, run.Stack.Layers[0].Mirrored).OnBoards(
                 [.. items.Select(i => PieceOf(i, run.Stock))], contours, SheetFrame(run), run.Press.EdgeMarginMm, OffcutLeastSideMm, cancellation),
-            _ => OnBoards(items, run, cancellation),
+            _ => OnBoards(items, run, tries, cancellation),
         };
         if (result.Sheets.Count == 0)
             return Reading.Refused<LaidOut>([.. result.Unplaced.Select(Fault)]);
@@ -57,9 +61,9 @@ internal static class SheetLayouts
     /// <summary>The item a piece belongs to: its id without the number of the panel.</summary>
     public static string ItemIdOf(string pieceId) => pieceId.Split('/')[0];
 
-    private static LayoutResult OnBoards(IReadOnlyList<Item> items, FormedRun run, CancellationToken cancellation)
+    private static LayoutResult OnBoards(IReadOnlyList<Item> items, FormedRun run, int tries, CancellationToken cancellation)
     {
-        BoardRules rules = new(SheetFrame(run), run.Press.EdgeMarginMm, GapMm, ProcessOf(items));
+        BoardRules rules = new(SheetFrame(run), run.Press.EdgeMarginMm, GapMm, ProcessOf(items), Iterations: tries);
         return BoardLayout.Solve([.. items.Select(i => PieceOf(i, run.Stock))], rules, cancellation);
     }
 
