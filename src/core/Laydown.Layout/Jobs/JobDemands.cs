@@ -29,10 +29,8 @@ public static class JobDemands
         return faults;
     }
 
-    /// <summary>Whether a job takes the search for contours: contours among pieces or stocks, or stocks that the search for rectangles does not know.</summary>
-    internal static bool IsByContour(LayoutJob job) =>
-        job.Pieces.Any(p => p.Contour is not null) || job.Stocks.Any(s => s.Contour is not null)
-        || (job.Stocks[0].Kind == JobStockKind.Board && (job.Stocks.Count > 1 || job.Stocks.Any(s => s.Copies is not null || s.KeepOutsMm is { Count: > 0 })));
+    /// <summary>Whether a job takes the search for contours: contours among pieces or stocks.</summary>
+    internal static bool IsByContour(LayoutJob job) => job.Pieces.Any(p => p.Contour is not null) || job.Stocks.Any(s => s.Contour is not null);
 
     private static IEnumerable<JobFault> Twice(string list, IEnumerable<string> ids) => ids.GroupBy(i => i, StringComparer.Ordinal)
         .Where(g => g.Count() > 1).Take(MostFaults).Select(g => new JobFault("/" + list, Invariant($"the id {g.Key} {g.Count()} times"), "each id once"));

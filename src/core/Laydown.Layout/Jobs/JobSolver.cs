@@ -2,6 +2,7 @@ using Laydown.Layout.Boards;
 using Laydown.Layout.Rolls;
 using Laydown.Layout.Search;
 using Laydown.Layout.Sheets;
+using Laydown.Measures;
 
 namespace Laydown.Layout.Jobs;
 
@@ -25,18 +26,18 @@ public static class JobSolver
         if (JobDemands.IsByContour(job))
             return ContourJob.Solve(writer, rules, better, stop);
         return job.Stocks[0].Kind == JobStockKind.Roll
-            ? InRounds((seed, steps, token) => OnRolls(writer, seed, steps, token), int.MinValue, rules, better, stop)
-            : InRounds((seed, steps, token) => OnBoards(writer, seed, steps, token), LeastBoards(writer), rules, better, stop);
+            ? InRounds((seed, steps, token) => OnRolls(writer, seed, steps, token), rules, better, stop)
+            : OnBoards(writer, rules, better, stop);
     }
 
     // Round after round with a chance of its own; a round that is stopped is lost, those before are kept.
     private static JobLayout InRounds(
-        Func<int, int, CancellationToken, JobLayout> round, int leastBoards, SearchRules rules, Action<JobLayout>? better, CancellationToken stop)
+        Func<int, int, CancellationToken, JobLayout> round, SearchRules rules, Action<JobLayout>? better, CancellationToken stop)
     {
         JobLayout best = round(rules.Seed, 0, CancellationToken.None);
         better?.Invoke(best);
         int seed = rules.Seed;
-        for (long left = rules.Iterations; left > 0 && !stop.IsCancellationRequested && !IsLeast(best, leastBoards); left -= RoundIterations)
+        for (long left = rules.Iterations; left > 0 && !stop.IsCancellationRequested; left -= RoundIterations)
         {
             if (Tried(round, seed++, (int)Math.Min(left, RoundIterations), stop) is not { } next)
                 break;
@@ -61,29 +62,23 @@ public static class JobSolver
         }
     }
 
-    // One board cannot be bettered but in its offcut, which the first rounds find.
-    private static bool IsLeast(JobLayout layout, int leastBoards) =>
-        layout.Unplaced.Count == 0 && layout.Sheets.Count == 1 && layout.Sheets[0].Repeats == leastBoards;
-
     private static (int, double, double, int, double) Rank(JobLayout layout) => (
         layout.Unplaced.Sum(u => u.Copies), layout.Cost, layout.Sheets.Sum(s => s.Repeats * s.Size.AreaM2), layout.Sheets.Count,
         -layout.Sheets.SelectMany(s => s.OffcutsMm).Select(o => o.Size.AreaM2).DefaultIfEmpty(0).Max());
 
-    private static int LeastBoards(JobWriter writer) => BoardLayout.LeastBoards(writer.Rectangles(), BoardRulesOf(writer, 1, 0));
-
-    private static JobLayout OnBoards(JobWriter writer, int seed, int steps, CancellationToken stop)
+    private static JobLayout OnBoards(JobWriter writer, SearchRules rules, Action<JobLayout>? better, CancellationToken stop)
     {
-        LayoutResult result = BoardLayout.Solve(writer.Rectangles(), BoardRulesOf(writer, seed, steps), stop);
-        return writer.Write([.. result.Sheets.Select(s => (writer.Job.Stocks[0].Id, s))], result.Unplaced);
+        JobRules cut = writer.Job.Rules;
+        BoardRules boards = new(
+            new(writer.Job.Stocks[0].WidthMm, writer.Job.Stocks[0].HeightMm), 0, cut.ApartMm, cut.Process, OffcutLeastSideMm: cut.OffcutLeastSideMm,
+            Stocks: [.. writer.Job.Stocks.Select(s => new BoardStock(s.Id, new(s.WidthMm, s.HeightMm), s.Copies, s.Price, s.EdgeMarginMm, Apart(s.KeepOutsMm, cut.ApartMm)))]);
+        JobLayout Written(LayoutResult result) => writer.Write([.. result.Sheets.Select(s => (s.StockId!, s))], result.Unplaced);
+        return Written(BoardLayout.Solve(writer.Rectangles(), boards, [], rules, better is null ? null : l => better(Written(l)), stop));
     }
 
-    private static BoardRules BoardRulesOf(JobWriter writer, int seed, int steps)
-    {
-        JobStock stock = writer.Job.Stocks[0];
-        return new(
-            new(stock.WidthMm, stock.HeightMm), stock.EdgeMarginMm, writer.Job.Rules.ApartMm, writer.Job.Rules.Process, seed, steps,
-            writer.Job.Rules.OffcutLeastSideMm);
-    }
+    // The search keeps the gap before a place kept out; behind it, the place is taken as wider by the gap.
+    private static IReadOnlyList<RectMm>? Apart(IReadOnlyList<RectMm>? outs, double apartMm) =>
+        outs is null ? null : [.. outs.Select(o => new RectMm(o.XMm, o.YMm, o.WidthMm + apartMm, o.HeightMm + apartMm))];
 
     private static JobLayout OnRolls(JobWriter writer, int seed, int steps, CancellationToken stop)
     {
