@@ -34,6 +34,25 @@ public static class PanelSplit
         return [.. Enumerable.Range(0, count).Select(i => Panel(piece, i, panel, overlapMm, height))];
     }
 
+    /// <summary>The panels of a plan as pieces that keep direction and order.</summary>
+    /// <param name="piece">The graphic.</param>
+    /// <param name="plan">How it is parted.</param>
+    /// <returns>
+    /// The piece itself for a plan of one panel, else panels <c>id/1</c>, <c>id/2</c> … in the order of the plan. All are printed the same way up, so
+    /// that their colours meet: a plan that lies on its side gives panels that fit no other way.
+    /// </returns>
+    /// <exception cref="ArgumentException">The piece is a panel already.</exception>
+    public static IReadOnlyList<Piece> Split(Piece piece, PanelPlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(piece);
+        ArgumentNullException.ThrowIfNull(plan);
+        if (piece.Part is not null)
+            throw new ArgumentException(Invariant($"{piece.Id}: found a panel; wanted a whole graphic."), nameof(piece));
+        return plan.Panels.Count == 1
+            ? [piece]
+            : [.. plan.Panels.Select(p => new Piece(Invariant($"{piece.Id}/{p.Number}"), p.Part.Size, 0, piece.Quantity, plan.Turned, p.Part))];
+    }
+
     private static Piece Panel(Piece piece, int index, double width, double overlap, double height) => new(
         Invariant($"{piece.Id}/{index + 1}"),
         new(width, height),
