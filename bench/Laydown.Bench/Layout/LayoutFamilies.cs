@@ -13,5 +13,6 @@ internal static class LayoutFamilies
         new IrregularBoardsFamily(),
         new StripFamily(),
         new LaneFamily(),
+        new PanelFamily(),
     ];
 }

@@ -18,7 +18,13 @@ public sealed class PictureOnSheet(Placement placement, SizeMm printed, bool mir
         double y = inPicture.YMm - Part.YMm;
         if (mirrored)
             x = Part.WidthMm - x;
-        (double across, double up) = placement.Turned ? (Part.HeightMm - y, x) : (x, y);
+        (double across, double up) = placement.QuarterTurns switch
+        {
+            1 => (Part.HeightMm - y, x),
+            2 => (Part.WidthMm - x, Part.HeightMm - y),
+            3 => (y, Part.WidthMm - x),
+            _ => (x, y),
+        };
         return new(placement.Place.XMm + across, placement.Place.YMm + up);
     }
 
@@ -27,13 +33,5 @@ public sealed class PictureOnSheet(Placement placement, SizeMm printed, bool mir
     {
         PointMm one = Of(new PointMm(inPicture.XMm, inPicture.YMm)), other = Of(new PointMm(inPicture.RightMm, inPicture.TopMm));
         return new(Math.Min(one.XMm, other.XMm), Math.Min(one.YMm, other.YMm), Math.Abs(one.XMm - other.XMm), Math.Abs(one.YMm - other.YMm));
-    }
-
-    /// <summary>A place of the sheet within the piece, in mm of the picture.</summary>
-    public PointMm Back(PointMm onSheet)
-    {
-        (double across, double up) = (onSheet.XMm - placement.Place.XMm, onSheet.YMm - placement.Place.YMm);
-        (double x, double y) = placement.Turned ? (up, Part.HeightMm - across) : (across, up);
-        return new(Part.XMm + (mirrored ? Part.WidthMm - x : x), Part.YMm + y);
     }
 }
