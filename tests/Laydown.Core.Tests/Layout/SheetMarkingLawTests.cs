@@ -33,7 +33,7 @@ public sealed class SheetMarkingLawTests
     public void What_has_no_room_is_left_out_and_named()
     {
         (SheetLayout sheet, MarkedPiece[] pieces) = Sheet(gap: 3, PieceEdge.Bottom, Everything, fold: 0);
-        SheetMarks marks = SheetMarking.Of(sheet with { Sheet = new(613, 313) }, pieces, bothFaces: false);
+        SheetMarks marks = SheetMarking.Of(sheet with { Sheet = new(593, 393), EdgeMarginMm = 88 }, pieces, bothFaces: false);
 
         Assert.Contains(marks.LeftOut, l => l.Contains("label and code", StringComparison.Ordinal));
         Assert.Contains(marks.LeftOut, l => l.Contains("discs", StringComparison.Ordinal));

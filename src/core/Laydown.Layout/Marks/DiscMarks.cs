@@ -26,7 +26,7 @@ internal static class DiscMarks
             places.Add(new(frame.RightMm, frame.YMm + (frame.HeightMm * i / up)));
         }
 
-        places.Add(new(frame.XMm + (2.5 * wish.DiscMm), frame.YMm));
+        places.Add(new(frame.XMm + (4 * wish.DiscMm), frame.YMm));
         int missed = places.Count(p => !room.TryAdd(Round(MarkKind.Disc, p, wish.DiscMm)));
         if (missed > 0)
             room.Miss(Invariant($"{missed} of {places.Count} discs for the camera"));

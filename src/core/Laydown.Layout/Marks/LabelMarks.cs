@@ -6,7 +6,7 @@ namespace Laydown.Layout.Marks;
 internal static class LabelMarks
 {
     // Letters of equal width are about six tenths as wide as high.
-    private const double LetterWide = 0.62, LineHigh = 1.6, GapMm = 2, OffMm = 1, LeastCodeMm = 10;
+    private const double LetterWide = 0.62, LineHigh = 1.6, GapMm = 2, OffMm = 1, LeastCodeMm = 10, LeastLetters = 10, StepMm = 3;
 
     /// <summary>Adds them at the picture's lower edge, else at another.</summary>
     internal static void Add(MarkedPiece piece, FreeRoom room)
@@ -57,20 +57,30 @@ internal static class LabelMarks
             PieceEdge.Left => beside.XMm - off - strip,
             _ => beside.RightMm + off,
         };
-        double words = piece.Wish.Labels ? Math.Min(piece.Label.Length * LetterWide * piece.Wish.LabelMm, along - (piece.Wish.Codes ? code + GapMm : 0)) : 0;
-        double length = (piece.Wish.Codes ? code : 0) + (piece.Wish.Labels && piece.Wish.Codes ? GapMm : 0) + words;
-        if (words < (piece.Wish.Labels ? 10 * LetterWide * piece.Wish.LabelMm : 0) || length > along)
-            return false;
 
-        // From the first end on, in steps, until both are free.
-        double first = level ? beside.XMm : beside.YMm;
-        for (double from = first + Math.Min(withinOwn ? 4 : 0, along - length); from + length <= first + along + 1e-6; from += 5)
+        // The whole words where they fit, else shorter ones: the writer leaves the end out.
+        double most = piece.Label.Length * LetterWide * piece.Wish.LabelMm, least = piece.Wish.Labels ? LeastLetters * LetterWide * piece.Wish.LabelMm : 0;
+        foreach (double share in (ReadOnlySpan<double>)[1, 0.6, 0.35])
         {
-            RectMm whole = Box(level, from, at, length, strip);
-            SheetMark probe = new(MarkKind.Label, piece.Placement.PieceId, piece.Placement.Copy, whole, 0, !level, "");
-            if (!room.IsFree(probe, withinOwn))
+            double words = piece.Wish.Labels ? Math.Min(most * share, along - (piece.Wish.Codes ? code + GapMm : 0)) : 0;
+            if (words >= least && Fitted(piece, room, (level, level ? beside.XMm : beside.YMm, along, at), strip, code, words, withinOwn))
+                return true;
+        }
+
+        return false;
+    }
+
+    // From the first end on, in steps, until both are free.
+    private static bool Fitted(
+        MarkedPiece piece, FreeRoom room, (bool Level, double First, double Along, double At) edge, double strip, double code, double words, bool withinOwn)
+    {
+        double length = (piece.Wish.Codes ? code : 0) + (piece.Wish.Labels && piece.Wish.Codes ? GapMm : 0) + words;
+        for (double from = edge.First; from + length <= edge.First + edge.Along + 1e-6; from += StepMm)
+        {
+            SheetMark whole = new(MarkKind.Label, piece.Placement.PieceId, piece.Placement.Copy, Box(edge.Level, from, edge.At, length, strip), 0, !edge.Level, "");
+            if (!room.IsFree(whole, withinOwn))
                 continue;
-            Put(piece, room, level, from, at, strip, code, words, withinOwn);
+            Put(piece, room, edge.Level, from, edge.At, strip, code, words, withinOwn);
             return true;
         }
 
