@@ -38,7 +38,7 @@ public static class FinishingPlaces
     {
         ArgumentNullException.ThrowIfNull(item);
         return [.. item.Finishing.Where(f => f.Kind == FinishingKind.Eyelet)
-            .SelectMany(f => EyeletPlaces.Of(item.Finished, f.CountEach, Inset(item, f), f.Edges ?? AllEdges)).Distinct()];
+            .SelectMany(f => EyeletPlaces.Of(item.Finished, f.CountEach, Inset(item, f), [.. (f.Edges ?? AllEdges).Distinct()])).Distinct()];
     }
 
     private static double Inset(Item item, Finishing f) =>
