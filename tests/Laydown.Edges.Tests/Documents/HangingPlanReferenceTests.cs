@@ -6,7 +6,6 @@ using Laydown.Output.Documents;
 using Laydown.Plan.Drawings;
 using Laydown.Plan.Orders;
 using Laydown.Plan.Runs;
-using Laydown.Press.Stocks;
 using Laydown.Shop.Layout;
 using Laydown.Shop.Orders;
 using Laydown.Shop.Run;

@@ -23,16 +23,25 @@ public static class PanelOrder
 
         // Sections without panels keep their order behind the others.
         List<Placement> placed = [];
+        List<double> ends = [];
         double at = bands[0].From;
         int number = 0;
         foreach ((List<Placement> section, int index) in sections.Select((s, i) => (s, i)).OrderBy(s => Rank(s.s)).ThenBy(s => s.i))
         {
             double shift = at - bands[index].From;
             placed.AddRange(Numbered(section).Select(p => p with { Place = p.Place with { YMm = p.Place.YMm + shift } }));
-            at += bands[index].To - bands[index].From + (number < gaps.Count ? gaps[number++] : 0);
+            ends.Add(at + bands[index].To - bands[index].From);
+            at = ends[^1] + (number < gaps.Count ? gaps[number++] : 0);
         }
 
-        return sheet with { Placements = placed };
+        // Distances between sections stay where they are in the row, and cuts across within them.
+        return sheet with { Placements = placed, CutsAcrossMm = sheet.CutsAcrossMm is { } cuts ? [.. cuts.Select(c => Moved(c, bands, ends)).Order()] : null };
+    }
+
+    private static double Moved(double cut, List<(double From, double To)> bands, List<double> ends)
+    {
+        int before = bands.FindLastIndex(b => b.To <= cut + 1e-6);
+        return before < 0 ? cut : ends[before] + cut - bands[before].To;
     }
 
     // Panels of one size within a section change places, so that they stand from left to right, then upward, in order.
