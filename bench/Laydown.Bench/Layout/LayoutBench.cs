@@ -50,11 +50,10 @@ internal static class LayoutBench
         return new(task.Instance, answer.Ours, answer.Unit, task.Best, answer.Bound, wall, LayoutStop.CpuNow().TotalSeconds - cpu, answer.Faults.Count > 0 ? answer.Faults[0] : null);
     }
 
-    private static IReadOnlyList<LayoutTask> Tasks(string folder, string? family)
-    {
-        ILayoutFamily? taking = LayoutFamilies.All.FirstOrDefault(f => (family is null || family == f.Name) && f.Takes(folder));
-        return taking?.Read(folder, LayoutValues.Of(folder)) ?? [];
-    }
+    // A folder may be of several families: the same boards cut free and cut edge to edge.
+    private static IEnumerable<LayoutTask> Tasks(string folder, string? family) => LayoutFamilies.All
+        .Where(f => (family is null || family == f.Name) && f.Takes(folder))
+        .SelectMany(f => f.Read(folder, LayoutValues.Of(folder)));
 
     private static IReadOnlyList<string> Folders(string root) =>
         [root, .. Directory.EnumerateDirectories(root, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal)];

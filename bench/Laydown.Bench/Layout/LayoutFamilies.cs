@@ -14,5 +14,9 @@ internal static class LayoutFamilies
         new StripFamily(),
         new LaneFamily(),
         new PanelFamily(),
+        new FreeBoardsFamily(),
+        new ShopDayFamily(),
+        new GuillotineBoardsFamily(),
+        new SeveralSizesFamily(),
     ];
 }

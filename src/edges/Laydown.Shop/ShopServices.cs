@@ -2,6 +2,7 @@ using Laydown.Shop.Artwork;
 using Laydown.Shop.Check;
 using Laydown.Shop.Colour;
 using Laydown.Shop.Layers;
+using Laydown.Shop.Layout;
 using Laydown.Shop.Orders;
 using Laydown.Shop.Proof;
 using Laydown.Shop.Run;
@@ -50,6 +51,9 @@ public sealed record ShopServices(
 
     /// <summary>Makes the dots of a run.</summary>
     public MakeDots MakeDots => new(new ShopFolder(Folder), Store, MakeRun, Dots, Progress);
+
+    /// <summary>What it can do with layouts by hand.</summary>
+    public LayoutServices Layouts => LayoutServices.Of(new ShopFolder(Folder), Catalogue, Store, PlanRuns, MakeRun);
 
     /// <summary>Shows passes and forecasts bands.</summary>
     public ShowPasses Passes => new(this, RunInks);

@@ -2,12 +2,14 @@ using Laydown.Cli.Check;
 using Laydown.Intake.Artwork;
 using Laydown.Intake.Colour;
 using Laydown.Intake.Layers;
+using Laydown.Intake.Layout;
 using Laydown.Intake.Orders;
 using Laydown.Measures;
 using Laydown.Output.Charts;
 using Laydown.Output.Colour;
 using Laydown.Output.Documents;
 using Laydown.Output.Layers;
+using Laydown.Output.Layout;
 using Laydown.Output.PressFiles;
 using Laydown.Output.Pyramids;
 using Laydown.Shop;
@@ -15,6 +17,7 @@ using Laydown.Shop.Artwork;
 using Laydown.Shop.Check;
 using Laydown.Shop.Colour;
 using Laydown.Shop.Layers;
+using Laydown.Shop.Layout;
 using Laydown.Shop.Orders;
 using Laydown.Shop.Proof;
 using Laydown.Shop.Run;
@@ -63,6 +66,12 @@ public static class Wiring
 
     /// <summary>Compares two makes without a shop.</summary>
     public static IMakeComparison MakeComparison() => new MakeComparison();
+
+    /// <summary>Reads jobs, layouts and contours without a shop.</summary>
+    public static IJobReader JobReader() => new JobReader();
+
+    /// <summary>Writes layouts of jobs without a shop.</summary>
+    public static ILayoutWriter LayoutWriter() => new LayoutWriter();
 
     /// <summary>Reads files of colour without a shop.</summary>
     public static IColourFiles ColourFiles() => new ColourFiles();

@@ -2,6 +2,7 @@ using Laydown.Shop;
 using Laydown.Web.Frame;
 using Laydown.Web.Http;
 using Laydown.Web.Layers;
+using Laydown.Web.Layout;
 using Laydown.Web.Proof;
 using Laydown.Web.Run;
 using Microsoft.AspNetCore.DataProtection;
@@ -58,6 +59,7 @@ public static class WebShop
         parts.AddSingleton<MakingDesk>();
         parts.AddSingleton<SolveDesk>();
         parts.AddSingleton<PassesDesk>();
+        parts.AddSingleton<LayoutDesk>();
         parts.ConfigureHttpJsonOptions(o =>
         {
             foreach (System.Text.Json.Serialization.JsonConverter converter in ShopJson.Compact.Converters)
@@ -88,6 +90,7 @@ public static class WebShop
         SheetInterface.Map(app);
         SolveInterface.Map(app);
         LayersInterface.Map(app);
+        LayoutInterface.Map(app);
         ProofInterface.Map(app);
         ProofForms.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);

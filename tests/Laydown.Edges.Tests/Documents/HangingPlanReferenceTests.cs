@@ -1,3 +1,4 @@
+using Laydown.Geometry.Shapes;
 using Laydown.Layout.Marks;
 using Laydown.Layout.Panels;
 using Laydown.Layout.Sheets;
@@ -17,6 +18,7 @@ namespace Laydown.Edges.Tests.Documents;
 public sealed class HangingPlanReferenceTests : IDisposable
 {
     private const string Wall = "wall-film-roll";
+    private static readonly Dictionary<string, Shape> NoContours = [];
     private readonly Shopfloor floor = new();
 
     [Fact]
@@ -48,7 +50,7 @@ public sealed class HangingPlanReferenceTests : IDisposable
     [Fact]
     public void A_wall_that_cannot_be_parted_as_wished_is_refused_and_says_so()
     {
-        Reading<LaidOut> laid = SheetLayouts.Of(Formed(Item(new(SeamsAtMm: [100], SeamsOnlyThere: true), null)), CancellationToken.None);
+        Reading<LaidOut> laid = SheetLayouts.Of(Formed(Item(new(SeamsAtMm: [100], SeamsOnlyThere: true), null)), NoContours, CancellationToken.None);
 
         Assert.Contains("no seams can lie so", Assert.Single(laid.Faults).Found, StringComparison.Ordinal);
     }
@@ -88,7 +90,7 @@ public sealed class HangingPlanReferenceTests : IDisposable
     {
         Item item = Item(panels, keepOuts, height);
         FormedRun run = Formed(item);
-        LaidOut laid = SheetLayouts.Of(run, CancellationToken.None).Value;
+        LaidOut laid = SheetLayouts.Of(run, NoContours, CancellationToken.None).Value;
         RunRequest request = new(
             "R-20261126-04", run.Press, run.InkSet, run.Stock, run.Condition, floor.Catalogue.Rates, run.Stack,
             [new(item, "TW-2001", [], null, null, null)], laid.Sheets, laid.Belt);

@@ -51,6 +51,17 @@ public sealed class DotFilesLawTests
             Same(bench, file, made.Value, layer, inks, drops, kind);
     }
 
+    [Fact]
+    public async Task Dots_of_pieces_within_each_others_rectangles_are_their_contone_put_through_the_screens()
+    {
+        using Bench bench = new();
+        RunContext run = DotBench.In(NestedPieces.Run(Dpi), Dpi, Dpi, Dpi, 14);
+        IReadOnlyList<ManifestEntry> contone = await bench.MakeAsync(Speckle(bench), run);
+        Reading<IReadOnlyList<ManifestEntry>> made = await bench.DotsAsync(bench.Maker(new PaintedStream(Speckle(bench))), run, contone, DotBench.Wish);
+        Assert.True(made.IsTaken, string.Join("\n", made.Faults));
+        Same(bench, "sheet-01-layer-1-colour.tif", made.Value, 1, Cmyk, [14], DotBench.Wish.Screen);
+    }
+
     private static void Same(Bench bench, string file, IReadOnlyList<ManifestEntry> made, int layer, ScreenInk[] inks, double[] drops, ScreenKind kind)
     {
         using ContoneTiffReader contone = ContoneTiffReader.Open(bench.InRun(file)).Value;

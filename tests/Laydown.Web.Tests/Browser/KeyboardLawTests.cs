@@ -9,7 +9,7 @@ public sealed class KeyboardLawTests(PageFixture fixture) : IClassFixture<PageFi
         + "return { text: (e.innerText || e.getAttribute('aria-label') || e.tagName).trim(), tag: e.tagName, outline: s.outlineStyle !== 'none' && parseFloat(s.outlineWidth) > 0, "
         + "inside: r.bottom > 0 && r.top < innerHeight && r.width > 0 }; }";
 
-    public static TheoryData<string> Pages() => ["/", "/orders", "/items/TW-1041-1", "/runs", "/runs/R-20261126-01", "/runs/R-20261126-01/set-up", "/conditions/long-belt-boards", "/named-colours", "/readings", "/looks/TW-1042-1/L-2", "/proof/open", "/shop", "/design"];
+    public static TheoryData<string> Pages() => ["/", "/orders", "/items/TW-1041-1", "/runs", "/runs/R-20261126-01", "/runs/R-20261126-01/set-up", "/runs/R-20261126-01/layout", "/conditions/long-belt-boards", "/named-colours", "/readings", "/looks/TW-1042-1/L-2", "/proof/open", "/shop", "/design"];
 
     [Theory, MemberData(nameof(Pages))]
     public async Task The_tab_key_walks_through_every_control_with_a_visible_ring(string path)

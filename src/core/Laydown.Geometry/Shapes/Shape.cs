@@ -13,6 +13,9 @@ public sealed class Shape
 
     private Shape(NetTopologySuite.Geometries.Geometry area) => this.area = area;
 
+    /// <summary>The shape as the library has it.</summary>
+    internal NetTopologySuite.Geometries.Geometry Area => area;
+
     /// <summary>Its area without its holes, mm².</summary>
     public double AreaMm2 => area.Area;
 
@@ -38,6 +41,9 @@ public sealed class Shape
             ? new(polygon)
             : throw new ArgumentException(Invariant($"Shape: {valid.ValidationError.Message} at {valid.ValidationError.Coordinate.X:0.###}, {valid.ValidationError.Coordinate.Y:0.###} mm."), nameof(outer));
     }
+
+    /// <summary>What the library made, known to be sound.</summary>
+    internal static Shape Wrap(NetTopologySuite.Geometries.Geometry area) => new(area);
 
     /// <summary>The area of a rectangle.</summary>
     public static Shape Of(RectMm rect) => new(Planar.Factory.ToGeometry(new Envelope(rect.XMm, rect.RightMm, rect.YMm, rect.TopMm)));

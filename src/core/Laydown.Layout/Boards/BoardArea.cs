@@ -10,14 +10,41 @@ internal sealed record BoardArea(int Width, int Height)
 {
     internal static BoardArea Of(BoardRules rules)
     {
-        double margin = Bounds.Within(rules.EdgeMarginMm, 0, 10_000, nameof(rules));
-        double gap = Bounds.Within(rules.GapMm, 0, 1000, nameof(rules));
+        Refuse(rules);
+        return Of(rules.Sheet, rules.EdgeMarginMm, rules.GapMm);
+    }
+
+    /// <summary>The area of a board of a size.</summary>
+    internal static BoardArea Of(SizeMm size, double margin, double gap)
+    {
+        Bounds.Within(margin, 0, 10_000);
+        Bounds.Within(size.WidthMm - (2 * margin), 1, 1_000_000, nameof(size));
+        Bounds.Within(size.HeightMm - (2 * margin), 1, 1_000_000, nameof(size));
+        return new(Micro.Down(size.WidthMm - (2 * margin)) + Micro.Up(gap), Micro.Down(size.HeightMm - (2 * margin)) + Micro.Up(gap));
+    }
+
+    /// <exception cref="ArgumentException">A rule is out of range, two stocks share an id, or there is none.</exception>
+    internal static void Refuse(BoardRules rules)
+    {
+        Bounds.Within(rules.GapMm, 0, 1000, nameof(rules));
         Bounds.Within(rules.Iterations, 0, 10_000_000, nameof(rules));
         Bounds.Within(rules.OffcutLeastSideMm, 1, 100_000, nameof(rules));
-        Bounds.Within(rules.Sheet.WidthMm - (2 * margin), 1, 1_000_000, nameof(rules));
-        Bounds.Within(rules.Sheet.HeightMm - (2 * margin), 1, 1_000_000, nameof(rules));
-        return new(
-            Micro.Down(rules.Sheet.WidthMm - (2 * margin)) + Micro.Up(gap), Micro.Down(rules.Sheet.HeightMm - (2 * margin)) + Micro.Up(gap));
+        Bounds.Within(rules.OffcutWorth, 0, 1, nameof(rules));
+        Bounds.Within(rules.MostStages, 0, 1000, nameof(rules));
+        if (rules.Stocks is not { } stocks)
+        {
+            Of(rules.Sheet, rules.EdgeMarginMm, rules.GapMm);
+            return;
+        }
+
+        if (stocks.Count == 0 || stocks.Select(s => s.Id).Distinct(StringComparer.Ordinal).Count() != stocks.Count)
+            throw new ArgumentException("Stocks: found none, or one id twice; wanted at least one, each id once.", nameof(rules));
+        foreach (BoardStock stock in stocks)
+        {
+            Of(stock.Size, stock.EdgeMarginMm, rules.GapMm);
+            Bounds.Within(stock.Price, 0, 1e12, nameof(rules));
+            Bounds.Within(stock.OnHand ?? 0, 0, 1_000_000_000, nameof(rules));
+        }
     }
 
     /// <summary>Lower bound: total area, and pieces over half the board both ways, of which no two share a board.</summary>

@@ -1,37 +1,65 @@
+using Laydown.Layout.FreePacking;
+using Laydown.Layout.Guillotine;
 using Laydown.Layout.Packing;
+using Laydown.Layout.Rectangles;
+using Laydown.Layout.Search;
 using Laydown.Layout.Sheets;
 
 namespace Laydown.Layout.Boards;
 
-/// <summary>Lays rectangles out on boards of one size.</summary>
+/// <summary>Lays rectangles out on boards of one or several sizes and on offcuts.</summary>
 public static class BoardLayout
 {
-    /// <summary>The fewest boards found; of equal counts the one with fewest different pictures, then with the emptiest last board.</summary>
+    /// <summary>Steps of the search for each of <see cref="BoardRules.Iterations"/>.</summary>
+    private const long StepsEach = 50;
+
+    /// <summary>The cheapest boards found; of equal cost the ones with the largest offcuts.</summary>
     /// <remarks>
-    /// Whole micrometres inside. Several orders and rules of fitting, then a search over orders within <see cref="BoardRules.Iterations"/>;
-    /// it ends early where the count meets a lower bound. Pieces too large for the board come back as unplaced.
+    /// Whole micrometres inside. A search within <see cref="BoardRules.Iterations"/>; it ends early where the cost meets a lower bound.
+    /// Pieces too large for every board, or that no board is left for, come back as unplaced.
     /// </remarks>
-    /// <exception cref="ArgumentException">An id comes twice, a size is not over 0, a quantity is under 1, or the margins leave nothing of the board.</exception>
+    /// <exception cref="ArgumentException">An id comes twice, a size is not over 0, a quantity is under 1, or the margins leave nothing of a board.</exception>
     /// <exception cref="OperationCanceledException">Cancelled; nothing is kept.</exception>
     public static LayoutResult Solve(IReadOnlyList<Piece> pieces, BoardRules rules, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(rules);
-        BoardArea area = BoardArea.Of(rules);
-        IReadOnlyList<PieceType> all = PieceType.From(pieces, rules.GapMm);
-        IReadOnlyList<UnplacedPiece> unplaced = [.. all.Where(t => !t.Fits(area.Width, area.Height)).Select(t => TooLarge(t.Piece, rules))];
-        IReadOnlyList<PieceType> types = [.. all.Where(t => t.Fits(area.Width, area.Height)).Select((t, i) => t with { Index = i })];
-        if (types.Count == 0)
-            return new([], unplaced);
+        BoardArea.Refuse(rules);
+        cancellation.ThrowIfCancellationRequested();
+        if (rules.Process is CutProcess.Free && rules.Stocks is null)
+            return OneSize(pieces, rules, cancellation);
 
-        IReadOnlyList<FilledSheet> sheets = rules.Process is CutProcess.Free
-            ? FreeBoards.Best(types, area, rules, cancellation)
-            : new BoardSearch(types, area, rules).Best(cancellation);
-        return new(SheetWriter.Write(sheets, types, area, rules), unplaced);
+        LayoutResult result = Solve(pieces, rules, [], new SearchRules(rules.Seed, Steps(pieces, rules)), null, cancellation);
+        cancellation.ThrowIfCancellationRequested();
+        return result;
+    }
+
+    /// <summary>The same around what lies locked on sheets already, better while one looks.</summary>
+    /// <remarks>Sheets with locked pieces are paid already and are filled first; where a saw cuts, its cuts go around the locked pieces.</remarks>
+    /// <param name="pieces">All pieces, those that lie locked among them.</param>
+    /// <param name="rules">Boards to take from; its seed and iterations are not looked at.</param>
+    /// <param name="started">Sheets with locked pieces; whatever is not locked on them is laid out anew.</param>
+    /// <param name="search">Seed, iterations, workers.</param>
+    /// <param name="better">Told every improved answer, one call at a time; null for nobody.</param>
+    /// <param name="stop">Ends the search; the best so far is returned.</param>
+    /// <exception cref="ArgumentException">As for the other; or more of a piece are locked than wanted.</exception>
+    public static LayoutResult Solve(
+        IReadOnlyList<Piece> pieces, BoardRules rules, IReadOnlyList<SheetLayout> started, SearchRules search, Action<LayoutResult>? better,
+        CancellationToken stop)
+    {
+        ArgumentNullException.ThrowIfNull(pieces);
+        ArgumentNullException.ThrowIfNull(rules);
+        ArgumentNullException.ThrowIfNull(started);
+        ArgumentNullException.ThrowIfNull(search);
+        BoardArea.Refuse(rules);
+        var frame = BoardFrame.Of(pieces, rules, started);
+        return frame.Problem.Pieces.Count == 0
+            ? BoardWriter.Write(frame, new([], []))
+            : BoardWriter.Write(frame, Search(frame, search, better is null ? null : l => better(BoardWriter.Write(frame, l)), stop));
     }
 
     /// <summary>The least number of boards any layout needs: by area, and by pieces that cannot share a board.</summary>
-    /// <returns>0 where nothing fits.</returns>
-    /// <exception cref="ArgumentException">As for <see cref="Solve"/>.</exception>
+    /// <returns>0 where nothing fits. Where there are several sizes it tells of boards of <see cref="BoardRules.Sheet"/> alone.</returns>
+    /// <exception cref="ArgumentException">As for <see cref="Solve(IReadOnlyList{Piece}, BoardRules, CancellationToken)"/>.</exception>
     public static int LeastBoards(IReadOnlyList<Piece> pieces, BoardRules rules)
     {
         ArgumentNullException.ThrowIfNull(rules);
@@ -39,13 +67,28 @@ public static class BoardLayout
         return area.LeastBoards([.. PieceType.From(pieces, rules.GapMm).Where(t => t.Fits(area.Width, area.Height))]);
     }
 
-    private static UnplacedPiece TooLarge(Piece piece, BoardRules rules)
+    private static RectLayout Search(BoardFrame frame, SearchRules search, Action<RectLayout>? better, CancellationToken stop) =>
+        frame.Rules.Process is CutProcess.Free
+            ? FreeSearch.Solve(frame.Problem, search, better, stop)
+            : GuillotineSearch.Solve(frame.Problem, search, better, stop);
+
+    private static long Steps(IReadOnlyList<Piece> pieces, BoardRules rules)
     {
-        double width = rules.Sheet.WidthMm - (2 * rules.EdgeMarginMm), height = rules.Sheet.HeightMm - (2 * rules.EdgeMarginMm);
-        return new(
-            piece.Id,
-            piece.Quantity,
-            Invariant($"{piece.Printed}{(piece.MayTurn ? ", may turn" : ", may not turn")}"),
-            Invariant($"at most {width:0.##} × {height:0.##} mm, the board less {rules.EdgeMarginMm:0.##} mm on each side"));
+        ArgumentNullException.ThrowIfNull(pieces);
+        return Math.Max(rules.Iterations > 0 ? 1 : 0, StepsEach * Orders.Steps(rules.Iterations, PieceType.From(pieces, rules.GapMm)));
+    }
+
+    // Free cutting of boards of one size.
+    private static LayoutResult OneSize(IReadOnlyList<Piece> pieces, BoardRules rules, CancellationToken cancellation)
+    {
+        BoardArea area = BoardArea.Of(rules);
+        IReadOnlyList<PieceType> all = PieceType.From(pieces, rules.GapMm);
+        IReadOnlyList<UnplacedPiece> unplaced = [.. all.Where(t => !t.Fits(area.Width, area.Height)).Select(t => BoardWriter.TooLarge(t.Piece, t.Piece.Quantity, rules))];
+        IReadOnlyList<PieceType> types = [.. all.Where(t => t.Fits(area.Width, area.Height)).Select((t, i) => t with { Index = i })];
+        if (types.Count == 0)
+            return new([], unplaced);
+
+        IReadOnlyList<FilledSheet> sheets = FreeBoards.Best(types, area, rules, cancellation);
+        return new(SheetWriter.Write(sheets, types, area, rules), unplaced);
     }
 }

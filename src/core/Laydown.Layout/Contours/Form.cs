@@ -18,9 +18,11 @@ internal sealed class Form
     private readonly Turned?[] turned;
     private readonly Turned?[] quarters = new Turned?[4];
 
-    private Form(int index, IReadOnlyList<double> degrees, PointMm centre, List<List<PointMm>> rings, double drawnArea)
+    private Form(int index, IReadOnlyList<double> degrees, PointMm centre, List<List<PointMm>> bare, double growBy, double drawnArea)
     {
+        List<List<PointMm>> rings = [.. bare.Select(r => Contours.Rings.Grown(r, growBy))];
         (Index, Degrees, Centre, Rings, DrawnArea) = (index, degrees, centre, rings, drawnArea);
+        (Bare, GrownBy) = ([.. bare.SelectMany(r => r)], growBy);
         turned = new Turned?[degrees.Count];
         double area = rings.Sum(Contours.Rings.Area);
         Poles = Contours.Poles.Of(rings, area);
@@ -38,6 +40,12 @@ internal sealed class Form
 
     /// <summary>Rings about the centre, material on the left.</summary>
     internal List<List<PointMm>> Rings { get; }
+
+    /// <summary>Corners before they grew by the slack, and that slack.</summary>
+    internal PointMm[] Bare { get; }
+
+    /// <summary>See <see cref="Bare"/>.</summary>
+    internal double GrownBy { get; }
 
     /// <summary>Area as drawn, without gap.</summary>
     internal double DrawnArea { get; }
@@ -72,8 +80,8 @@ internal sealed class Form
         rings = OutwardRings.Simplify(rings, simplerShare * shape.AreaMm2);
         RectMm box = grown.Bounds;
         PointMm centre = new(box.XMm + (box.WidthMm / 2), box.YMm + (box.HeightMm / 2));
-        rings = [.. rings.Select(r => Contours.Rings.Grown([.. r.Select(p => new PointMm(p.XMm - centre.XMm, p.YMm - centre.YMm))], Slack * largest))];
-        return new(index, degrees, centre, rings, shape.AreaMm2);
+        List<List<PointMm>> bare = [.. rings.Select(r => new List<PointMm>(r.Select(p => new PointMm(p.XMm - centre.XMm, p.YMm - centre.YMm))))];
+        return new(index, degrees, centre, bare, Slack * largest, shape.AreaMm2);
     }
 
     /// <summary>The form at one of its angles, made when first asked for.</summary>

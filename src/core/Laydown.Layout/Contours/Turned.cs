@@ -27,8 +27,10 @@ internal sealed class Turned
             PoleR[i] = (float)form.Poles[i].Radius;
         }
 
-        (MinX, MaxX) = ((float)rings.Min(r => r.Min(p => p.XMm)), (float)rings.Max(r => r.Max(p => p.XMm)));
-        (MinY, MaxY) = ((float)rings.Min(r => r.Min(p => p.YMm)), (float)rings.Max(r => r.Max(p => p.YMm)));
+        // The box is that of the shape grown by the slack on all sides; sharp corners themselves grow less.
+        PointMm[] bare = [.. form.Bare.Select(p => new PointMm((cos * p.XMm) - (sin * p.YMm), (sin * p.XMm) + (cos * p.YMm)))];
+        (MinX, MaxX) = ((float)(bare.Min(p => p.XMm) - form.GrownBy), (float)(bare.Max(p => p.XMm) + form.GrownBy));
+        (MinY, MaxY) = ((float)(bare.Min(p => p.YMm) - form.GrownBy), (float)(bare.Max(p => p.YMm) + form.GrownBy));
     }
 
     internal Form Form { get; }

@@ -8,6 +8,11 @@ internal sealed class FreeWorker
 {
     private const int LateLength = 200;
 
+    /// <summary>A goal not reached in so many tries for each entry of the list is begun anew with a list twice as long: slower, but it gets lower.</summary>
+    private const int TriesPerEntry = 100;
+
+    private const int MostLate = 25_600;
+
     /// <summary>Tries for a goal; after that a nearer one is set.</summary>
     private const int Patience = 2000;
 
@@ -24,7 +29,8 @@ internal sealed class FreeWorker
     private readonly FreeState aimed;
     private readonly FreeRuin ruin;
     private readonly FreeRecreate recreate;
-    private readonly long[] late = new long[LateLength];
+    private readonly long[] late = new long[MostLate];
+    private int lateLength = LateLength;
     private readonly double cheapest;
     private double step;
     private int tries;
@@ -91,6 +97,8 @@ internal sealed class FreeWorker
     {
         if (++tries > Patience && step > 0)
             Nearer();
+        else if (tries > (long)TriesPerEntry * lateLength)
+            Anew();
         here.Begin();
         recreate.Know(here);
         ruin.Do(here);
@@ -102,7 +110,7 @@ internal sealed class FreeWorker
         else
             here.Undo();
         late[lateAt] = Math.Min(late[lateAt], hereValue);
-        lateAt = lateAt + 1 == LateLength ? 0 : lateAt + 1;
+        lateAt = lateAt + 1 >= lateLength ? 0 : lateAt + 1;
         if (taken && value < leastOut)
             Judge(value);
     }
@@ -129,8 +137,11 @@ internal sealed class FreeWorker
 
         aimed.CopyFrom(here);
         Offer(aimed);
-        if (value == 0)
-            Aim();
+        if (value > 0)
+            return;
+
+        lateLength = LateLength;
+        Aim();
     }
 
     private void Offer(FreeState state)
@@ -150,6 +161,13 @@ internal sealed class FreeWorker
         Aim();
     }
 
+    private void Anew()
+    {
+        lateLength = Math.Min(MostLate, lateLength * 2);
+        here.CopyFrom(aimed);
+        Aim();
+    }
+
     // Down to the goal: sheets go until the cost is under that of the best whole layout.
     private void Aim()
     {
@@ -160,7 +178,7 @@ internal sealed class FreeWorker
         here.Begin();
         hereValue = here.OutArea;
         leastOut = IsWhole ? long.MaxValue : hereValue;
-        Array.Fill(late, hereValue);
+        late.AsSpan(0, lateLength).Fill(hereValue);
     }
 
     private int Poorest()

@@ -61,7 +61,7 @@ public static class HandSheets
             // The first sheet's copies are numbered; its repeats use up the numbers that follow.
             foreach (HandSpot spot in sheet.Spots)
                 copies[spot.PieceId] += sheet.Repeats - 1;
-            layouts.Add(new(SizeOf(sheet, rules), rules.EdgeMarginMm, placements, sheet.Repeats, BareRests.Of(sheet, rules)));
+            layouts.Add(new(SizeOf(sheet, rules), rules.EdgeMarginMm, placements, sheet.Repeats, BareRests.Of(sheet, rules), Across(sheet, rules)));
         }
 
         return layouts;
@@ -94,6 +94,12 @@ public static class HandSheets
         double end = sheet.Spots.Select(s => rules.PlaceOf(s).TopMm).DefaultIfEmpty(rules.LeadMm).Max();
         return new(rules.Sheet.WidthMm, Math.Clamp(end + rules.LeadMm, 2 * rules.LeadMm, 1_000_000));
     }
+
+    // A roll that comes apart from edge to edge is cut across between its sections.
+    private static IReadOnlyList<double>? Across(HandSheet sheet, HandRules rules) =>
+        rules is { IsRoll: true, Process: CutProcess.Guillotine } && SawCuts.Of(sheet, rules) is { ComesApart: true } saw
+            ? [.. saw.Cuts.Where(c => c.Stage == 1 && c.From.YMm == c.To.YMm).Select(c => c.From.YMm).Order()]
+            : null;
 
     private static string PictureOf(HandSheet sheet) => string.Join(';', sheet.Spots
         .Select(p => Invariant($"{p.PieceId} {p.XMm:0.###} {p.YMm:0.###} {p.Angle} {p.Locked}")).Order(StringComparer.Ordinal));

@@ -3,6 +3,9 @@ namespace Laydown.Layout.Hands;
 /// <summary>What a person does to a layout.</summary>
 public enum HandVerb
 {
+    /// <summary>Takes a sheet or a piece in hand and changes nothing.</summary>
+    Look,
+
     /// <summary>Lays a piece at another place of its sheet.</summary>
     Move,
 

@@ -21,6 +21,8 @@ public static class LayoutEdit
         if (Far(edit.XMm) || Far(edit.YMm) || !(edit.ReachMm is >= 0 and <= 1000))
             return Refused("/edit", Invariant($"{edit.XMm}, {edit.YMm} mm within {edit.ReachMm} mm"), "a place on the sheet");
         HandSheet sheet = sheets[edit.Sheet];
+        if (edit.Verb == HandVerb.Look && edit.Spot < sheet.Spots.Count)
+            return Reading.Of(new HandDone(sheets, edit.Sheet, Math.Max(-1, edit.Spot)));
         if (edit.Verb is HandVerb.Put)
             return Put(sheets, edit, rules);
         if (edit.Verb is HandVerb.Split or HandVerb.Clear or HandVerb.LockSheet or HandVerb.UnlockSheet)
@@ -28,7 +30,7 @@ public static class LayoutEdit
         if (edit.Spot < 0 || edit.Spot >= sheet.Spots.Count)
             return Refused("/edit/spot", Invariant($"piece {edit.Spot + 1}"), Invariant($"1 to {sheet.Spots.Count} on sheet {edit.Sheet + 1}"));
         HandSpot spot = sheet.Spots[edit.Spot];
-        if (spot.Locked && edit.Verb is not (HandVerb.Lock or HandVerb.Unlock))
+        if (spot.Locked && edit.Verb is not (HandVerb.Look or HandVerb.Lock or HandVerb.Unlock))
             return Refused("/edit/spot", "a locked piece", "a piece that is not locked; unlock it first");
         return edit.Verb switch
         {

@@ -31,7 +31,7 @@ public static class BoardDrawing
         foreach (RectMm offcut in sheet.Offcuts)
             Offcut(paper, view, offcut);
         foreach (Placement placement in sheet.Placements)
-            Piece(paper, view, placement, names);
+            Piece(paper, view, placement, sheet.OutlineOf(placement.PieceId), names);
 
         MarksDrawing.Draw(paper, view, marks ?? []);
         Edges(paper, view, sheet);
@@ -58,8 +58,14 @@ public static class BoardDrawing
         }
     }
 
-    private static void Piece(SvgPaper paper, SheetView view, Placement placement, IReadOnlyDictionary<string, string> names)
+    private static void Piece(SvgPaper paper, SheetView view, Placement placement, PieceOutline? outline, IReadOnlyDictionary<string, string> names)
     {
+        if (outline is not null)
+        {
+            Contour(paper, view, outline.On(placement), placement.Copy);
+            return;
+        }
+
         (double x, double y, double w, double h) = view.Of(placement.Place);
         paper.Rect(x, y, w, h, Pen.Edge, onPaper: true);
         Upright(paper, x, y, w, h, view.UpOf(placement.QuarterTurns));
@@ -74,6 +80,16 @@ public static class BoardDrawing
             Words(paper, x + (w / 2), y + (h / 2), h, name, size, placement.Copy, level: false);
         else if (Math.Min(w, h) >= 13)
             paper.Text(x + (w / 2), y + (h / 2) + 4, Invariant($"{placement.Copy}"), Lettering.Figure, Math.Min(11, Math.Min(w, h) * 0.6), "middle");
+    }
+
+    // Rectangles around contours lie over each other, so a contour carries only the number of its copy, where it is widest.
+    private static void Contour(SvgPaper paper, SheetView view, IReadOnlyList<IReadOnlyList<PointMm>> rings, int copy)
+    {
+        paper.Path(string.Concat(rings.Select(view.Ring)), Pen.Edge, onPaper: true);
+        RectMm inside = SheetView.Widest(rings);
+        (double x, double y, double w, double h) = view.Of(inside);
+        if (Math.Max(w, h) >= 12)
+            paper.Text(x + (w / 2), y + (h / 2) + 4, Invariant($"{copy}"), Lettering.Figure, 11, "middle");
     }
 
     private static void Words(SvgPaper paper, double x, double y, double room, string name, string size, int copy, bool level)

@@ -34,7 +34,9 @@ internal static class PieceWay
         int row = onSheet.Row - sheet.FirstRow, column = onSheet.Column - sheet.FirstColumn;
         for (int ink = 0; ink < sheet.Inks; ink++)
         {
-            if (piece.OnItsSide)
+            if (piece.LeavesBare)
+                LayOver(piece, seen, ink, sheet, row, column);
+            else if (piece.OnItsSide)
                 LayOnSide(piece, seen, ink, sheet, row, column);
             else
                 LayAlong(piece, seen, ink, sheet, row, column);
@@ -50,6 +52,29 @@ internal static class PieceWay
             seen.Row(ink, onHead ? seen.Rows - 1 - y : y).CopyTo(to);
             if (onHead != piece.Mirrored)
                 to.Reverse();
+        }
+    }
+
+    // Of two pieces each ink is as dense as the denser of both: where one is bare, the other stays.
+    private static void LayOver(PlacedPiece piece, Tile seen, int ink, Tile sheet, int row, int column)
+    {
+        (int high, int wide) = (seen.Rows, seen.Columns);
+        for (int v = 0; v < high; v++)
+        {
+            ReadOnlySpan<ushort> from = seen.Row(ink, v);
+            for (int at = 0; at < wide; at++)
+            {
+                int u = piece.Mirrored ? wide - 1 - at : at;
+                (int y, int x) = piece.Turn switch
+                {
+                    QuarterTurn.Left => (wide - 1 - u, v),
+                    QuarterTurn.Right => (u, high - 1 - v),
+                    QuarterTurn.Half => (high - 1 - v, wide - 1 - u),
+                    _ => (v, u),
+                };
+                ref ushort to = ref sheet.Row(ink, row + y)[column + x];
+                to = Math.Max(to, from[at]);
+            }
         }
     }
 

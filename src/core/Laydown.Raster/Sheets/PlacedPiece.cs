@@ -15,6 +15,9 @@ namespace Laydown.Raster.Sheets;
 public sealed record PlacedPiece(
     string Id, int Picture, int Left, int Top, int Width, int Height, int CropLeft, int CropTop, QuarterTurn Turn, bool Mirrored)
 {
+    /// <summary>Whether its bare places leave what lies below them, ink for ink; else what lies on top hides what lies below.</summary>
+    public bool LeavesBare { get; init; }
+
     /// <summary>Whether it lies on its side.</summary>
     internal bool OnItsSide => Turn is QuarterTurn.Left or QuarterTurn.Right;
 

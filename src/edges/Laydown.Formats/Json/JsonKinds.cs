@@ -1,4 +1,5 @@
 using Laydown.Artwork.Pages;
+using Laydown.Layout.Jobs;
 using Laydown.Plan.Orders;
 using Laydown.Press.Conditions;
 using Laydown.Press.Inks;
@@ -28,6 +29,8 @@ internal static class JsonKinds
         ["artwork"] = typeof(ArtworkFile),
         ["stack"] = typeof(LayerStack),
         ["run"] = typeof(Laydown.Plan.Runs.Run),
+        ["layout-job"] = typeof(LayoutJob),
+        ["layout"] = typeof(JobLayout),
     };
 
     /// <summary>The kind of a type, such as <c>press</c>.</summary>

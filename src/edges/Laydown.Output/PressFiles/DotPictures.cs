@@ -63,7 +63,12 @@ internal sealed class DotPictures : IAsyncDisposable
     /// <summary>The picture of an item's layer.</summary>
     /// <param name="placed">The item and the size it has.</param>
     /// <param name="layer">Layer from 0.</param>
-    public Reading<SheetPicture> Of(PlacedPicture placed, int layer)
+    public Reading<SheetPicture> Of(PlacedPicture placed, int layer) => Whole(placed, layer).Then(whole =>
+        Reading.Of(ContourClip.Of(context, ItemOf(placed.ItemId), placed.Rows, placed.Columns) is { } within
+            ? new SheetPicture(whole.Plates, whole.Columns, whole.Rows, whole.Kernel, whole.AtSource, [.. whole.AtPress, within])
+            : whole));
+
+    private Reading<SheetPicture> Whole(PlacedPicture placed, int layer)
     {
         ItemRecord item = ItemOf(placed.ItemId);
         if (item.LookId is not null)

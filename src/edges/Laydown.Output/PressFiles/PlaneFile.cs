@@ -1,3 +1,4 @@
+using Laydown.Raster.Masks;
 using Laydown.Raster.Separation;
 using Laydown.Raster.Tiles;
 using Microsoft.Win32.SafeHandles;
@@ -13,6 +14,7 @@ internal sealed class PlaneFile : IPlanes, ITileSink, IDisposable
     private readonly SafeFileHandle file;
     private readonly double limitPercent;
     private readonly bool mirrored;
+    private readonly WithinRings? within;
 
     /// <summary>Makes the file at its full length, so that a full disk shows at once.</summary>
     /// <param name="path">Where; replaced when it exists.</param>
@@ -21,11 +23,13 @@ internal sealed class PlaneFile : IPlanes, ITileSink, IDisposable
     /// <param name="columns">Pixels across.</param>
     /// <param name="limitPercent">Largest sum at one pixel, percent of one full ink; kept when values are rounded to 8 bits.</param>
     /// <param name="mirrored">Whether rows are written from right to left.</param>
-    public PlaneFile(string path, int inks, int rows, int columns, double limitPercent, bool mirrored)
+    /// <param name="within">Lines of the picture that ink stays within; null for all of it.</param>
+    public PlaneFile(string path, int inks, int rows, int columns, double limitPercent, bool mirrored, WithinRings? within = null)
     {
         this.path = path;
         this.limitPercent = limitPercent;
         this.mirrored = mirrored;
+        this.within = within;
         Inks = inks;
         Rows = rows;
         Columns = columns;
@@ -48,6 +52,7 @@ internal sealed class PlaneFile : IPlanes, ITileSink, IDisposable
             for (int ink = 0; ink < tile.Inks; ink++)
             {
                 Span<byte> line = bytes.AsSpan(ink * tile.Columns, tile.Columns);
+                within?.Clear(firstRow + row, firstColumn, line);
                 if (mirrored)
                     line.Reverse();
                 int column = mirrored ? Columns - firstColumn - tile.Columns : firstColumn;

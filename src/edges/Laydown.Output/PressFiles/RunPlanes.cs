@@ -91,7 +91,7 @@ internal sealed class RunPlanes : IDisposable
         ITileSink SinkOf(int layer, IReadOnlyList<InkPlane> planes, double limitPercent, int rows, int columns)
         {
             string path = Path.Combine(workPath, Invariant($"{number}-{layer}.raw"));
-            PlaneFile file = new(path, planes.Count, rows, columns, limitPercent, MirroredOnSheet(stack.Layers[layer], layer));
+            PlaneFile file = new(path, planes.Count, rows, columns, limitPercent, MirroredOnSheet(stack.Layers[layer], layer), ContourClip.Of(context, item, rows, columns));
             files[(item.Item.Id, layer, false)] = file;
             if (!inks.TryGetValue(layer, out IReadOnlyList<InkPlane>? first) || planes.Count > first.Count)
                 inks[layer] = planes;

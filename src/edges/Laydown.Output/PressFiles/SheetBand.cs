@@ -56,7 +56,7 @@ internal sealed class SheetBand(SheetPixels sheet, int inks, Func<string, bool, 
             int at = (first * inks) + ink;
             foreach (byte value in part)
             {
-                target[at] = value;
+                target[at] = piece.LeavesBare ? Math.Max(target[at], value) : value;
                 at += inks;
             }
         }

@@ -35,7 +35,7 @@ internal sealed record SheetDots(int Columns, int Rows, IReadOnlyList<PlacedPict
                 pictures.Add(picture);
             }
 
-            pieces.Add(Placed(placement, printed, picture, number, (across, down), (scanDpi, feedDpi, rows)));
+            pieces.Add(Placed(placement, printed, picture, number, (across, down), (scanDpi, feedDpi, rows)) with { LeavesBare = sheet.Outlines is not null });
         }
 
         return new(columns, rows, pictures, pieces);

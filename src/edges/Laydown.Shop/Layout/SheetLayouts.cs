@@ -1,3 +1,4 @@
+using Laydown.Geometry.Shapes;
 using Laydown.Layout.Boards;
 using Laydown.Layout.Lanes;
 using Laydown.Layout.Repeats;
@@ -15,21 +16,29 @@ namespace Laydown.Shop.Layout;
 internal static class SheetLayouts
 {
     /// <summary>Kerf of saw or knife and room for the tool between two printed rectangles, mm (common practice, no source).</summary>
-    private const double GapMm = 5;
+    internal const double GapMm = 5;
 
     /// <summary>Bare roll before and after the pieces, mm (common practice, no source).</summary>
-    private const double LeadMm = 150;
+    internal const double LeadMm = 150;
 
     /// <summary>What a blank and its piece may differ, mm (common practice, no source).</summary>
     private const double BlankToleranceMm = 1;
 
+    /// <summary>Shorter side a rest of a board must have to be kept, mm (common practice, no source).</summary>
+    private const double OffcutLeastSideMm = 150;
+
     /// <summary>The layouts, or why the stock does not go onto the belt. Pieces without a place come back with the layouts of the others.</summary>
-    public static Reading<LaidOut> Of(FormedRun run, CancellationToken cancellation)
+    /// <param name="run">The formed run.</param>
+    /// <param name="contours">Contours of items that are cut to one, by item id, mm of the printed picture.</param>
+    /// <param name="cancellation">Ends the work.</param>
+    public static Reading<LaidOut> Of(FormedRun run, IReadOnlyDictionary<string, Shape> contours, CancellationToken cancellation)
     {
         LayoutResult result = run.Stock.Kind switch
         {
             StockKind.Roll => Joined(run, OnRoll, RepeatedOnRoll, cancellation),
             StockKind.Blank => BlankLayout.Solve([.. run.Items.Select(i => RunPieces.WholeOf(i.Ready.Item, run.Stock))], run.Stock.Size, BlankToleranceMm),
+            _ when contours.Count > 0 => new ContourSheets(GapMm, run.Stack.Layers[0].Mirrored).OnBoards(
+                [.. run.Items.Select(i => RunPieces.WholeOf(i.Ready.Item, run.Stock))], contours, SheetFrame(run), run.Press.EdgeMarginMm, OffcutLeastSideMm, cancellation),
             _ => Joined(run, OnBoards, RepeatedOnBoards, cancellation),
         };
         if (result.Sheets.Count == 0)
@@ -102,10 +111,10 @@ internal static class SheetLayouts
     }
 
     // A saw goes from edge to edge; as soon as one piece is cut to its contour, the sheet goes to the router.
-    private static CutProcess ProcessOf(IReadOnlyList<Item> items) =>
+    internal static CutProcess ProcessOf(IReadOnlyList<Item> items) =>
         items.Any(i => i.Finishing.Any(f => f.Kind is FinishingKind.CutContour)) ? CutProcess.Free : CutProcess.Guillotine;
 
-    private static Reading<BeltPlace> OnBelt(FormedRun run, LayoutResult result)
+    internal static Reading<BeltPlace> OnBelt(FormedRun run, LayoutResult result)
     {
         PressDescription press = run.Press;
         Belt belt = new(

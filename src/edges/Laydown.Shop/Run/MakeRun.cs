@@ -13,6 +13,8 @@ namespace Laydown.Shop.Run;
 public sealed class MakeRun(ShopFolder folder, Catalogue catalogue, IShopStore store, IPressFiles files, ProgressBoard board) : IDisposable
 {
     private readonly SemaphoreSlim oneAtATime = new(1, 1);
+    private readonly SemaphoreSlim changes = new(1, 1);
+    private readonly Dictionary<string, int> makers = new(StringComparer.Ordinal);
     private bool swept;
 
     /// <summary>
@@ -23,6 +25,7 @@ public sealed class MakeRun(ShopFolder folder, Catalogue catalogue, IShopStore s
     /// <exception cref="OperationCanceledException">Making was cancelled; the run is aborted.</exception>
     public async Task<Reading<RunRecord>> MakeAsync(string runId, CancellationToken cancellation)
     {
+        await using Maker _ = await EnterAsync(runId, cancellation);
         await oneAtATime.WaitAsync(cancellation);
         try
         {
@@ -43,12 +46,56 @@ public sealed class MakeRun(ShopFolder folder, Catalogue catalogue, IShopStore s
     }
 
     /// <inheritdoc/>
-    public void Dispose() => oneAtATime.Dispose();
+    public void Dispose()
+    {
+        oneAtATime.Dispose();
+        changes.Dispose();
+    }
+
+    /// <summary>Changes a run while nobody makes it and nobody begins to.</summary>
+    /// <returns>What the change gives, or that the run is being made or waits its turn.</returns>
+    internal async Task<Reading<T>> WhileIdleAsync<T>(string runId, Func<Task<Reading<T>>> change)
+    {
+        await changes.WaitAsync(CancellationToken.None);
+        try
+        {
+            return makers.ContainsKey(runId)
+                ? Reading.Refused<T>(new InputFault(
+                    Invariant($"run {runId}"), null, "state", "its press files are being made", "a run that is not being made; cancel the making, or wait for its end"))
+                : await change();
+        }
+        finally
+        {
+            changes.Release();
+        }
+    }
+
+    private async Task<Maker> EnterAsync(string runId, CancellationToken cancellation)
+    {
+        await changes.WaitAsync(cancellation);
+        makers[runId] = makers.GetValueOrDefault(runId) + 1;
+        changes.Release();
+        return new(this, runId);
+    }
+
+    private async ValueTask LeaveAsync(string runId)
+    {
+        await changes.WaitAsync(CancellationToken.None);
+        if (--makers[runId] == 0)
+            makers.Remove(runId);
+        changes.Release();
+    }
+
+    private sealed class Maker(MakeRun desk, string runId) : IAsyncDisposable
+    {
+        public ValueTask DisposeAsync() => desk.LeaveAsync(runId);
+    }
 
     /// <summary>Does more with a run that is made, while no other is being made.</summary>
     internal async Task<Reading<RunRecord>> InTurnAsync(
         RunRecord record, Func<RunRecord, RunContext, Task<Reading<RunRecord>>> more, CancellationToken cancellation)
     {
+        await using Maker _ = await EnterAsync(record.Run.Id, cancellation);
         await oneAtATime.WaitAsync(cancellation);
         try
         {

@@ -1,3 +1,4 @@
+using Laydown.Geometry.Shapes;
 using Laydown.Measures;
 using Laydown.Plan.Runs;
 using Laydown.Shop.Build;
@@ -15,6 +16,12 @@ namespace Laydown.Shop.Run;
 /// <param name="looks">Looks of the shop; null where no item is printed from one.</param>
 public sealed class PlanRuns(Catalogue catalogue, IShopStore store, IInkMeasure measure, LookShelf? looks = null)
 {
+    /// <summary>Measures the ink of a piece.</summary>
+    internal IInkMeasure Measure => measure;
+
+    /// <summary>Looks of the shop; null where no item is printed from one.</summary>
+    internal LookShelf? Looks => looks;
+
     /// <summary>
     /// Plans all ready items. Run ids are <c>R-yyyymmdd-NN</c>, counted up from the last of that day, so equal shops give equal ids.
     /// Planned runs that lost an item, because it changed, are dissolved first and their other items planned anew.
@@ -90,7 +97,9 @@ public sealed class PlanRuns(Catalogue catalogue, IShopStore store, IInkMeasure 
         {
             HashSet<string> ids = [.. measured.Select(m => m.Item.Id)];
             FormedRun left = group with { Items = [.. group.Items.Where(i => ids.Contains(i.Ready.Item.Id))] };
-            Reading<LaidOut> laid = SheetLayouts.Of(left, cancellation);
+            Dictionary<string, Shape> contours = ids.Select(id => (id, Area: ItemContours.Of(desk.Items[id])))
+                .Where(c => c.Area is not null).ToDictionary(c => c.id, c => c.Area!, StringComparer.Ordinal);
+            Reading<LaidOut> laid = SheetLayouts.Of(left, contours, cancellation);
             if (laid is { IsTaken: true, Value.Unplaced.Count: 0 })
                 return laid.Value;
 
@@ -105,7 +114,8 @@ public sealed class PlanRuns(Catalogue catalogue, IShopStore store, IInkMeasure 
         return null;
     }
 
-    private static PlannedItem Planned(FormedItem item, IReadOnlyList<LayerInk> ink, ItemRecord record) => new(
+    /// <summary>An item with what was measured of it.</summary>
+    internal static PlannedItem Planned(FormedItem item, IReadOnlyList<LayerInk> ink, ItemRecord record) => new(
         item.Ready.Item,
         item.Ready.OrderId,
         [.. ink.Select(i => new LayerCoverage(i.Layer, i.Role, i.MeanCoverage, i.MaxTotal))],

@@ -35,4 +35,36 @@ internal static class RunFolders
         foreach (string scratch in Directory.EnumerateFiles(folder, ".*").ToList())
             File.Delete(scratch);
     }
+
+    /// <summary>Takes the folder of a run out of sight under a name that counts as scratch; null where there is none.</summary>
+    public static string? SetAside(string folder, string runId)
+    {
+        string there = Path.Combine(folder, Path.GetFileName(runId));
+        if (!Directory.Exists(there))
+            return null;
+        string aside = Path.Combine(folder, Invariant($".{Path.GetFileName(runId)}.{Guid.NewGuid():N}.old"));
+        Directory.Move(there, aside);
+        return aside;
+    }
+
+    /// <summary>Undoes it.</summary>
+    public static void BringBack(string folder, string runId, string? aside)
+    {
+        if (aside is not null)
+            Directory.Move(aside, Path.Combine(folder, Path.GetFileName(runId)));
+    }
+
+    /// <summary>Removes what was set aside; what cannot be removed now is swept as scratch at the next start.</summary>
+    public static void Remove(string? aside)
+    {
+        try
+        {
+            if (aside is not null)
+                Directory.Delete(aside, recursive: true);
+        }
+        catch (IOException)
+        {
+            // A file of it is still open somewhere.
+        }
+    }
 }

@@ -1,0 +1,232 @@
+using Laydown.Layout.Packing;
+
+namespace Laydown.Layout.Guillotine;
+
+/// <summary>Puts missing pieces back: the one with the fewest places first, each where the least worth of rests is lost.</summary>
+/// <remarks>
+/// The recreate step of [GardeynWauters2022]. A rest of area a is worth a^1.25, so that few large rests are worth more than many small ones; written
+/// with two square roots, which are exact on every machine. For every type the best place is kept and looked for anew only when that place is gone.
+/// </remarks>
+internal sealed class CutFill
+{
+    /// <summary>One place of so many is not seen.</summary>
+    private const int Blink = 20;
+
+    private readonly CutJob job;
+    private readonly Chance chance;
+    private readonly int[] active;
+    private readonly int[] places;
+    private readonly CutChoice[] best;
+    private readonly int[] shuffled;
+    private readonly int stages;
+    private readonly int typeCount;
+    private readonly int[] typeW, typeH;
+    private readonly bool[] typeTurns;
+    private int activeCount;
+
+    internal CutFill(CutJob job, Chance chance)
+    {
+        (this.job, this.chance) = (job, chance);
+        typeCount = job.Types.Count;
+        (active, places, best, shuffled) = (new int[typeCount], new int[typeCount], new CutChoice[typeCount], new int[job.Problem.Stocks.Count]);
+        typeW = [.. job.Types.Select(t => t.W)];
+        typeH = [.. job.Types.Select(t => t.H)];
+        typeTurns = [.. job.Types.Select(t => t.MayTurn)];
+        stages = job.MostStages;
+    }
+
+    /// <summary>Puts back what finds a place while all open sheets together cost at most <paramref name="limit"/>.</summary>
+    internal void Run(CutForest forest, long limit)
+    {
+        activeCount = 0;
+        for (int t = 0; t < typeCount; t++)
+            if (forest.Left[t] > 0)
+            {
+                active[activeCount++] = t;
+                LookAll(forest, t, count: true);
+            }
+
+        while (activeCount > 0)
+        {
+            int i = Scarcest(), type = active[i];
+            if (places[type] == 0 && !Open(forest, type, limit))
+            {
+                active[i] = active[--activeCount];
+                continue;
+            }
+
+            CutChoice choice = best[type];
+            if (choice.Node < 0)
+            {
+                active[i] = active[--activeCount];
+                continue;
+            }
+
+            Put(forest, i, type, choice);
+        }
+    }
+
+    /// <summary>Puts back all that finds a place, largest first, with no limit of cost: a quick first filling.</summary>
+    internal void InOrder(CutForest forest)
+    {
+        activeCount = 0;
+        foreach (int type in Enumerable.Range(0, typeCount).OrderByDescending(t => job.Types[t].Area).ThenBy(t => t))
+            for (int copies = forest.Left[type]; copies > 0; copies--)
+            {
+                LookAll(forest, type, count: true);
+                if (best[type].Node < 0)
+                {
+                    active[0] = type;
+                    activeCount = 1;
+                    bool opened = Open(forest, type, long.MaxValue);
+                    activeCount = 0;
+                    if (!opened || best[type].Node < 0)
+                        break;
+                }
+
+                CutChoice choice = best[type];
+                forest.Put(choice.Node, type, choice.Turned, choice.Upright, out _, out _);
+            }
+    }
+
+    private void Put(CutForest forest, int i, int type, CutChoice choice)
+    {
+        CutNode was = forest[choice.Node];
+        forest.Put(choice.Node, type, choice.Turned, choice.Upright, out int one, out int two);
+        if (forest.Left[type] == 0)
+            active[i] = active[--activeCount];
+
+        // The rest is gone, up to two others have come.
+        bool seeOne = one >= 0 && forest[one].Slot >= 0, seeTwo = two >= 0 && forest[two].Slot >= 0;
+        for (int k = 0; k < activeCount; k++)
+        {
+            int t = active[k];
+            places[t] -= Fits(t, was.W, was.H);
+            if (best[t].Node == choice.Node)
+            {
+                LookAll(forest, t, count: false);
+                if (seeOne)
+                    places[t] += Fits(t, forest[one].W, forest[one].H);
+                if (seeTwo)
+                    places[t] += Fits(t, forest[two].W, forest[two].H);
+                continue;
+            }
+
+            if (seeOne)
+                Look(forest, t, one, ref best[t], true);
+            if (seeTwo)
+                Look(forest, t, two, ref best[t], true);
+        }
+    }
+
+    private int Fits(int t, int w, int h) =>
+        (typeW[t] <= w && typeH[t] <= h ? 1 : 0) + (typeTurns[t] && typeH[t] <= w && typeW[t] <= h ? 1 : 0);
+
+    private int Scarcest()
+    {
+        int found = 0, least = int.MaxValue;
+        long area = -1;
+        for (int k = 0; k < activeCount; k++)
+        {
+            int t = active[k];
+            long own = (long)typeW[t] * typeH[t];
+            if (places[t] < least || (places[t] == least && own > area))
+                (found, least, area) = (k, places[t], own);
+        }
+
+        return found;
+    }
+
+    private void LookAll(CutForest forest, int type, bool count)
+    {
+        if (count)
+            places[type] = 0;
+        CutChoice choice = CutChoice.None;
+        foreach (int node in forest.Bare)
+            Look(forest, type, node, ref choice, count);
+        best[type] = choice;
+    }
+
+    private void Look(CutForest forest, int type, int node, ref CutChoice choice, bool count)
+    {
+        ref readonly CutNode n = ref forest[node];
+        int w = typeW[type], h = typeH[type];
+        if (w <= n.W && h <= n.H)
+        {
+            if (count)
+                places[type]++;
+            Try(forest, n, node, w, h, false, ref choice);
+        }
+
+        if (typeTurns[type] && h <= n.W && w <= n.H)
+        {
+            if (count)
+                places[type]++;
+            Try(forest, n, node, h, w, true, ref choice);
+        }
+    }
+
+    private void Try(CutForest forest, in CutNode n, int node, int w, int h, bool turned, ref CutChoice choice)
+    {
+        if (chance.Below(Blink) == 0)
+            return;
+
+        double whole = Worth((long)n.W * n.H);
+        int overW = n.W - w, overH = n.H - h;
+
+        // How many stages freed the strip and what is cut from it, by the direction of the first cut.
+        int same = n.Stage, other = n.Stage + 1;
+        bool up = n.Parent >= 0 ? forest[n.Parent].Upright : n.Upright;
+        bool bareRoot = n.Stage == 0;
+        int upStage = bareRoot ? 1 : up ? same : other, acrossStage = bareRoot ? 1 : up ? other : same;
+        if (overW == 0 && overH == 0)
+        {
+            choice.Keep(whole, node, turned, true);
+            return;
+        }
+
+        // Upright first: a strip as wide as the piece, with the rest above it; beside it a rest of full height.
+        if (Allowed(upStage, overW, overH))
+            choice.Keep(whole - Rest(overW, n.H, upStage) - Rest(w, overH, overW == 0 ? acrossStage : upStage + 1), node, turned, true);
+        if (Allowed(acrossStage, overH, overW))
+            choice.Keep(whole - Rest(n.W, overH, acrossStage) - Rest(overW, h, overH == 0 ? upStage : acrossStage + 1), node, turned, false);
+    }
+
+    // The first cut parts two usable strips and needs a stage; trimming to size needs none, but its rest is lost.
+    private bool Allowed(int stage, int over, int overAcross)
+    {
+        return over == 0 || stage <= stages || (overAcross == 0 && stage == stages + 1);
+    }
+
+    private double Rest(int w, int h, int stage) =>
+        w < job.LeastW || h < job.LeastH || stage > stages ? 0 : Worth((long)w * h);
+
+    private static double Worth(long area)
+    {
+        double a = area;
+        return a * Math.Sqrt(Math.Sqrt(a));
+    }
+
+    // A bare sheet for a type that has no place: any affordable one that takes it, drawn by chance.
+    private bool Open(CutForest forest, int type, long limit)
+    {
+        int count = 0;
+        for (int s = 0; s < shuffled.Length; s++)
+        {
+            if (forest.Free[s] > 0 && forest.Cost + job.Costs[s] <= limit && job.WaysFor(type, s).Count > 0)
+                shuffled[count++] = s;
+        }
+
+        if (count == 0)
+            return false;
+
+        int stock = shuffled[chance.Below(count)];
+        IReadOnlyList<int> ways = job.WaysFor(type, stock);
+        int slot = forest.OpenSheet(stock, ways[chance.Below(ways.Count)]);
+        for (int root = forest.SheetAt(slot).Root; root >= 0; root = forest[root].Next)
+            for (int k = 0; k < activeCount; k++)
+                if (forest[root].Slot >= 0)
+                    Look(forest, active[k], root, ref best[active[k]], true);
+        return true;
+    }
+}

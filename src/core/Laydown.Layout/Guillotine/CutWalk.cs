@@ -1,0 +1,110 @@
+using Laydown.Layout.Packing;
+
+namespace Laydown.Layout.Guillotine;
+
+/// <summary>One walk of ruin and recreate towards a goal: all pieces on sheets that together cost less than the best known.</summary>
+/// <remarks>
+/// [GardeynWauters2022]: the limit of cost is the goal, the area of missing pieces is walked down; once no piece is missing the goal
+/// is set lower and sheets are closed until it holds. A step may be worse by a threshold [DueckScheuer1990] that falls from the mean area of a piece to
+/// nothing, again and again: it leaves a place from which no small step leads on.
+/// </remarks>
+internal sealed class CutWalk
+{
+    /// <summary>Steps from hot to cold, for no piece and more for each.</summary>
+    private const int CycleLeast = 1000, CycleEach = 50;
+
+    /// <summary>With more types than these the first filling takes them in a plain order: to weigh all against all takes too long.</summary>
+    private const int ManyTypes = 150;
+
+    private readonly CutJob job;
+    private readonly Chance chance;
+    private readonly CutFill fill;
+    private readonly double heat;
+    private readonly long cycle;
+    private CutForest here, next;
+    private long limit = long.MaxValue;
+    private long step;
+
+    internal CutWalk(CutJob job, long seed)
+    {
+        this.job = job;
+        chance = new(seed);
+        fill = new(job, chance);
+        (here, next, Best) = (new(job), new(job), new(job));
+        int pieces = Math.Max(1, here.MissingCount);
+        heat = (double)here.MissingArea / pieces;
+        cycle = CycleLeast + ((long)CycleEach * pieces);
+    }
+
+    /// <summary>The cheapest filling without missing pieces; else the one that misses least.</summary>
+    internal CutForest Best { get; }
+
+    /// <summary>A first filling without limit.</summary>
+    internal void Start()
+    {
+        if (job.Types.Count > ManyTypes)
+            fill.InOrder(here);
+
+        // A blink may leave a piece out: again, until nothing more finds a place.
+        int before;
+        do
+        {
+            before = here.MissingCount;
+            fill.Run(here, long.MaxValue);
+        }
+        while (here.MissingCount > 0 && here.MissingCount < before);
+        Keep();
+    }
+
+    /// <summary>Some steps towards a goal: the most the sheets may cost.</summary>
+    internal void Go(long goal, long steps, CancellationToken stop)
+    {
+        Aim(goal);
+        for (long i = 0; i < steps && !stop.IsCancellationRequested && limit >= job.LeastCost; i++)
+            if (Step())
+                Aim(Best.Cost - 1);
+    }
+
+    private void Aim(long most)
+    {
+        if (most >= limit)
+            return;
+
+        limit = most;
+        if (limit < job.LeastCost)
+            return;
+
+        while (here.Cost > limit)
+            here.CloseSheet(here.Open[chance.Below(here.Open.Length)]);
+        fill.Run(here, limit);
+        step = 0;
+        Keep();
+    }
+
+    // One step; true where all pieces have found a place within the goal.
+    private bool Step()
+    {
+        next.CopyFrom(here);
+        Ruin();
+        fill.Run(next, limit);
+        double cold = (step++ % cycle) / (double)cycle;
+        double slack = heat * (1 - cold) * (1 - cold) * chance.Share();
+        if (next.MissingArea <= here.MissingArea + slack)
+            (here, next) = (next, here);
+        Keep();
+        return here.MissingCount == 0;
+    }
+
+    private void Ruin()
+    {
+        int count = 4 + chance.Below(5);
+        for (int i = 0; i < count && next.Live.Length > 0; i++)
+            next.TakeOut(next.Live[chance.Below(next.Live.Length)]);
+    }
+
+    private void Keep()
+    {
+        if (here.MissingArea < Best.MissingArea || (here.MissingArea == Best.MissingArea && here.Cost < Best.Cost))
+            Best.CopyFrom(here);
+    }
+}

@@ -1,0 +1,27 @@
+using Laydown.Layout.Rectangles;
+using Laydown.Layout.Search;
+
+namespace Laydown.Layout.Guillotine;
+
+/// <summary>Lays rectangles out on sheets of several sizes that are cut from edge to edge, at the least cost.</summary>
+internal static class GuillotineSearch
+{
+    /// <summary>The cheapest layout found; of equal cost the one with the largest offcuts.</summary>
+    /// <remarks>Pieces that no sheet is left for are missing in it. Ends by itself where the cost is proven least and no offcut grows any more.</remarks>
+    /// <param name="problem">What to lay out.</param>
+    /// <param name="rules">Seed, iterations, workers.</param>
+    /// <param name="better">Told of every better layout, one call at a time.</param>
+    /// <param name="stop">Ends the search at the next border of an iteration; the best layout so far is given.</param>
+    /// <exception cref="ArgumentException">A size, a number of copies or a cost is out of range; the message names it.</exception>
+    internal static RectLayout Solve(RectProblem problem, SearchRules rules, Action<RectLayout>? better, CancellationToken stop)
+    {
+        ProblemChecks.Refuse(problem);
+        if (!PatternPeel.Wanted(problem))
+            return new GuillotineRun(new CutJob(problem, rules.Seed), rules, better, stop).Best();
+
+        // High quantities: repeated sheets first, the search takes what is left.
+        (IReadOnlyList<RectSheet> repeated, RectProblem rest) = PatternPeel.Of(problem, rules.Seed, stop);
+        RectLayout Whole(RectLayout part) => part with { Sheets = [.. repeated, .. part.Sheets] };
+        return Whole(new GuillotineRun(new CutJob(rest, rules.Seed), rules, l => better?.Invoke(Whole(l)), stop).Best());
+    }
+}

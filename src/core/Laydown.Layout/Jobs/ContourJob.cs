@@ -1,0 +1,86 @@
+using Laydown.Geometry.Shapes;
+using Laydown.Layout.Contours;
+using Laydown.Layout.Search;
+using Laydown.Layout.Sheets;
+using Laydown.Measures;
+
+namespace Laydown.Layout.Jobs;
+
+/// <summary>Jobs with contours, irregular offcuts or keep-outs: all pieces go through the search for contours, rectangles as contours of four corners.</summary>
+internal static class ContourJob
+{
+    internal static JobLayout Solve(JobWriter writer, SearchRules rules, Action<JobLayout>? better, CancellationToken stop)
+    {
+        LayoutJob job = writer.Job;
+        Action<ContourResult>? told = better is null ? null : r => better(Written(writer, job.Stocks[0], r));
+
+        // The strip of the search runs along x, a roll along y: what lies at an angle there lies a quarter further here.
+        double turn = job.Stocks[0].Kind == JobStockKind.Roll ? 90 : 0;
+        ContourPiece[] pieces = [.. job.Pieces.Select(p => new ContourPiece(p.Id, writer.Shapes.Piece(p.Id), p.Quantity, AnglesOf(p, turn), p.Direction))];
+        if (job.Stocks[0].Kind == JobStockKind.Board)
+            return Written(writer, job.Stocks[0], ContourLayout.Solve(ContourProblem.On([.. job.Stocks.Select(s => StockOf(writer, s))], job.Rules.ApartMm, pieces), rules, told, stop));
+
+        JobLayout OnRoll(JobStock roll) => Written(
+            writer, roll, ContourLayout.Solve(ContourProblem.On(new ContourStrip(roll.WidthMm, roll.EdgeMarginMm), job.Rules.ApartMm, pieces), rules, told, stop));
+        return job.Stocks.Select(OnRoll).OrderBy(l => l.Unplaced.Sum(u => u.Copies)).ThenBy(l => l.Cost).ThenBy(l => l.Sheets.Sum(s => s.Size.AreaM2)).First();
+    }
+
+    private static ContourAngles AnglesOf(JobPiece piece, double turn) =>
+        piece.AnyAngle ? ContourAngles.Free : ContourAngles.Of([.. piece.Angles.Select(a => a - turn)]);
+
+    private static ContourStock StockOf(JobWriter writer, JobStock stock) => new(
+        stock.Id, writer.Shapes.Stock(stock.Id), stock.Copies, stock.Price, stock.EdgeMarginMm, [.. (stock.KeepOutsMm ?? []).Select(k => Shape.Of(k))]);
+
+    private static JobLayout Written(JobWriter writer, JobStock roll, ContourResult result) => roll.Kind == JobStockKind.Board
+        ? writer.Whole([.. Merged(result).Select(s => OnBoard(writer, s.Sheet, s.Repeats))], result.Unplaced)
+        : OnRoll(writer, roll, result);
+
+    private static IEnumerable<(ContourSheet Sheet, int Repeats)> Merged(ContourResult result) => result.Sheets
+        .GroupBy(s => s.StockId + ":" + string.Join(';', s.Spots.OrderBy(p => p.XMm).ThenBy(p => p.YMm)
+            .Select(p => Invariant($"{p.PieceId},{p.XMm:R},{p.YMm:R},{p.AngleDegrees:R}"))), StringComparer.Ordinal)
+        .Select(g => (g.First(), g.Count()));
+
+    private static JobSheet OnBoard(JobWriter writer, ContourSheet sheet, int repeats)
+    {
+        JobStock stock = writer.Job.Stocks.First(s => s.Id == sheet.StockId);
+        JobSpot[] spots = [.. sheet.Spots.Select(s => SpotOf(writer, s)).OrderBy(s => s.YMm).ThenBy(s => s.XMm)];
+        return writer.Sheet(stock.Id, new(stock.WidthMm, stock.HeightMm), repeats, spots, stock.Contour is null ? Rests(writer, spots, stock) : []);
+    }
+
+    private static JobSpot SpotOf(JobWriter writer, ContourSpot spot)
+    {
+        RectMm box = writer.Shapes.Turned(spot.PieceId, spot.AngleDegrees).Bounds;
+        return new(spot.PieceId, spot.Copy, box.XMm + spot.XMm, box.YMm + spot.YMm, spot.AngleDegrees);
+    }
+
+    // All is turned by a quarter and moved behind the lead-in.
+    private static JobLayout OnRoll(JobWriter writer, JobStock roll, ContourResult result)
+    {
+        JobRules cut = writer.Job.Rules;
+        List<JobSpot> spots = [];
+        foreach (ContourSpot spot in result.Sheets.SelectMany(s => s.Spots))
+        {
+            double angle = (spot.AngleDegrees + 90) % 360;
+            RectMm box = writer.Shapes.Turned(spot.PieceId, angle).Bounds;
+            spots.Add(new(spot.PieceId, spot.Copy, roll.WidthMm - spot.YMm + box.XMm, spot.XMm - roll.EdgeMarginMm + cut.LeadInMm + box.YMm, angle));
+        }
+
+        double TopOf(JobSpot s) => s.YMm + writer.Shapes.Turned(s.PieceId, s.AngleDegrees).Bounds.HeightMm;
+        ILookup<bool, JobSpot> fits = spots.ToLookup(s => TopOf(s) + cut.LeadOutMm <= roll.HeightMm + 1e-6);
+        UnplacedPiece[] tooLong = [.. fits[false].GroupBy(s => s.PieceId, StringComparer.Ordinal).Select(g => new UnplacedPiece(
+            g.Key, g.Count(), "no length left on the roll", Invariant($"a longer roll than {roll.HeightMm / 1000:0.##} m")))];
+        JobSpot[] kept = [.. fits[true].OrderBy(s => s.YMm).ThenBy(s => s.XMm)];
+        JobSheet[] sheets = kept.Length == 0 ? [] : [writer.Sheet(roll.Id, new(roll.WidthMm, kept.Max(TopOf) + cut.LeadOutMm), 1, kept, [])];
+        return writer.Whole(sheets, [.. result.Unplaced, .. tooLong]);
+    }
+
+    // What lies beyond all pieces at the right-hand or the upper edge comes off with one straight cut.
+    private static IReadOnlyList<RectMm> Rests(JobWriter writer, IReadOnlyList<JobSpot> spots, JobStock stock)
+    {
+        double gap = writer.Job.Rules.ToolMm;
+        RectMm[] boxes = [.. spots.Select(s => writer.Shapes.Turned(s.PieceId, s.AngleDegrees).Bounds is { } b ? new RectMm(s.XMm, s.YMm, b.WidthMm, b.HeightMm) : default)];
+        double right = boxes.Max(b => b.RightMm) + gap, top = boxes.Max(b => b.TopMm) + gap;
+        RectMm[] rests = [new(right, 0, stock.WidthMm - right, stock.HeightMm), new(0, top, stock.WidthMm, stock.HeightMm - top)];
+        return [.. rests.Where(r => Math.Min(r.WidthMm, r.HeightMm) >= writer.Job.Rules.OffcutLeastSideMm).OrderByDescending(r => r.Size.AreaM2).Take(1)];
+    }
+}

@@ -1,0 +1,65 @@
+using Laydown.Layout.Search;
+using Laydown.Layout.Sheets;
+using Laydown.Measures;
+
+namespace Laydown.Layout.Jobs;
+
+/// <summary>Writes what the searches find as layouts of a job.</summary>
+/// <param name="job">The job.</param>
+/// <param name="shapes">Its shapes.</param>
+/// <param name="rules">How it was searched.</param>
+internal sealed class JobWriter(LayoutJob job, JobShapes shapes, SearchRules rules)
+{
+    internal LayoutJob Job => job;
+
+    internal JobShapes Shapes => shapes;
+
+    /// <summary>The pieces of a job of rectangles alone.</summary>
+    internal IReadOnlyList<Piece> Rectangles() =>
+        [.. job.Pieces.Select(p => new Piece(p.Id, new(p.WidthMm!.Value, p.HeightMm!.Value), 0, p.Quantity, p.MayTurn))];
+
+    /// <summary>Sheets of rectangles.</summary>
+    internal JobLayout Write(IReadOnlyList<(string StockId, SheetLayout Sheet)> sheets, IReadOnlyList<UnplacedPiece> unplaced)
+    {
+        Dictionary<string, JobPiece> pieces = job.Pieces.ToDictionary(p => p.Id, StringComparer.Ordinal);
+        return Whole(
+            [.. sheets.Select(s => Sheet(
+                s.StockId, s.Sheet.Sheet, s.Sheet.Repeats,
+                [.. s.Sheet.Placements.Select(p => new JobSpot(p.PieceId, p.Copy, p.Place.XMm, p.Place.YMm, AngleOf(pieces[p.PieceId], p)))],
+                s.Sheet.Offcuts))],
+            unplaced);
+    }
+
+    /// <summary>A sheet with its fill.</summary>
+    internal JobSheet Sheet(string stockId, SizeMm size, int repeats, IReadOnlyList<JobSpot> spots, IReadOnlyList<RectMm> offcuts)
+    {
+        JobSheet sheet = new(stockId, size, repeats, spots, offcuts, 0);
+        return sheet with { FillPercent = 100 * Placed(sheet) / Area(sheet) };
+    }
+
+    /// <summary>The layout with its cost and fill.</summary>
+    internal JobLayout Whole(IReadOnlyList<JobSheet> sheets, IReadOnlyList<UnplacedPiece> unplaced)
+    {
+        double cost = sheets.Sum(s => s.Repeats * CostOf(s));
+        double placed = sheets.Sum(s => s.Repeats * Placed(s)), used = sheets.Sum(s => s.Repeats * Area(s));
+        return new(job, sheets, unplaced, cost, used > 0 ? 100 * placed / used : 0, rules.Seed, rules.Iterations == long.MaxValue ? null : rules.Iterations);
+    }
+
+    private double Placed(JobSheet sheet) => sheet.Spots.Sum(s => shapes.Piece(s.PieceId).AreaMm2);
+
+    private double Area(JobSheet sheet) =>
+        job.Stocks.First(s => s.Id == sheet.StockId) is { Contour: not null } ? shapes.Stock(sheet.StockId).AreaMm2 : sheet.Size.AreaM2 * 1e6;
+
+    private double CostOf(JobSheet sheet)
+    {
+        JobStock stock = job.Stocks.First(s => s.Id == sheet.StockId);
+        return stock.Kind == JobStockKind.Roll ? stock.Price * sheet.Size.AreaM2 : stock.Price;
+    }
+
+    // A rectangle on its side lies the same at 90 and at 270 degrees: the one that is allowed is written.
+    private static double AngleOf(JobPiece piece, Placement placement)
+    {
+        double angle = 90 * placement.QuarterTurns, other = (angle + 180) % 360;
+        return piece.AnyAngle || piece.Angles.Contains(angle) || !piece.Angles.Contains(other) ? angle : other;
+    }
+}

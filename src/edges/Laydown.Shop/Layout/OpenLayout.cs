@@ -1,0 +1,92 @@
+using System.Security.Cryptography;
+using System.Text.Json;
+using Laydown.Layout.Hands;
+using Laydown.Layout.Sheets;
+using Laydown.Measures;
+using Laydown.Plan.Orders;
+using Laydown.Plan.Runs;
+using Laydown.Press.Stocks;
+using Laydown.Shop.Build;
+using Laydown.Shop.Layers;
+using Laydown.Shop.Orders;
+using Laydown.Shop.Run;
+
+namespace Laydown.Shop.Layout;
+
+/// <summary>Opens the layout of a run to be worked on by hand.</summary>
+/// <param name="catalogue">What the shop has.</param>
+/// <param name="store">What it remembers.</param>
+/// <param name="looks">Looks of the shop; null where no item is printed from one.</param>
+public sealed class OpenLayout(Catalogue catalogue, IShopStore store, LookShelf? looks)
+{
+    /// <summary>The layout with what it is judged by.</summary>
+    /// <returns>The layout, or why there is none to work on: no such run, a run that was dissolved, blanks, sheets of several sizes.</returns>
+    public async Task<Reading<OpenedLayout>> OpenAsync(string runId, CancellationToken cancellation)
+    {
+        RunRecord? record = await store.RunAsync(runId, cancellation);
+        if (record is null)
+            return Refused(runId, "id", "no run of that id", "the id of a planned run");
+        IReadOnlyList<ItemRecord> items = [.. (await store.OrdersAsync(cancellation)).SelectMany(o => o.Items)];
+        Reading<RunContext> context = RunContexts.Gather(record.Run, catalogue, items, looks);
+        return context.Then(c => Of(record, c));
+    }
+
+    /// <summary>Short hash of a layout.</summary>
+    internal static string MarkOf(IReadOnlyList<SheetLayout> sheets) =>
+        Convert.ToHexStringLower(SHA256.HashData(JsonSerializer.SerializeToUtf8Bytes(sheets, ShopJson.Compact)))[..16];
+
+    private static Reading<OpenedLayout> Of(RunRecord record, RunContext context)
+    {
+        Laydown.Plan.Runs.Run run = record.Run;
+        if (context.Stock.Kind == StockKind.Blank)
+            return Refused(run.Id, "stock", "pre-cut blanks, one piece on each", "boards or a roll");
+        if (run.Sheets.Select(s => s.Sheet.WidthMm).Distinct().Count() > 1 || (context.Stock.Kind == StockKind.Board && run.Sheets.Select(s => s.Sheet).Distinct().Count() > 1))
+            return Refused(run.Id, "sheets", "sheets of several sizes", "sheets of one size");
+        FormedRun formed = new(
+            context.Press, context.Condition, context.InkSet, context.Stock, run.Stack, run.Mode.ModeId,
+            [.. context.Items.Select(i => new FormedItem(ReadyItems.Of(i.Item, i.OrderId, i.Artwork), i.Stack ?? run.Stack))], []);
+        IReadOnlyDictionary<string, string> names = run.Sheets.SelectMany(s => s.Placements).Select(p => p.PieceId).Distinct(StringComparer.Ordinal)
+            .ToDictionary(id => id, id => NameOf(run, id), StringComparer.Ordinal);
+        HandRules rules = RulesOf(formed, run);
+        IReadOnlyList<HandSheet> sheets = HandSheets.From(run.Sheets);
+
+        // Contours may reach into each other's rectangles; here only rectangles are judged.
+        if (LayoutConflicts.Of(sheets, rules).Any(c => c.Kind == ConflictKind.Overlap))
+            return Refused(run.Id, "sheets", "pieces that lie within each other's rectangles", "pieces laid out by their rectangles");
+        return Reading.Of(new OpenedLayout(record, context, rules, names, sheets, MarkOf(run.Sheets), Closed(record)) { Formed = formed });
+    }
+
+    // The pieces are those of the layout as it was planned, panels and all.
+    private static HandRules RulesOf(FormedRun formed, Laydown.Plan.Runs.Run run)
+    {
+        Dictionary<string, Item> items = formed.Items.ToDictionary(i => i.Ready.Item.Id, i => i.Ready.Item, StringComparer.Ordinal);
+        IReadOnlyList<Piece> pieces = [.. run.Sheets.SelectMany(s => s.Placements.Select(p => (Placement: p, s.Repeats)))
+            .GroupBy(p => p.Placement.PieceId, StringComparer.Ordinal).OrderBy(g => g.Key, StringComparer.Ordinal)
+            .Select(g => PieceOf(g.First().Placement, g.Sum(p => p.Repeats), items.GetValueOrDefault(SheetLayouts.ItemIdOf(g.Key)), formed.Stock))];
+        bool roll = formed.Stock.Kind == StockKind.Roll;
+        SheetLayout first = run.Sheets[0];
+        double leftMm = Math.Max(Math.Min(formed.Stock.LengthMm, formed.Stock.OnHand * 1000.0), first.Sheet.HeightMm);
+        return new(
+            pieces, roll ? new(first.Sheet.WidthMm, leftMm) : first.Sheet, first.EdgeMarginMm, SheetLayouts.GapMm,
+            SheetLayouts.ProcessOf([.. formed.Items.Select(i => i.Ready.Item)]))
+        { IsRoll = roll, LeadMm = roll ? SheetLayouts.LeadMm : 0 };
+    }
+
+    private static Piece PieceOf(Placement placed, int quantity, Item? item, Stock stock) => new(
+        placed.PieceId, placed.Turned ? placed.Place.Size.Turned() : placed.Place.Size, placed.Part is null ? item?.BleedMm ?? 0 : 0, quantity,
+        MayTurn: placed.Part is null && (item?.UpAlongGrain is null || stock.Grain == GrainDirection.None), placed.Part);
+
+    private static InputFault? Closed(RunRecord record) => record.State == RunState.InProgress
+        ? new(Invariant($"run {record.Run.Id}"), null, "state", "its press files are being made", "a run that is not being made; cancel the making, or wait for its end")
+        : null;
+
+    private static string NameOf(Laydown.Plan.Runs.Run run, string pieceId)
+    {
+        string[] parts = pieceId.Split('/', 2);
+        string title = run.Items.FirstOrDefault(i => string.Equals(i.ItemId, parts[0], StringComparison.Ordinal))?.Title ?? parts[0];
+        return parts.Length > 1 ? Invariant($"{title}, panel {parts[1]}") : title;
+    }
+
+    private static Reading<OpenedLayout> Refused(string runId, string field, string found, string wanted) =>
+        Reading.Refused<OpenedLayout>(new InputFault(Invariant($"run {runId}"), null, field, found, wanted));
+}
