@@ -23,6 +23,7 @@ namespace Laydown.Press.Stocks;
 /// <param name="TransmittancePercent">Total transmittance of the bare sheet, percent.</param>
 /// <param name="Price">Price of one board or blank, or of one running metre of roll.</param>
 /// <param name="OnHand">Boards or blanks in the room; for a roll running metres.</param>
+/// <param name="OtherSizeOf">For another size or an offcut of a board the shop keeps: that board's id; orders name the board, planning may take this one. Else null.</param>
 public sealed record Stock(
     string Id,
     string Name,
@@ -43,7 +44,8 @@ public sealed record Stock(
     double ReflectancePercent,
     double TransmittancePercent,
     Money Price,
-    int OnHand)
+    int OnHand,
+    string? OtherSizeOf = null)
 {
     /// <summary>Width and length as it lies in the rack.</summary>
     [System.Text.Json.Serialization.JsonIgnore]

@@ -36,6 +36,7 @@ public sealed class CatalogueReader : ICatalogueReader
         faults.AddRange(inks.SelectMany(i => RolesTwice(i.File, i.Record)));
         faults.AddRange(optics.SelectMany(o => InkOpticsFaults.Of(o.File, o.Record)));
         faults.AddRange(stocks.SelectMany(s => StackLights.SheetOf(s.Record).Faults.Select(f => f with { File = s.File })));
+        faults.AddRange(stocks.SelectMany(s => OtherSizes(s, stocks)));
         OpticsLinks optical = new([.. inks.Select(i => i.Record)], [.. optics.Select(o => o.Record)]);
         faults.AddRange(optics.SelectMany(o => optical.Of(o.File, o.Record)));
         faults.AddRange(inks.SelectMany(i => optical.Of(i.File, i.Record)));
@@ -90,6 +91,24 @@ public sealed class CatalogueReader : ICatalogueReader
     private static IEnumerable<InputFault> RolesTwice(string file, InkSet set) =>
         set.Inks.Index().Where(i => set.Inks.Take(i.Index).Any(earlier => earlier.Role == i.Item.Role))
             .Select(i => new InputFault(file, null, Invariant($"/inks/{i.Index}/role"), i.Item.Role.ToString(), "each role once"));
+
+    // Another size is planned with the print condition of its board, so it must be the same material.
+    private static IEnumerable<InputFault> OtherSizes(Described<Stock> size, List<Described<Stock>> stocks)
+    {
+        if (size.Record.OtherSizeOf is not string id)
+            yield break;
+        Stock? board = stocks.Select(s => s.Record).FirstOrDefault(s => string.Equals(s.Id, id, StringComparison.Ordinal) && !ReferenceEquals(s, size.Record));
+        if (board is null || board.OtherSizeOf is not null)
+            yield return new(size.File, null, "/otherSizeOf", id, "the id of another stock that is no other size itself");
+        else if (board.Kind != StockKind.Board || size.Record.Kind != StockKind.Board)
+            yield return new(size.File, null, "/otherSizeOf", Invariant($"{size.Record.Kind} of a {board.Kind}"), "a board of a board");
+        else if (!IsSame(board, size.Record))
+            yield return new(size.File, null, "/otherSizeOf", Invariant($"{size.Record.Material}, {size.Record.ThicknessMm} mm"), Invariant($"material, thickness, grain or none, and light of {id}: {board.Material}, {board.ThicknessMm} mm"));
+    }
+
+    private static bool IsSame(Stock one, Stock other) =>
+        string.Equals(one.Material, other.Material, StringComparison.Ordinal) && one.ThicknessMm.Equals(other.ThicknessMm)
+        && (one.Grain == GrainDirection.None) == (other.Grain == GrainDirection.None) && one.Light == other.Light;
 
     private sealed record Described<T>(string File, T Record);
 }

@@ -53,6 +53,6 @@ internal static class RunDrawings
         int slash = pieceId.LastIndexOf('/');
         string itemId = slash > 0 ? pieceId[..slash] : pieceId;
         RunItem? item = run.Items.FirstOrDefault(i => string.Equals(i.ItemId, itemId, StringComparison.Ordinal));
-        return item is null ? pieceId : slash > 0 ? Invariant($"{item.Title}, panel {pieceId[(slash + 1)..]}") : item.Title;
+        return item is null ? pieceId : slash > 0 ? Invariant($"Panel {pieceId[(slash + 1)..]}, {item.Title}") : item.Title;
     }
 }

@@ -127,7 +127,7 @@ internal sealed class RunMaker(RunContext context, RunFolder folder, ContoneReso
     {
         string item = SheetPixels.ItemOf(pieceId);
         string title = context.Items.FirstOrDefault(i => i.Item.Id == item)?.Item.Title ?? item;
-        return pieceId.Length > item.Length ? Invariant($"{title}, panel {pieceId[(item.Length + 1)..]}") : title;
+        return pieceId.Length > item.Length ? Invariant($"Panel {pieceId[(item.Length + 1)..]}, {title}") : title;
     }
 
     private void WriteDocuments(IRunDocuments documents, CancellationToken cancellation)

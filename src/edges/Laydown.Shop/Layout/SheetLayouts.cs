@@ -18,6 +18,9 @@ internal static class SheetLayouts
     /// <summary>Kerf of saw or knife and room for the tool between two printed rectangles, mm (common practice, no source).</summary>
     internal const double GapMm = 5;
 
+    /// <summary>Orders of pieces tried on boards.</summary>
+    private const int Tries = 200;
+
     /// <summary>Bare roll before and after the pieces, mm (common practice, no source).</summary>
     internal const double LeadMm = 150;
 
@@ -31,7 +34,8 @@ internal static class SheetLayouts
     /// <param name="run">The formed run.</param>
     /// <param name="contours">Contours of items that are cut to one, by item id, mm of the printed picture.</param>
     /// <param name="cancellation">Ends the work.</param>
-    public static Reading<LaidOut> Of(FormedRun run, IReadOnlyDictionary<string, Shape> contours, CancellationToken cancellation)
+    /// <param name="tries">How much is tried on boards after the plain orders; 0 for a quick look.</param>
+    public static Reading<LaidOut> Of(FormedRun run, IReadOnlyDictionary<string, Shape> contours, CancellationToken cancellation, int tries = Tries)
     {
         LayoutResult result = run.Stock.Kind switch
         {
@@ -39,7 +43,7 @@ internal static class SheetLayouts
             StockKind.Blank => BlankLayout.Solve([.. run.Items.Select(i => RunPieces.WholeOf(i.Ready.Item, run.Stock))], run.Stock.Size, BlankToleranceMm),
             _ when contours.Count > 0 => new ContourSheets(GapMm, run.Stack.Layers[0].Mirrored).OnBoards(
                 [.. run.Items.Select(i => RunPieces.WholeOf(i.Ready.Item, run.Stock))], contours, SheetFrame(run), run.Press.EdgeMarginMm, OffcutLeastSideMm, cancellation),
-            _ => Joined(run, OnBoards, RepeatedOnBoards, cancellation),
+            _ => Joined(run, (items, r, c) => OnBoards(items, r, tries, c), RepeatedOnBoards, cancellation),
         };
         if (result.Sheets.Count == 0)
             return Reading.Refused<LaidOut>([.. result.Unplaced.Select(Fault)]);
@@ -65,12 +69,12 @@ internal static class SheetLayouts
         return new([.. results.SelectMany(r => r.Sheets)], [.. results.SelectMany(r => r.Unplaced)]);
     }
 
-    private static LayoutResult OnBoards(IReadOnlyList<FormedItem> items, FormedRun run, CancellationToken cancellation)
+    private static LayoutResult OnBoards(IReadOnlyList<FormedItem> items, FormedRun run, int tries, CancellationToken cancellation)
     {
         double margin = MarginMm(items, run);
         SizeMm frame = SheetFrame(run), most = new(frame.WidthMm - (2 * margin), frame.HeightMm - (2 * margin));
         RunPieces pieces = RunPieces.Of(run, items, most, item => item.Panels is not null);
-        BoardRules rules = new(frame, margin, GapMm, ProcessOf([.. items.Select(i => i.Ready.Item)]));
+        BoardRules rules = new(frame, margin, GapMm, ProcessOf([.. items.Select(i => i.Ready.Item)]), Iterations: tries);
         return pieces.Printed(pieces.Pieces.Count == 0 ? new([], []) : BoardLayout.Solve(pieces.Pieces, rules, cancellation), run.Press.EdgeMarginMm);
     }
 

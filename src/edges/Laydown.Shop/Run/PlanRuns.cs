@@ -37,7 +37,8 @@ public sealed class PlanRuns(Catalogue catalogue, IShopStore store, IInkMeasure 
         FormedRuns formed = RunFormer.Form([.. ready.Select(i => ReadyItems.Of(i.Item, i.OrderId, i.Artwork))], PressRooms.Of(catalogue));
         foreach (UnformedItem item in formed.Unformed)
             desk.Hold(item.Ready.Item.Id, item.Faults);
-        foreach (FormedRun group in formed.Runs.SelectMany(ByGrain))
+        StockSizes sizes = new(catalogue.Stocks);
+        foreach (FormedRun group in formed.Runs.SelectMany(ByGrain).SelectMany(g => sizes.Split(g, cancellation)))
             await PlanAsync(group, desk, cancellation);
 
         if (desk.Items.Count > 0)

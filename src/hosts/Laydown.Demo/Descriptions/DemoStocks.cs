@@ -27,6 +27,8 @@ internal static class DemoStocks
     [
         new("acrylic-clear-5", "Clear acrylic, 5 mm", true, StockKind.Board, "acrylic, cast",
             1525, 2050, 5, 0.9, 4, 5950, 3.2, 70, 70, GrainDirection.None, SheetLight.Clear, 7.5, 92, Money.FromUnits(118.00), 6),
+        new("acrylic-clear-5-offcut", "Clear acrylic, 5 mm, offcut 1010 × 740 mm", true, StockKind.Board, "acrylic, cast",
+            1010, 740, 5, 0.9, 4, 5950, 3.2, 70, 70, GrainDirection.None, SheetLight.Clear, 7.5, 92, Money.FromUnits(14.10), 1, "acrylic-clear-5"),
         new("acrylic-opal-3", "Opal acrylic, 3 mm", true, StockKind.Board, "acrylic, cast, opal",
             1525, 2050, 3, 0.7, 5, 3570, 3.2, 70, 70, GrainDirection.None, SheetLight.Opal, 55, 38, Money.FromUnits(84.00), 5),
         new("aluminium-composite-3", "Aluminium composite, white, 3 mm", true, StockKind.Board, "aluminium over polyethylene",
