@@ -13,6 +13,7 @@ internal static class LayoutFamilies
         new IrregularBoardsFamily(),
         new StripFamily(),
         new LaneFamily(),
+        new PanelFamily(),
         new FreeBoardsFamily(),
         new ShopDayFamily(),
         new GuillotineBoardsFamily(),

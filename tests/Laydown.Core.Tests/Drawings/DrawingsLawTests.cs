@@ -1,5 +1,7 @@
 using Laydown.Artwork.Pages;
 using Laydown.Layout.Lanes;
+using Laydown.Layout.Marks;
+using Laydown.Layout.Panels;
 using Laydown.Layout.Sheets;
 using Laydown.Measures;
 using Laydown.Plan.Drawings;
@@ -34,6 +36,24 @@ public sealed class DrawingsLawTests
 
     private static Finding At(Severity severity, RectMm? place, int? page = 1) => new("x", severity, page, place, "what & why", "1 mm", "2 mm", null, "from memory");
 
+    private static PanelPlan Plan(PanelWish wish) => Panelling.Solve(new("w", new(6460, 2460), 30, new(1350, wish.Pattern == PanelPattern.Columns ? 9000 : 1300), false, wish, [])).Value;
+
+    [Fact]
+    public void Panels_are_drawn_to_scale_with_their_numbers_and_the_edge_that_lies_over()
+    {
+        PanelPlan plan = Plan(new());
+        Drawn drawn = new(HangingDrawing.Draw("Wall", plan, 30));
+        double scale = 650.0 / 6460;
+        foreach (Panel panel in plan.Panels)
+        {
+            Assert.Contains(drawn.Rects, r => Near(r.X, 66 + (panel.Part.XMm * scale)) && Near(r.W, panel.Part.WidthMm * scale) && Near(r.H, 2460 * scale));
+            Assert.Contains(drawn.Texts, t => t.Text == Invariant($"{panel.Number}"));
+        }
+
+        // Distances count from the finished edge.
+        Assert.All(plan.Seams, s => Assert.True(drawn.Says(Invariant($"{s.Zone.XMm - 30:0.#}"))));
+    }
+
     public static IEnumerable<TheoryDataRow<string, string>> All() =>
     [
         new("section", CrossSection.Draw(new([Of(SheetFace.Second, InkGroup.Colour), Of(SheetFace.Second, InkGroup.White), Of(SheetFace.First, InkGroup.Clear)], true, []), Acrylic)),
@@ -47,6 +67,10 @@ public sealed class DrawingsLawTests
         new("wide board", BoardDrawing.Draw(Sheet with { Sheet = new(3050, 1525), Offcuts = [new(1220, 0, 1830, 1525)] }, Names, GrainDirection.AlongWidth)),
         new("long roll", BoardDrawing.Draw(Sheet with { Sheet = new(1370, 30_000) }, Names)),
         new("empty board", BoardDrawing.Draw(Sheet with { Placements = [], Offcuts = [] }, Names)),
+        new("board with marks", BoardDrawing.Draw(Sheet, Names, GrainDirection.None, [.. Enum.GetValues<MarkKind>().Select((k, i) => new SheetMark(k, "p", 1, new(20 + (i * 60), 5, 40, 6), 4, i % 2 == 0, "a & b"))])),
+        new("hanging plan", HangingDrawing.Draw("Wall & <hall>", Plan(new()), 30)),
+        new("hanging plan of bricks", HangingDrawing.Draw("Wall", Plan(new(Pattern: PanelPattern.Brick, FromRight: true)))),
+        new("hanging plan with gaps", HangingDrawing.Draw("Frames", Plan(new(-40, -40, Pattern: PanelPattern.Grid)), 30)),
         new("tanks", TankDrawing.Draw([new("C", "Cyan", 3000, 400, 2000, 300), new("M", "Magenta", 3000, 400, 500, 200), new("Y", "Yellow", 3000, 400, 100, 200)])),
         new("findings", PageFindings.Draw(Page, [At(Severity.Stop, new(0, 0, 606, 406)), At(Severity.Note, new(-50, 390, 700, 400)), At(Severity.Warn, null)])),
     ];

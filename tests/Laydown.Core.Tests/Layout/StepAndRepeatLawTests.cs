@@ -87,10 +87,11 @@ public sealed class StepAndRepeatLawTests
             new("w/1", 1, new(10, 610, 700, 500), false, new RectMm(0, 0, 700, 500)), new("other", 1, new(10, 1115, 900, 50), false),
             new("w/2", 1, new(10, 1170, 800, 500), false, new RectMm(700, 0, 800, 500)),
         ];
-        SheetLayout ordered = Assert.Single(PanelOrder.InOrder([new(new(1000, 1800), 5, mixed, 1, [])]));
+        SheetLayout ordered = Assert.Single(PanelOrder.InOrder([new(new(1000, 1800), 5, mixed, 1, []) { CutsAcrossMm = [605, 1112, 1167] }]));
 
         Assert.Equal(["w/1", "w/2", "w/3"], ordered.Placements.Where(p => p.Part is not null).OrderBy(p => p.Place.YMm).Select(p => p.PieceId));
         Assert.Equal(mixed.OrderBy(p => p.PieceId, StringComparer.Ordinal).Select(p => (p.PieceId, p.Place.Size, p.Part)), ordered.Placements.OrderBy(p => p.PieceId, StringComparer.Ordinal).Select(p => (p.PieceId, p.Place.Size, p.Part)));
+        Assert.All(ordered.CutsAcrossMm!, c => Assert.DoesNotContain(ordered.Placements, p => p.Place.YMm < c && c < p.Place.TopMm));
         Assert.Equal(1670, ordered.Placements.Max(p => p.Place.TopMm), 6);
         for (int i = 0; i < 5; i++)
             Assert.All(ordered.Placements.Skip(i + 1), o => Assert.False(ordered.Placements[i].Place.Grown(2).Overlaps(o.Place)));

@@ -61,6 +61,8 @@ internal sealed class Painter(string folder, Func<string, string, int, int, int,
 /// <summary>Papers that say only their run.</summary>
 internal sealed class PlainPapers : IRunDocuments
 {
+    public byte[] HangingPdf(RunContext context, string itemId, Laydown.Layout.Panels.PanelPlan plan) => [];
+
     public string SetUpHtml(RunContext context) => Invariant($"<!doctype html><title>{context.Run.Id}</title>");
 
     public byte[] SetUpPdf(RunContext context) => "%PDF-1.4"u8.ToArray();

@@ -148,6 +148,8 @@ internal sealed class ShopBench : IDisposable
     /// <summary>Papers of one line.</summary>
     public sealed class FakeDocuments : IRunDocuments
     {
+        public byte[] HangingPdf(RunContext context, string itemId, Laydown.Layout.Panels.PanelPlan plan) => [];
+
         public string SetUpHtml(RunContext context) => context.Run.Id;
 
         public byte[] SetUpPdf(RunContext context) => [1];

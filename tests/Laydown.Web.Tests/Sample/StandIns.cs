@@ -49,6 +49,8 @@ internal sealed class EvenInk : IInkMeasure
 /// <summary>Papers with a line of text.</summary>
 internal sealed class PlainPapers : IRunDocuments
 {
+    public byte[] HangingPdf(RunContext context, string itemId, Laydown.Layout.Panels.PanelPlan plan) => [];
+
     public string SetUpHtml(RunContext context) => "<!DOCTYPE html><html lang='en'><title>Set-up</title><p>Set-up";
 
     public byte[] SetUpPdf(RunContext context) => Encoding.ASCII.GetBytes("%PDF-1.7\n%set-up\n");

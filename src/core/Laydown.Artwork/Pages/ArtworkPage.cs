@@ -49,4 +49,8 @@ public sealed record ArtworkPage(
     IReadOnlyList<CutPath> CutPaths,
     double? TotalInkPercent,
     RectMm? TotalInkPlace,
-    IReadOnlyList<CodeUse> Codes);
+    IReadOnlyList<CodeUse> Codes)
+{
+    /// <summary>Where text stands, word by word (of long texts line by line), mm of the page, at most 500 places; empty for images, and for files measured before places were kept.</summary>
+    public IReadOnlyList<RectMm> TextPlaces { get; init; } = [];
+}

@@ -6,7 +6,8 @@ namespace Laydown.Layout.Marks;
 /// <summary>Discs for a camera about all pieces of a sheet, and crosses that both faces carry.</summary>
 internal static class DiscMarks
 {
-    private const double GroundMm = 2;
+    /// <summary>Bare ground about a disc or cross, mm: own choice.</summary>
+    internal const double GroundMm = 2;
 
     /// <summary>Adds discs at the corners of a frame about the pieces and between, no further apart than wanted, and one beside the first that tells which way round the sheet lies.</summary>
     internal static void Add(SheetLayout sheet, MarkWish wish, FreeRoom room)

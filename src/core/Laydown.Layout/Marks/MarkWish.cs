@@ -39,5 +39,5 @@ public sealed record MarkWish(
 
     /// <summary>Room that discs want about all pieces, mm.</summary>
     [System.Text.Json.Serialization.JsonIgnore]
-    public double RegisterRoomMm => Register ? DiscMm + DiscClearMm : 0;
+    public double RegisterRoomMm => Register ? DiscMm + DiscClearMm + DiscMarks.GroundMm : 0;
 }

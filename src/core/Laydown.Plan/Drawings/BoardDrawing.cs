@@ -1,3 +1,4 @@
+using Laydown.Layout.Marks;
 using Laydown.Layout.Sheets;
 using Laydown.Measures;
 using Laydown.Press.Stocks;
@@ -13,8 +14,10 @@ public static class BoardDrawing
     /// <param name="sheet">The layout.</param>
     /// <param name="names">Names of pieces by id, for people; a piece without one is shown by its id.</param>
     /// <param name="grain">Direction of flutes or grain of the stock.</param>
+    /// <param name="marks">Printed marks; null for none.</param>
     /// <exception cref="ArgumentNullException">Sheet or names is null.</exception>
-    public static string Draw(SheetLayout sheet, IReadOnlyDictionary<string, string> names, GrainDirection grain = GrainDirection.None)
+    public static string Draw(
+        SheetLayout sheet, IReadOnlyDictionary<string, string> names, GrainDirection grain = GrainDirection.None, IReadOnlyList<SheetMark>? marks = null)
     {
         ArgumentNullException.ThrowIfNull(sheet);
         ArgumentNullException.ThrowIfNull(names);
@@ -30,6 +33,7 @@ public static class BoardDrawing
         foreach (Placement placement in sheet.Placements)
             Piece(paper, view, placement, sheet.OutlineOf(placement.PieceId), names);
 
+        MarksDrawing.Draw(paper, view, marks ?? []);
         Edges(paper, view, sheet);
         Grain(paper, view, grain);
         double barEnd = Sizing.Bar(paper, Left, Top + view.HeightPx + 28, view.PxPerMm);

@@ -23,4 +23,7 @@ public enum FinishingKind
 
     /// <summary>Packed.</summary>
     Pack,
+
+    /// <summary>Pockets for poles.</summary>
+    PolePocket,
 }

@@ -1,3 +1,6 @@
+using Laydown.Layout.Marks;
+using Laydown.Layout.Panels;
+using Laydown.Layout.Repeats;
 using Laydown.Measures;
 
 namespace Laydown.Plan.Orders;
@@ -17,6 +20,10 @@ namespace Laydown.Plan.Orders;
 /// <param name="ViewingDistanceM">From how far it is looked at, m.</param>
 /// <param name="ArtworkScale">Scale the file is drawn at: 1, or 10 for 1:10.</param>
 /// <param name="UpAlongGrain">Whether the picture's upright must run along the flutes or grain; null when it does not matter.</param>
+/// <param name="Panels">How it is parted where it is larger than its stock; null for upright panels of equal width that overlap by 20 mm.</param>
+/// <param name="SeamKeepOuts">Places that seams between panels should stay out of, besides text and codes that were found; null for none.</param>
+/// <param name="Marks">Which marks are printed about its pieces; null for none.</param>
+/// <param name="Repeat">Whether it is repeated in even steps on sheets of its own; null where it is laid out with others.</param>
 public sealed record Item(
     string Id,
     string Title,
@@ -31,7 +38,11 @@ public sealed record Item(
     DateOnly Due,
     double ViewingDistanceM,
     int ArtworkScale,
-    bool? UpAlongGrain)
+    bool? UpAlongGrain,
+    PanelWish? Panels = null,
+    IReadOnlyList<SeamKeepOut>? SeamKeepOuts = null,
+    MarkWish? Marks = null,
+    RepeatWish? Repeat = null)
 {
     /// <summary>Finished size.</summary>
     [System.Text.Json.Serialization.JsonIgnore]

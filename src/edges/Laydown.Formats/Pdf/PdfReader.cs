@@ -101,11 +101,13 @@ public static class PdfReader
         new PageWalk(objects, layers, notes, limits.Operations, cancellation).Page(Bytes(objects, page.Dictionary), resources, boxes.ToMm);
         var walk = new ResourceWalk(objects, notes);
         walk.Visit(resources);
-        var texts = TextMeasure.Smallest(page.Letters, boxes.UserUnit, SeenCorner(objects, page.Dictionary, boxes));
+        PointMm seen = SeenCorner(objects, page.Dictionary, boxes);
+        var texts = TextMeasure.Smallest(page.Letters, boxes.UserUnit, seen);
         return new(
             page.Number, boxes.UserUnit, boxes.MediaMm, boxes.TrimMm, boxes.BleedMm, boxes.HasTrimBox, 0, 0, notes.ColourSpaces,
             GroupProfile(objects, page.Dictionary) ?? intentProfile, HasAlpha: false, notes.Transparency, notes.Overprint, notes.HiddenLayers, notes.Images,
-            walk.Fonts, notes.Separations, texts, notes.Lines.Kept, notes.CutPaths, null, null, []);
+            walk.Fonts, notes.Separations, texts, notes.Lines.Kept, notes.CutPaths, null, null, [])
+        { TextPlaces = TextMeasure.Places(page.Letters, boxes.UserUnit, seen) };
     }
 
     /// <summary>The content of a page: one stream, or several that are read as one.</summary>

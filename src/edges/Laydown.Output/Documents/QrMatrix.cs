@@ -43,7 +43,8 @@ internal sealed class QrMatrix
             canvas.DrawRect(left + (x * module), top + (y * module), length * module, module, paint);
     }
 
-    private IEnumerable<(int X, int Y, int Length)> Bars()
+    /// <summary>Dark bars, row by row from the top, in modules.</summary>
+    internal IEnumerable<(int X, int Y, int Length)> Bars()
     {
         for (int y = 0; y < Side; y++)
         {

@@ -1,3 +1,4 @@
+using Laydown.Layout.Panels;
 using Laydown.Shop.Run;
 
 namespace Laydown.Output.Documents;
@@ -10,6 +11,9 @@ public sealed class RunDocuments : IRunDocuments
 
     /// <inheritdoc/>
     public byte[] SetUpPdf(RunContext context) => Documents.SetUpPdf.Make(SetUpContents.Of(context));
+
+    /// <inheritdoc/>
+    public byte[] HangingPdf(RunContext context, string itemId, PanelPlan plan) => Documents.HangingPdf.Make(context, itemId, plan);
 
     /// <inheritdoc/>
     /// <exception cref="ArgumentException">The sums of the quote do not add up to the cent.</exception>

@@ -1,3 +1,4 @@
+using Laydown.Layout.Panels;
 using Laydown.Layout.Sheets;
 using Laydown.Plan.Drawings;
 using Laydown.Plan.Runs;
@@ -23,8 +24,19 @@ internal static class RunDrawings
     {
         Dictionary<string, string> names = context.Run.Sheets.SelectMany(s => s.Placements).Select(p => p.PieceId).Distinct(StringComparer.Ordinal)
             .ToDictionary(id => id, id => NameOf(context.Run, id), StringComparer.Ordinal);
-        return [.. context.Run.Sheets.Take(MostSheets).Select((sheet, i) => new Drawing(SheetTitle(context.Run, sheet, i),
-            BoardDrawing.Draw(sheet, names, context.Stock.Grain)))];
+        return
+        [
+            .. context.Run.Sheets.Take(MostSheets).Select((sheet, i) => new Drawing(SheetTitle(context.Run, sheet, i),
+                BoardDrawing.Draw(sheet, names, context.Stock.Grain, RunMarks.Of(context, i).Marks))),
+            .. RunMarks.PanelPlans(context.Run).Select(p => Hanging(context, p.ItemId, p.Plan)),
+        ];
+    }
+
+    private static Drawing Hanging(RunContext context, string itemId, PanelPlan plan)
+    {
+        string title = NameOf(context.Run, itemId);
+        double bleed = context.Items.FirstOrDefault(i => i.Item.Id == itemId)?.Item.BleedMm ?? 0;
+        return new(Invariant($"Hanging plan of {title}, {plan.Panels.Count} panels; also as a paper of its own"), HangingDrawing.Draw(title, plan, bleed));
     }
 
     private static string SheetTitle(Laydown.Plan.Runs.Run run, SheetLayout sheet, int index)
@@ -41,6 +53,6 @@ internal static class RunDrawings
         int slash = pieceId.LastIndexOf('/');
         string itemId = slash > 0 ? pieceId[..slash] : pieceId;
         RunItem? item = run.Items.FirstOrDefault(i => string.Equals(i.ItemId, itemId, StringComparison.Ordinal));
-        return item is null ? pieceId : slash > 0 ? Invariant($"{item.Title}, panel {pieceId[(slash + 1)..]}") : item.Title;
+        return item is null ? pieceId : slash > 0 ? Invariant($"Panel {pieceId[(slash + 1)..]}, {item.Title}") : item.Title;
     }
 }

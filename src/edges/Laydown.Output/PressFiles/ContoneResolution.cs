@@ -23,7 +23,7 @@ internal sealed record ContoneResolution(int Ppi, string Because)
     /// </summary>
     public static ContoneResolution For(Mode mode, IReadOnlyList<SheetLayout> sheets, IReadOnlyList<ItemRecord> items, long pixelBudget)
     {
-        double needed = Math.Max(LeastPpi, items.Select(CodesNeed).DefaultIfEmpty(0).Max());
+        double needed = Math.Max(LeastPpi, items.Select(i => Math.Max(CodesNeed(i), MarksNeed(i))).DefaultIfEmpty(0).Max());
         double areaM2 = sheets.Select(s => s.Sheet.AreaM2).Concat(items.Select(i => i.Item.Printed.AreaM2)).DefaultIfEmpty(0).Max();
         int ppi = Enough(mode, items.Select(CodesNeed).DefaultIfEmpty(0).Max());
         if (ppi > mode.ContonePpi)
@@ -67,6 +67,15 @@ internal sealed record ContoneResolution(int Ppi, string Because)
             .Select(module => PixelsPerModule * 25.4 / module)
             .DefaultIfEmpty(0)
             .Max();
+    }
+
+    // Codes that name pieces stand on whole pixels, so two for a module will do; longer ids need larger codes.
+    private static double MarksNeed(ItemRecord item)
+    {
+        if (item.Item.Marks is not { Codes: true } wish)
+            return 0;
+        int modules = item.Item.Id.Length <= 10 ? 29 : item.Item.Id.Length <= 22 ? 33 : 41;
+        return 2 * 25.4 * modules / wish.CodeMm;
     }
 
     private static double Scale(Item item, ArtworkPage page) => page.TrimMm.WidthMm > 0 ? item.WidthMm / page.TrimMm.WidthMm : 1;

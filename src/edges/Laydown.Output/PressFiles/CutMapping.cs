@@ -11,8 +11,10 @@ namespace Laydown.Output.PressFiles;
 /// <param name="mirrored">Whether it is printed mirrored on that face.</param>
 internal sealed class CutMapping(Item item, Placement placement, bool mirrored)
 {
+    private readonly PictureOnSheet onSheet = new(placement, item.Printed, mirrored);
+
     /// <summary>Shown part of the printed picture, mm from the picture's lower left corner.</summary>
-    public RectMm Part { get; } = placement.Part ?? new(0, 0, item.Printed.WidthMm, item.Printed.HeightMm);
+    public RectMm Part => onSheet.Part;
 
     /// <summary>The finished piece, or the part of it this panel shows, mm of the printed picture; null where the panel shows bleed alone.</summary>
     public RectMm? Trim()
@@ -31,21 +33,7 @@ internal sealed class CutMapping(Item item, Placement placement, bool mirrored)
     }
 
     /// <summary>A point of the printed picture, in mm of the sheet.</summary>
-    public PointMm ToSheet(PointMm inPicture)
-    {
-        double x = inPicture.XMm - Part.XMm;
-        double y = inPicture.YMm - Part.YMm;
-        if (mirrored)
-            x = Part.WidthMm - x;
-        (double across, double up) = placement.QuarterTurns switch
-        {
-            1 => (Part.HeightMm - y, x),
-            2 => (Part.WidthMm - x, Part.HeightMm - y),
-            3 => (y, Part.WidthMm - x),
-            _ => (x, y),
-        };
-        return new(placement.Place.XMm + across, placement.Place.YMm + up);
-    }
+    public PointMm ToSheet(PointMm inPicture) => onSheet.Of(inPicture);
 
     /// <summary>The corners of a rectangle of the printed picture, in mm of the sheet.</summary>
     public IReadOnlyList<PointMm> ToSheet(RectMm r) =>

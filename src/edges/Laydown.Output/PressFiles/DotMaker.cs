@@ -101,7 +101,7 @@ internal sealed class DotMaker(
         {
             // Copies are numbered through, so the same picture is told by all but their numbers.
             SheetLayout layout = context.Run.Sheets[sheet];
-            string key = Invariant($"{layout.Sheet}|{string.Join('|', layout.Placements.Select(p => p with { Copy = 1 }))}");
+            string key = Invariant($"{layout.Sheet}|{string.Join('|', layout.Placements.Select(p => p with { Copy = 1 }))}|{MarkLayers.Of(context, sheet).Key}");
             int? same = seen.TryGetValue(key, out int first) ? first : null;
             seen.TryAdd(key, sheet);
             SheetDots placement = SheetDots.Of(layout, context.Mode.ScanDpi, context.Mode.FeedDpi, report.PrintedOf);
@@ -176,7 +176,7 @@ internal sealed class DotMaker(
             [.. Enumerable.Range(0, layer.Inks.Count).Select(ink => Path.Combine(folder.FilesPath, layer.FileName(ink)))],
             headers,
             Path.Combine(folder.WorkPath, Invariant($"sheet-{layer.Sheet + 1:00}-layer-{layer.Layer + 1}.journal")),
-            layer.Placement.Pieces.Count,
+            layer.Placement.Pieces.Count + MarkLayers.Of(context, layer.Sheet).In(layer.Layer).Count,
             _ => Tell(time.Make(bandWork)),
             cancellation);
         finished = sink.Kept;
@@ -209,7 +209,9 @@ internal sealed class DotMaker(
         bool turnedOver = context.Run.Stack.Layers[layer.Layer].Face != first;
         ILayerScreen screen = DeadNozzles.Mended(context, layer, LayerScreens.Of(DotInks.Of(layer.Inks), drops.Levels, wish.Screen));
         IReadOnlyList<PlacedPiece> pieces = layer.Placement.PiecesOf(item => MirroredLayer(item, layer.Layer), turnedOver);
-        return Reading.Of(new SheetJob(layer.Placement.Columns, layer.Placement.Rows, shown, pieces, screen));
+        (IReadOnlyList<SheetPicture> markPictures, IReadOnlyList<PlacedPiece> marks) = MarkLayers.Of(context, layer.Sheet)
+            .Dots(layer, context.Mode.ScanDpi, context.Mode.FeedDpi, shown.Count, turnedOver);
+        return Reading.Of(new SheetJob(layer.Placement.Columns, layer.Placement.Rows, [.. shown, .. markPictures], [.. pieces, .. marks], screen));
     }
 
     private bool MirroredLayer(string itemId, int layer) =>

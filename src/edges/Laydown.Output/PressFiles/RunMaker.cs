@@ -1,6 +1,7 @@
 using System.Text;
 using Laydown.Formats.Json;
 using Laydown.Formats.TiffWriting;
+using Laydown.Layout.Panels;
 using Laydown.Measures;
 using Laydown.Optics.Looks;
 using Laydown.Plan.Drawings;
@@ -69,8 +70,9 @@ internal sealed class RunMaker(RunContext context, RunFolder folder, ContoneReso
         IReadOnlyList<InkPlane> inks = planes.InksOf(layer);
         string name = Invariant($"sheet-{sheet + 1:00}-layer-{layer + 1}-{FileWord(context.Run.Stack.Layers[layer].Group)}.tif");
         ContoneHeader header = new(pixels.Columns, pixels.Rows, resolution.Ppi, [.. inks.Select(i => i.Name)], Description(sheet, layer), null);
-        SheetBand bands = new(
-            pixels, inks.Count, (item, turned) => planes.Of(item, layer, turned), planes.IsTurnedOver(layer));
+        (SheetPixels marked, Func<string, bool, (IPlanes, bool)> planesOf) = MarkLayers.Of(context, sheet)
+            .On(pixels, layer, inks, resolution.Ppi, (item, turned) => planes.Of(item, layer, turned));
+        SheetBand bands = new(marked, inks.Count, planesOf, planes.IsTurnedOver(layer));
         using FileStream stream = Create(name, "contone");
         using ContoneTiffWriter writer = new(stream, name, header);
         byte[] band = new byte[checked(writer.BandRows * header.RowBytes)];
@@ -96,7 +98,7 @@ internal sealed class RunMaker(RunContext context, RunFolder folder, ContoneReso
         {
             progress.Tell(
                 Invariant($"preview of sheet {sheet + 1}"), SheetsEnd + ((PreviewsEnd - SheetsEnd) * sheet / context.Run.Sheets.Count));
-            SheetPreview preview = new(planes, context.Run.Sheets[sheet], PrintedOf, PreviewPixels, resolution.Ppi, context.Optics, cancellation);
+            SheetPreview preview = new(planes, context.Run.Sheets[sheet], MarkLayers.Of(context, sheet), PrintedOf, PreviewPixels, resolution.Ppi, context.Optics, cancellation);
             WriteBytes(Invariant($"sheet-{sheet + 1:00}-preview.png"), "preview", preview.Png(day, cancellation));
             if (lit is not null)
                 WriteBytes(Invariant($"sheet-{sheet + 1:00}-lit.png"), "lit-preview", preview.Png(lit, cancellation));
@@ -112,8 +114,10 @@ internal sealed class RunMaker(RunContext context, RunFolder folder, ContoneReso
         for (int sheet = 0; sheet < context.Run.Sheets.Count; sheet++)
         {
             WriteText(Invariant($"sheet-{sheet + 1:00}-cut.svg"), "cut", CutDrawing.Svg(context, sheet));
+            WriteBytes(Invariant($"sheet-{sheet + 1:00}-cut.pdf"), "cut-pdf", CutPdf.Bytes(context, sheet));
             WriteText(
-                Invariant($"sheet-{sheet + 1:00}-layout.svg"), "layout", BoardDrawing.Draw(context.Run.Sheets[sheet], names, context.Stock.Grain));
+                Invariant($"sheet-{sheet + 1:00}-layout.svg"), "layout",
+                BoardDrawing.Draw(context.Run.Sheets[sheet], names, context.Stock.Grain, RunMarks.Of(context, sheet).Marks));
         }
 
         WriteBytes("run.json", "run", LaydownJson.ToBytes(context.Run));
@@ -123,7 +127,7 @@ internal sealed class RunMaker(RunContext context, RunFolder folder, ContoneReso
     {
         string item = SheetPixels.ItemOf(pieceId);
         string title = context.Items.FirstOrDefault(i => i.Item.Id == item)?.Item.Title ?? item;
-        return pieceId.Length > item.Length ? Invariant($"{title}, panel {pieceId[(item.Length + 1)..]}") : title;
+        return pieceId.Length > item.Length ? Invariant($"Panel {pieceId[(item.Length + 1)..]}, {title}") : title;
     }
 
     private void WriteDocuments(IRunDocuments documents, CancellationToken cancellation)
@@ -132,6 +136,8 @@ internal sealed class RunMaker(RunContext context, RunFolder folder, ContoneReso
         progress.Tell("set-up sheet", PreviewsEnd);
         WriteText("set-up.html", "set-up", documents.SetUpHtml(context));
         WriteBytes("set-up.pdf", "set-up", documents.SetUpPdf(context));
+        foreach ((string item, PanelPlan plan) in RunMarks.PanelPlans(context.Run))
+            WriteBytes(Invariant($"hanging-{QuoteOrder.FileNameOf(item)}.pdf"), "hanging-plan", documents.HangingPdf(context, item, plan));
     }
 
     private void WriteText(string name, string what, string text) => WriteBytes(name, what, Encoding.UTF8.GetBytes(text));

@@ -20,13 +20,14 @@ internal sealed class SheetPreview
     /// <summary>Brings every piece's planes to the size of the preview.</summary>
     /// <param name="planes">Planes of the run.</param>
     /// <param name="sheet">The sheet.</param>
+    /// <param name="marks">Its printed marks.</param>
     /// <param name="printedOf">Printed size of an item.</param>
     /// <param name="mostPixels">Longest side, pixels.</param>
     /// <param name="mostPpi">Resolution of the planes; the preview is never finer.</param>
     /// <param name="optics">Optics of the inks, or null: what acts of what is sent.</param>
     /// <param name="cancellation">Looked at for each row.</param>
     public SheetPreview(
-        RunPlanes planes, SheetLayout sheet, Func<string, SizeMm> printedOf, int mostPixels, double mostPpi, InkOptics? optics,
+        RunPlanes planes, SheetLayout sheet, MarkLayers marks, Func<string, SizeMm> printedOf, int mostPixels, double mostPpi, InkOptics? optics,
         CancellationToken cancellation)
     {
         acting = [.. Enumerable.Range(0, planes.LayerCount).SelectMany(planes.InksOf).Select(ink => StackLights.ActingOf(ink.Role, optics))];
@@ -34,7 +35,7 @@ internal sealed class SheetPreview
         pixels = SheetPixels.Of(sheet, ppi, printedOf);
         fromBehind = planes.FirstFace == SheetFace.Second;
         inks = [.. Enumerable.Range(0, planes.LayerCount).Select(l => planes.InksOf(l).Count)];
-        layers = [.. inks.Select((count, layer) => Band(planes, layer, count, ppi, printedOf, cancellation))];
+        layers = [.. inks.Select((count, layer) => Band(planes, marks, layer, count, ppi, printedOf, cancellation))];
     }
 
     /// <summary>The sheet in a light, as PNG in sRGB, as a viewer sees it: from the back, left and right are changed.</summary>
@@ -49,7 +50,7 @@ internal sealed class SheetPreview
     }
 
     private SheetBand Band(
-        RunPlanes planes, int layer, int count, double ppi, Func<string, SizeMm> printedOf, CancellationToken cancellation)
+        RunPlanes planes, MarkLayers marks, int layer, int count, double ppi, Func<string, SizeMm> printedOf, CancellationToken cancellation)
     {
         Dictionary<(string Item, bool Turned), (IPlanes Planes, bool Mirrored)> small = [];
         foreach (PlacedPixels piece in pixels.Pieces)
@@ -63,7 +64,8 @@ internal sealed class SheetPreview
             small[(piece.ItemId, piece.Turned)] = (new PlaneMemory(file, high, wide, cancellation), mirrored);
         }
 
-        return new(pixels, count, (item, turned) => small[(item, turned)], reversed: false);
+        (SheetPixels marked, Func<string, bool, (IPlanes, bool)> planesOf) = marks.On(pixels, layer, planes.InksOf(layer), ppi, (item, turned) => small[(item, turned)]);
+        return new(marked, count, planesOf, reversed: false);
     }
 
     private void Row(StackLook look, byte[][] bands, int row, byte[] rgb, bool turned)

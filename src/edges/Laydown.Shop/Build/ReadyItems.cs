@@ -2,6 +2,7 @@ using Laydown.Artwork.Pages;
 using Laydown.Measures;
 using Laydown.Plan.Orders;
 using Laydown.Plan.Runs;
+using Laydown.Shop.Layout;
 using Laydown.Shop.Orders;
 
 namespace Laydown.Shop.Build;
@@ -17,7 +18,8 @@ internal static class ReadyItems
             item,
             orderId,
             Least(pages.SelectMany(p => p.SmallestTexts.Select(t => t.SizePt * Enlargement(p, item)))),
-            Least(pages.SelectMany(p => p.Codes.Select(c => c.ModuleMm * Enlargement(p, item)))));
+            Least(pages.SelectMany(p => p.Codes.Select(c => c.ModuleMm * Enlargement(p, item)))))
+        { SeamKeepOuts = SeamCosts.Of(item, pages) };
     }
 
     /// <summary>Length of the contour cut of one piece at finished size, mm; null where the file gives none or none is wanted.</summary>

@@ -1,7 +1,7 @@
 using Laydown.Geometry.Shapes;
 using Laydown.Layout.Boards;
 using Laydown.Layout.Lanes;
-using Laydown.Layout.Panels;
+using Laydown.Layout.Repeats;
 using Laydown.Layout.Rolls;
 using Laydown.Layout.Sheets;
 using Laydown.Measures;
@@ -21,9 +21,6 @@ internal static class SheetLayouts
     /// <summary>Orders of pieces tried on boards.</summary>
     private const int Tries = 200;
 
-    /// <summary>Two panels of a wall graphic overlap by this much, mm (common practice, no source).</summary>
-    private const double OverlapMm = 20;
-
     /// <summary>Bare roll before and after the pieces, mm (common practice, no source).</summary>
     internal const double LeadMm = 150;
 
@@ -40,14 +37,13 @@ internal static class SheetLayouts
     /// <param name="tries">How much is tried on boards after the plain orders; 0 for a quick look.</param>
     public static Reading<LaidOut> Of(FormedRun run, IReadOnlyDictionary<string, Shape> contours, CancellationToken cancellation, int tries = Tries)
     {
-        IReadOnlyList<Item> items = [.. run.Items.Select(i => i.Ready.Item)];
         LayoutResult result = run.Stock.Kind switch
         {
-            StockKind.Roll => OnRoll(items, run, cancellation),
-            StockKind.Blank => BlankLayout.Solve([.. items.Select(i => PieceOf(i, run.Stock))], run.Stock.Size, BlankToleranceMm),
+            StockKind.Roll => Joined(run, OnRoll, RepeatedOnRoll, cancellation),
+            StockKind.Blank => BlankLayout.Solve([.. run.Items.Select(i => RunPieces.WholeOf(i.Ready.Item, run.Stock))], run.Stock.Size, BlankToleranceMm),
             _ when contours.Count > 0 => new ContourSheets(GapMm, run.Stack.Layers[0].Mirrored).OnBoards(
-                [.. items.Select(i => PieceOf(i, run.Stock))], contours, SheetFrame(run), run.Press.EdgeMarginMm, OffcutLeastSideMm, cancellation),
-            _ => OnBoards(items, run, tries, cancellation),
+                [.. run.Items.Select(i => RunPieces.WholeOf(i.Ready.Item, run.Stock))], contours, SheetFrame(run), run.Press.EdgeMarginMm, OffcutLeastSideMm, cancellation),
+            _ => Joined(run, (items, r, c) => OnBoards(items, r, tries, c), RepeatedOnBoards, cancellation),
         };
         if (result.Sheets.Count == 0)
             return Reading.Refused<LaidOut>([.. result.Unplaced.Select(Fault)]);
@@ -61,20 +57,54 @@ internal static class SheetLayouts
     /// <summary>The item a piece belongs to: its id without the number of the panel.</summary>
     public static string ItemIdOf(string pieceId) => pieceId.Split('/')[0];
 
-    private static LayoutResult OnBoards(IReadOnlyList<Item> items, FormedRun run, int tries, CancellationToken cancellation)
+    // Items that are repeated in even steps have sheets of their own; all others share theirs.
+    private static LayoutResult Joined(
+        FormedRun run, Func<IReadOnlyList<FormedItem>, FormedRun, CancellationToken, LayoutResult> shared, Func<Item, FormedRun, LayoutResult> repeated,
+        CancellationToken cancellation)
     {
-        BoardRules rules = new(SheetFrame(run), run.Press.EdgeMarginMm, GapMm, ProcessOf(items), Iterations: tries);
-        return BoardLayout.Solve([.. items.Select(i => PieceOf(i, run.Stock))], rules, cancellation);
+        List<FormedItem> others = [.. run.Items.Where(i => i.Ready.Item.Repeat is null)];
+        List<LayoutResult> results = [.. run.Items.Where(i => i.Ready.Item.Repeat is not null).Select(i => repeated(i.Ready.Item, run))];
+        if (others.Count > 0)
+            results.Insert(0, shared(others, run, cancellation));
+        return new([.. results.SelectMany(r => r.Sheets)], [.. results.SelectMany(r => r.Unplaced)]);
     }
 
-    private static LayoutResult OnRoll(IReadOnlyList<Item> items, FormedRun run, CancellationToken cancellation)
+    private static LayoutResult OnBoards(IReadOnlyList<FormedItem> items, FormedRun run, int tries, CancellationToken cancellation)
     {
-        double printable = run.Stock.WidthMm - (2 * run.Press.EdgeMarginMm);
-        double leftMm = Math.Min(run.Stock.LengthMm, run.Stock.OnHand * 1000.0);
-        IReadOnlyList<Piece> pieces = [.. items.SelectMany(i => PanelSplit.Split(PieceOf(i, run.Stock), printable, OverlapMm))];
-        RollRules rules = new(run.Stock.WidthMm, leftMm, run.Press.EdgeMarginMm, GapMm, LeadMm, LeadMm, ProcessOf(items));
-        return RollLayout.Solve(pieces, rules, cancellation);
+        double margin = MarginMm(items, run);
+        SizeMm frame = SheetFrame(run), most = new(frame.WidthMm - (2 * margin), frame.HeightMm - (2 * margin));
+        RunPieces pieces = RunPieces.Of(run, items, most, item => item.Panels is not null);
+        BoardRules rules = new(frame, margin, GapMm, ProcessOf([.. items.Select(i => i.Ready.Item)]), Iterations: tries);
+        return pieces.Printed(pieces.Pieces.Count == 0 ? new([], []) : BoardLayout.Solve(pieces.Pieces, rules, cancellation), run.Press.EdgeMarginMm);
     }
+
+    private static LayoutResult OnRoll(IReadOnlyList<FormedItem> items, FormedRun run, CancellationToken cancellation)
+    {
+        double margin = MarginMm(items, run), leftMm = LeftMm(run);
+        SizeMm most = new(run.Stock.WidthMm - (2 * margin), leftMm - (2 * LeadMm));
+        RunPieces pieces = RunPieces.Of(run, items, most, item => item.Panels is not null || item.Printed.WidthMm > most.WidthMm);
+        RollRules rules = new(run.Stock.WidthMm, leftMm, margin, GapMm, LeadMm, LeadMm, ProcessOf([.. items.Select(i => i.Ready.Item)]));
+        return pieces.Printed(pieces.Pieces.Count == 0 ? new([], []) : RollLayout.Solve(pieces.Pieces, rules, cancellation), run.Press.EdgeMarginMm);
+    }
+
+    private static LayoutResult RepeatedOnBoards(Item item, FormedRun run) => Repeated(item, run, (piece, margin, repeat) =>
+        StepAndRepeat.OnBoards(piece, SheetFrame(run), margin, repeat, run.Stack.Layers.Select(l => l.Face).Distinct().Count() > 1));
+
+    private static LayoutResult RepeatedOnRoll(Item item, FormedRun run) => Repeated(item, run, (piece, margin, repeat) =>
+        StepAndRepeat.OnRoll(piece, run.Stock.WidthMm, LeftMm(run), margin, LeadMm, repeat));
+
+    private static LayoutResult Repeated(Item item, FormedRun run, Func<Piece, double, RepeatWish, LayoutResult> solve)
+    {
+        List<FormedItem> alone = [.. run.Items.Where(i => i.Ready.Item.Id == item.Id)];
+        RunPieces pieces = RunPieces.Of(run, alone, run.Stock.Size, _ => false);
+        return pieces.Printed(solve(pieces.Pieces[0], MarginMm(alone, run), item.Repeat ?? new()), run.Press.EdgeMarginMm);
+    }
+
+    private static double LeftMm(FormedRun run) => Math.Min(run.Stock.LengthMm, run.Stock.OnHand * 1000.0);
+
+    // Discs for a camera stand about all pieces of a sheet.
+    private static double MarginMm(IReadOnlyList<FormedItem> items, FormedRun run) =>
+        run.Press.EdgeMarginMm + items.Max(i => i.Ready.Item.Marks?.RegisterRoomMm ?? 0);
 
     // Upright along the flutes: the sheet is drawn with its flutes upright, and such pieces may not turn.
     private static SizeMm SheetFrame(FormedRun run)
@@ -83,9 +113,6 @@ internal static class SheetLayouts
         bool grainUpright = run.Stock.Grain == GrainDirection.AlongLength;
         return run.Stock.Grain == GrainDirection.None || along is null || along == grainUpright ? run.Stock.Size : run.Stock.Size.Turned();
     }
-
-    private static Piece PieceOf(Item item, Stock stock) => new(
-        item.Id, item.Printed, item.BleedMm, item.Quantity, MayTurn: item.UpAlongGrain is null || stock.Grain == GrainDirection.None);
 
     // A saw goes from edge to edge; as soon as one piece is cut to its contour, the sheet goes to the router.
     internal static CutProcess ProcessOf(IReadOnlyList<Item> items) =>

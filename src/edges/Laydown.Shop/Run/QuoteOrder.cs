@@ -73,6 +73,7 @@ public sealed class QuoteOrder(ShopFolder folder, Catalogue catalogue, IShopStor
         FinishingKind.Hem => "hemmed",
         FinishingKind.Eyelet => Invariant($"{finishing.CountEach} eyelets"),
         FinishingKind.Tape => "taped",
+        FinishingKind.PolePocket => "pockets for poles",
         _ => "packed",
     };
 

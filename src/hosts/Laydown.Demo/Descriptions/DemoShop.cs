@@ -23,6 +23,7 @@ internal static class DemoShop
             new(FinishingKind.Hem, 6, 1.6, Money.FromUnits(0.22)),
             new(FinishingKind.Eyelet, 3, 0.3, Money.FromUnits(0.11)),
             new(FinishingKind.Tape, 2, 0.7, Money.FromUnits(0.38)),
+            new(FinishingKind.PolePocket, 8, 2.2, Money.FromUnits(0.30)),
             new(FinishingKind.Pack, 3, 0.5, Money.FromUnits(0.45)),
         ],
         QuoteValidDays: 30));

@@ -1,3 +1,4 @@
+using Laydown.Layout.Panels;
 using Laydown.Plan.Orders;
 using Laydown.Press.Stacks;
 
@@ -52,16 +53,27 @@ internal static class DemoOrders
     private static Order Wall(DateOnly day) => new("TW-1044", "Saltmarsh Observatory, visitor centre (invented)", day.AddDays(-2), "Entrance hall, 6.4 m; the file is drawn 1:10.",
     [
         new("TW-1044-1", "Wall of the entrance hall", "wall-estuary-1to10.pdf", 6400, 2400, 30, 1, "wall-film-roll", Plain,
-            [new(FinishingKind.CutSquare, 1)], day.AddDays(8), 3, 10, null),
+            [new(FinishingKind.CutSquare, 1)], day.AddDays(8), 3, 10, null)
+        {
+            // No seam through a bird: the flock's leader and the three waders.
+            Panels = new(OverlapLeastMm: 20, OverlapMostMm: 30, Widths: PanelWidths.Free, LeastWidthMm: 900),
+            SeamKeepOuts = [Bird(3900, 720, 340), Bird(4520, 800, 260), Bird(3220, 840, 220), Bird(3180, 1580, 320)],
+            Marks = new(Register: true),
+        },
     ]);
 
     private static Order Night(DateOnly day) => new("TW-1045", "Tern Wardens' Hut (invented)", day.AddDays(-5), null,
     [
         new("TW-1045-1", "Mesh banner, night of the terns", "tern-night-banner.tif", 3600, 1500, 25, 1, "mesh-roll", Plain,
-            [new(FinishingKind.Hem, 1), new(FinishingKind.Eyelet, 22)], day.AddDays(7), 6, 1, null),
+            [new(FinishingKind.Hem, 1, WidthMm: 25), new(FinishingKind.Eyelet, 22, InsetMm: 15)], day.AddDays(7), 6, 1, null)
+        {
+            Marks = new(Cut: true),
+        },
         new("TW-1045-2", "Banner, open day", "open-day.jpg", 2000, 800, 20, 2, "banner-roll", Plain,
             [new(FinishingKind.Hem, 1), new(FinishingKind.Eyelet, 10)], day.AddDays(3), 4, 1, null),
     ]);
+
+    private static SeamKeepOut Bird(double x, double y, double size) => new(new(x - (size / 2), y - (size / 2), size, size), 100, What: "bird");
 
     private static Order Hanging(DateOnly day) => new("TW-1046", "Saltmarsh Observatory, shop (invented)", day.AddDays(-1), "To hang in the window, seen against the sky.",
     [
