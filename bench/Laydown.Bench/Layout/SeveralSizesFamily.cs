@@ -11,7 +11,9 @@ internal sealed class SeveralSizesFamily : ILayoutFamily
 {
     private static readonly IReadOnlyDictionary<string, string> Wanted = new Dictionary<string, string>(StringComparer.Ordinal)
     {
-        ["2dvsbpp-pisinger-sigurd"] = "≥ 90.5 %", ["multibin-hopper-turton-M"] = "≥ 97.8 %", ["multisize-ortmann"] = "≥ 95 %",
+        ["2dvsbpp-pisinger-sigurd"] = "≥ 90.5 %",
+        ["multibin-hopper-turton-M"] = "≥ 97.8 %",
+        ["multisize-ortmann"] = "≥ 95 %",
     };
 
     /// <inheritdoc/>

@@ -98,8 +98,18 @@ internal sealed class CutForest
             ref CutNode node = ref nodes[root];
             node = new()
             {
-                Parent = CutNode.None, First = CutNode.None, Next = first, Prev = i, Rest = CutNode.None, W = parts[i].Place.W, H = parts[i].Place.H,
-                Sheet = slot, Slot = -1, Kind = CutKind.Bare, Upright = parts[i].Upright, Stage = (short)parts[i].Stage,
+                Parent = CutNode.None,
+                First = CutNode.None,
+                Next = first,
+                Prev = i,
+                Rest = CutNode.None,
+                W = parts[i].Place.W,
+                H = parts[i].Place.H,
+                Sheet = slot,
+                Slot = -1,
+                Kind = CutKind.Bare,
+                Upright = parts[i].Upright,
+                Stage = (short)parts[i].Stage,
             };
             List(root);
             first = root;
@@ -245,9 +255,17 @@ internal sealed class CutForest
 
     private CutNode Child(int of, int parent, short stage, bool upright, int size) => new()
     {
-        Parent = parent, First = CutNode.None, Next = CutNode.None, Prev = CutNode.None, Rest = CutNode.None,
-        W = upright ? size : nodes[of].W, H = upright ? nodes[of].H : size,
-        Sheet = nodes[of].Sheet, Slot = -1, Kind = CutKind.Bare, Stage = stage,
+        Parent = parent,
+        First = CutNode.None,
+        Next = CutNode.None,
+        Prev = CutNode.None,
+        Rest = CutNode.None,
+        W = upright ? size : nodes[of].W,
+        H = upright ? nodes[of].H : size,
+        Sheet = nodes[of].Sheet,
+        Slot = -1,
+        Kind = CutKind.Bare,
+        Stage = stage,
     };
 
     private bool OnlyChild(int node, int parent)
