@@ -275,7 +275,10 @@ class HandLayout {
     const select = this.find("piece"), spot = this.piece;
     select.replaceChildren(make("option", { value: -1 }, "none in hand"), ...(this.here?.spots ?? []).map((s, i) => make("option", { value: i }, `${s.name} · ${s.copy}${s.locked ? " (locked)" : ""}`)));
     select.value = String(this.spot);
-    [this.find("x").value, this.find("y").value] = spot ? [Math.round(spot.xMm * 1000) / 1000, Math.round(spot.yMm * 1000) / 1000] : ["", ""];
+    // Drawn anew for another reason, such as a cost that arrives, the fields keep what is being typed.
+    const at = spot ? [Math.round(spot.xMm * 1000) / 1000, Math.round(spot.yMm * 1000) / 1000] : ["", ""], written = [this.sheet, this.spot, ...at].join();
+    if (written !== this.written) [this.find("x").value, this.find("y").value] = at;
+    this.written = written;
     this.find("to")?.replaceChildren(...this.report.sheets.map((_, i) => make("option", { value: i }, `board ${i + 1}`)));
     if (this.find("to")) this.find("to").value = String(this.sheet);
     this.root.querySelector('[data-do="lock"]').setAttribute("aria-pressed", String(spot?.locked ?? false));
