@@ -10,8 +10,8 @@ namespace Laydown.Layout.Boards;
 /// <summary>Lays rectangles out on boards of one or several sizes and on offcuts.</summary>
 public static class BoardLayout
 {
-    /// <summary>Steps of the search for each of <see cref="BoardRules.Iterations"/>.</summary>
-    private const long StepsEach = 50;
+    /// <summary>Steps of each search that are about the work of packing one whole order, of which <see cref="BoardRules.Iterations"/> tells how many.</summary>
+    private const long CutSteps = 50, FreeSteps = 20;
 
     /// <summary>The cheapest boards found; of equal cost the ones with the largest offcuts.</summary>
     /// <remarks>
@@ -25,8 +25,6 @@ public static class BoardLayout
         ArgumentNullException.ThrowIfNull(rules);
         BoardArea.Refuse(rules);
         cancellation.ThrowIfCancellationRequested();
-        if (rules.Process is CutProcess.Free && rules.Stocks is null)
-            return OneSize(pieces, rules, cancellation);
 
         LayoutResult result = Solve(pieces, rules, [], new SearchRules(rules.Seed, Steps(pieces, rules)), null, cancellation);
         cancellation.ThrowIfCancellationRequested();
@@ -75,20 +73,6 @@ public static class BoardLayout
     private static long Steps(IReadOnlyList<Piece> pieces, BoardRules rules)
     {
         ArgumentNullException.ThrowIfNull(pieces);
-        return Math.Max(rules.Iterations > 0 ? 1 : 0, StepsEach * Orders.Steps(rules.Iterations, PieceType.From(pieces, rules.GapMm)));
-    }
-
-    // Free cutting of boards of one size.
-    private static LayoutResult OneSize(IReadOnlyList<Piece> pieces, BoardRules rules, CancellationToken cancellation)
-    {
-        BoardArea area = BoardArea.Of(rules);
-        IReadOnlyList<PieceType> all = PieceType.From(pieces, rules.GapMm);
-        IReadOnlyList<UnplacedPiece> unplaced = [.. all.Where(t => !t.Fits(area.Width, area.Height)).Select(t => BoardWriter.TooLarge(t.Piece, t.Piece.Quantity, rules))];
-        IReadOnlyList<PieceType> types = [.. all.Where(t => t.Fits(area.Width, area.Height)).Select((t, i) => t with { Index = i })];
-        if (types.Count == 0)
-            return new([], unplaced);
-
-        IReadOnlyList<FilledSheet> sheets = FreeBoards.Best(types, area, rules, cancellation);
-        return new(SheetWriter.Write(sheets, types, area, rules), unplaced);
+        return Math.Max(rules.Iterations > 0 ? 1 : 0, (rules.Process is CutProcess.Free ? FreeSteps : CutSteps) * Orders.Steps(rules.Iterations, PieceType.From(pieces, rules.GapMm)));
     }
 }

@@ -19,11 +19,19 @@ internal static class BoardWriter
             used[sheet.Stock] += sheet.Repeats;
         IEnumerable<RectSheet> untouched = Enumerable.Range(0, frame.Boards.Count)
             .Where(s => frame.Started[s] is { } k && used[s] < k.Repeats).Select(s => new RectSheet(s, frame.Started[s]!.Repeats - used[s], [], []));
-        foreach (RectSheet sheet in layout.Sheets.Concat(untouched).OrderBy(s => frame.Started[s.Stock] is null).ThenByDescending(s => s.Spots.Sum(p => p.Place.Area)))
+        foreach (RectSheet sheet in Merged(layout.Sheets).Concat(untouched).OrderBy(s => frame.Started[s.Stock] is null).ThenByDescending(s => s.Spots.Sum(p => p.Place.Area)))
             sheets.Add(Sheet(frame, sheet, numbers));
         IEnumerable<UnplacedPiece> unplaced = layout.Missing.Select((n, i) => (Piece: frame.Types[frame.Index[i]], Copies: n)).Where(x => x.Copies > 0)
             .Select(x => Unplaced(frame, x.Piece, x.Copies));
         return new(sheets, [.. unplaced]);
+    }
+
+    /// <summary>A piece on its sheet, in mm.</summary>
+    internal static Placement Put(Spot spot, Piece piece, double marginXMm, double marginYMm, int copy)
+    {
+        SizeMm size = spot.Turned ? piece.Printed.Turned() : piece.Printed;
+        RectMm place = new(marginXMm + Micro.Mm(spot.Place.X), marginYMm + Micro.Mm(spot.Place.Y), size.WidthMm, size.HeightMm);
+        return new(piece.Id, copy, place, spot.Turned, piece.Part);
     }
 
     /// <summary>A piece no board takes.</summary>
@@ -37,6 +45,12 @@ internal static class BoardWriter
             Invariant($"at most {sizes}, the board less {margins} mm on each side"));
     }
 
+    // Sheets that carry the same picture are one layout, repeated.
+    private static IEnumerable<RectSheet> Merged(IReadOnlyList<RectSheet> sheets) =>
+        sheets.GroupBy(s => (s.Stock, Picture: string.Join(';', s.Spots.OrderBy(p => p.Place.Y).ThenBy(p => p.Place.X)
+                .Select(p => Invariant($"{p.Piece},{p.Place.X},{p.Place.Y},{p.Turned}")))))
+            .Select(g => g.First() with { Repeats = g.Sum(s => s.Repeats) });
+
     private static UnplacedPiece Unplaced(BoardFrame frame, PieceType type, int copies) =>
         frame.Problem.Stocks.Where((_, s) => frame.Started[s] is null).Any(s => type.Fits(s.Width, s.Height))
             ? new(type.Piece.Id, copies, Invariant($"no board left for {type.Piece.Printed}"), "more boards, or boards without places kept out")
@@ -49,7 +63,7 @@ internal static class BoardWriter
         IEnumerable<Placement> placed = sheet.Spots.OrderBy(s => s.Place.Y).ThenBy(s => s.Place.X).Select(s =>
         {
             int piece = frame.Index[s.Piece];
-            return SheetWriter.Put(new(piece, s.Place, s.Turned), frame.Types[piece].Piece, board.EdgeMarginMm, board.EdgeMarginMm, numbers.Next(piece));
+            return Put(new(piece, s.Place, s.Turned), frame.Types[piece].Piece, board.EdgeMarginMm, board.EdgeMarginMm, numbers.Next(piece));
         });
         SheetLayout written = new(
             board.Size, board.EdgeMarginMm, [.. locked, .. placed], sheet.Repeats, [.. sheet.Offcuts.Select(o => Offcut(o, frame, sheet.Stock))],

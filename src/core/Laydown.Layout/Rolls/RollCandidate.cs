@@ -71,7 +71,7 @@ internal sealed class RollCandidate
     {
         RollStock stock = rolls[roll];
         IReadOnlyList<Placement> placements = [.. spots.OrderBy(s => s.Place.Y).ThenBy(s => s.Place.X)
-            .Select(s => SheetWriter.Put(s, types[s.Type].Piece, stock.EdgeMarginMm, terms.LeadInMm, ++copies[s.Type]))];
+            .Select(s => BoardWriter.Put(s, types[s.Type].Piece, stock.EdgeMarginMm, terms.LeadInMm, ++copies[s.Type]))];
         double last = placements.Max(p => p.Place.TopMm), end = Math.Max(last, Math.Min(Micro.Mm(length - gap), Micro.Mm(tops[^1] - gap)) + terms.LeadInMm);
         bool lengthened = least > 0;
         IReadOnlyList<double> cuts = [.. tops.Take(tops.Count - 1).Select(t => terms.LeadInMm + Micro.Mm(t) - (terms.GapMm / 2))];
