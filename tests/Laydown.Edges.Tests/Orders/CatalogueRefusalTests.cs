@@ -62,11 +62,35 @@ public sealed class CatalogueRefusalTests : IDisposable
     [InlineData("stocks/mesh-roll.json", "/id", "\"banner-roll\"")]
     [InlineData("stocks/mesh-roll.json", "/kind", "\"sheet\"")]
     [InlineData("shop.json", "/rates/marginPercent", "100")]
-    public void A_contradiction_is_named_with_file_and_path(string file, string path, string value)
+    [InlineData("calendar.json", "/timeZone", "\"Europe/Saltmarsh\"")]
+    [InlineData("calendar.json", "/shifts", "[]")]
+    [InlineData("calendar.json", "/shifts/0/end", "\"05:00\"")]
+    [InlineData("calendar.json", "/shifts/0/end", "\"14:30\"", "/shifts/1")]
+    [InlineData("calendar.json", "/shifts/0/start", "\"25:00\"")]
+    [InlineData("calendar.json", "/shifts/0/crew", "-1")]
+    [InlineData("calendar.json", "/shifts/1/pressIds/0", "\"no-press\"", "/shifts/1/pressIds")]
+    [InlineData("calendar.json", "/holidays/1/first", "\"2026-12-28\"", "/holidays/1")]
+    [InlineData("calendar.json", "/holidays/0/first", "\"2026-02-30\"")]
+    [InlineData("calendar.json", "/extra/0/day", "\"2026-12-04\"", "/extra/0")]
+    public void A_contradiction_is_named_with_file_and_path(string file, string path, string value, string? told = null)
     {
         Change(file, path, JsonNode.Parse(value));
         IReadOnlyList<InputFault> faults = new CatalogueReader().Read(folder).Faults;
-        Assert.Contains(faults, f => f.File == Path.GetFileName(file) && f.Field == path);
+        Assert.Contains(faults, f => f.File == Path.GetFileName(file) && f.Field == (told ?? path));
+    }
+
+    [Fact]
+    public void A_shop_without_a_calendar_is_taken_without_one()
+    {
+        File.Delete(Path.Combine(folder, "calendar.json"));
+        Assert.Null(new CatalogueReader().Read(folder).Value.Calendar);
+    }
+
+    [Fact]
+    public void Times_of_a_calendar_may_be_written_without_seconds()
+    {
+        Change("calendar.json", "/shifts/0/start", JsonValue.Create("05:30"));
+        Assert.Equal(new TimeOnly(5, 30), new CatalogueReader().Read(folder).Value.Calendar!.Shifts[0].Start);
     }
 
     [Fact]

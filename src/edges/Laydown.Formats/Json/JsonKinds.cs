@@ -1,5 +1,6 @@
 using Laydown.Artwork.Pages;
 using Laydown.Layout.Jobs;
+using Laydown.Plan.Calendar;
 using Laydown.Plan.Orders;
 using Laydown.Press.Conditions;
 using Laydown.Press.Inks;
@@ -24,6 +25,7 @@ internal static class JsonKinds
         ["ink-optics"] = typeof(InkOptics),
         ["stock"] = typeof(Stock),
         ["print-condition"] = typeof(PrintCondition),
+        ["calendar"] = typeof(ShopCalendar),
         ["named-colours"] = typeof(ColourLibrary),
         ["order"] = typeof(Order),
         ["artwork"] = typeof(ArtworkFile),

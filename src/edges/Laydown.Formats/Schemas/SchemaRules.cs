@@ -235,6 +235,23 @@ internal static class SchemaRules
         ["fullKpa"] = From(0, 100),
         ["maxMassKg"] = Over(0, 10_000),
 
+        // The calendar.
+        ["timeZone"] = Text(1, 60),
+        ["ShopCalendar.shifts"] = Entries(1, 100),
+        ["WeekShift.days"] = Entries(1, 7),
+        ["WeekShift.start"] = Clock,
+        ["WeekShift.end"] = Clock,
+        ["DayTime.start"] = Clock,
+        ["DayTime.end"] = Clock,
+        ["DayTime.day"] = Day,
+        ["ShopHoliday.first"] = Day,
+        ["ShopHoliday.last"] = Day,
+        ["ShopCalendar.holidays"] = Entries(0, 1000),
+        ["ShopCalendar.extra"] = Entries(0, 1000),
+        ["ShopCalendar.closed"] = Entries(0, 1000),
+        ["crew"] = From(1, 100),
+        ["pressIds"] = Both(Entries(1, 100), Each(Id)),
+
         // Inks and stocks.
         ["densityGPerMl"] = From(0.5, 5),
         ["strength"] = Over(0, 1),
@@ -309,6 +326,12 @@ internal static class SchemaRules
     }
 
     private static void Day(JsonObject rule) => rule["format"] = "date";
+
+    private static void Clock(JsonObject rule)
+    {
+        rule.Remove("format");
+        Form("^([01][0-9]|2[0-3]):[0-5][0-9](:00)?$", 8, "a local time such as 06:00")(rule);
+    }
 
     private static void Price(JsonObject rule) => From(0, 100_000_000)(rule["properties"]!["cents"]!.AsObject());
 

@@ -1,5 +1,6 @@
 using Laydown.Formats.Json;
 using Laydown.Measures;
+using Laydown.Plan.Calendar;
 using Laydown.Press.Conditions;
 using Laydown.Press.Inks;
 using Laydown.Press.Machines;
@@ -25,6 +26,8 @@ public sealed class CatalogueReader : ICatalogueReader
         List<Described<InkOptics>> optics = ReadAll<InkOptics>(folder, "optics", faults, fewest: 0);
         List<Described<Stock>> stocks = ReadAll<Stock>(folder, "stocks", faults);
         List<Described<PrintCondition>> conditions = ReadAll<PrintCondition>(folder, "conditions", faults);
+
+        ShopCalendar? calendar = ReadCalendar(folder, presses, faults);
 
         // Then each by itself, then what one says of the other.
         faults.AddRange(Twice(presses, p => p.Id));
@@ -55,7 +58,17 @@ public sealed class CatalogueReader : ICatalogueReader
                 [.. stocks.Select(s => s.Record)],
                 [.. conditions.Select(c => c.Record)],
                 shop.Rates)
-            { Optics = [.. optics.Select(o => o.Record)] });
+            { Optics = [.. optics.Select(o => o.Record)], Calendar = calendar });
+    }
+
+    private static ShopCalendar? ReadCalendar(string folder, List<Described<PressDescription>> presses, List<InputFault> faults)
+    {
+        const string Name = "calendar.json";
+        string path = Path.Combine(folder, Name);
+        ShopCalendar? calendar = File.Exists(path) ? Taken(LaydownJson.ReadFile<ShopCalendar>(path), faults) : null;
+        if (calendar is not null)
+            faults.AddRange(CalendarFaults.Of(calendar, Name, [.. presses.Select(p => p.Record.Id)]));
+        return calendar;
     }
 
     private static List<Described<T>> ReadAll<T>(string folder, string room, List<InputFault> faults, int fewest = 1)

@@ -1,3 +1,4 @@
+using Laydown.Plan.Calendar;
 using Laydown.Plan.Costs;
 using Laydown.Press.Conditions;
 using Laydown.Press.Inks;
@@ -25,6 +26,9 @@ public sealed record Catalogue(
 {
     /// <summary>Optics of ink sets; none in a shop that has read no chart of white steps.</summary>
     public IReadOnlyList<InkOptics> Optics { get; init; } = [];
+
+    /// <summary>When the shop works; null in a shop without <c>calendar.json</c>.</summary>
+    public ShopCalendar? Calendar { get; init; }
 
     /// <summary>The optics that hold for a print condition: its own, else those of its ink set, else null.</summary>
     public InkOptics? OpticsOf(PrintCondition condition) =>

@@ -3,7 +3,7 @@ using Laydown.Press.Machines;
 
 namespace Laydown.Demo.Descriptions;
 
-/// <summary>Writes the demo shop's catalogue: two presses, two ink sets, its stocks, print conditions and rates, all invented and marked so.</summary>
+/// <summary>Writes the demo shop's catalogue: two presses, two ink sets, its stocks, print conditions, rates and calendar, all invented and marked so.</summary>
 public static class DemoCatalogue
 {
     /// <summary>Names of the profiles that the print conditions ask for.</summary>
@@ -14,6 +14,7 @@ public static class DemoCatalogue
     public static void Write(string folder, CancellationToken cancellation)
     {
         Put(folder, "shop.json", DemoShop.Describe());
+        Put(folder, "calendar.json", DemoCalendar.Describe());
         foreach (PressDescription press in (PressDescription[])[DemoHybridPress.Describe(), DemoPlainPress.Describe()])
             Put(folder, Invariant($"presses/{press.Id}.json"), press);
         foreach (Press.Inks.InkSet set in (Press.Inks.InkSet[])[DemoInks.Eight(), DemoInks.Five()])

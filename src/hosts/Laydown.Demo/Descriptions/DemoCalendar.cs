@@ -1,0 +1,26 @@
+using Laydown.Plan.Calendar;
+
+namespace Laydown.Demo.Descriptions;
+
+/// <summary>When the demo shop works. All of it is invented.</summary>
+internal static class DemoCalendar
+{
+    private const string LongBelt = "long-belt";
+
+    /// <summary>What its file says. From Friday 18:00 to Monday 06:00 are 60 h.</summary>
+    public static ShopCalendar Describe() => new(
+        TimeZone: "Europe/Dublin",
+        Shifts:
+        [
+            new("early", [DayOfWeek.Monday, DayOfWeek.Tuesday, DayOfWeek.Wednesday, DayOfWeek.Thursday, DayOfWeek.Friday], new(6, 0), new(14, 0), Crew: 2),
+            new("late", [DayOfWeek.Monday, DayOfWeek.Tuesday, DayOfWeek.Wednesday, DayOfWeek.Thursday], new(14, 0), new(21, 30), PressIds: [LongBelt]),
+            new("Friday afternoon", [DayOfWeek.Friday], new(14, 0), new(18, 0), PressIds: [LongBelt]),
+        ],
+        Holidays:
+        [
+            new("Christmas", new(2026, 12, 25), new(2026, 12, 28)),
+            new("New Year", new(2027, 1, 1), new(2027, 1, 1)),
+        ],
+        Extra: [new("Saturday before the opening", new(2026, 12, 5), new(8, 0), new(12, 0), PressIds: [LongBelt])],
+        Closed: [new("yearly service", new(2026, 12, 16), new(6, 0), new(14, 0), PressIds: [LongBelt])]);
+}
