@@ -18,6 +18,12 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
 
     public DbSet<ProofAnswerRow> ProofAnswers => Set<ProofAnswerRow>();
 
+    public DbSet<StockLotRow> StockLots => Set<StockLotRow>();
+
+    public DbSet<StockMoveRow> StockMoves => Set<StockMoveRow>();
+
+    public DbSet<PressCareRow> PressCare => Set<PressCareRow>();
+
     /// <summary>Each write raises the version of the rows it changes.</summary>
     public override Task<int> SaveChangesAsync(bool acceptAllChangesOnSuccess, CancellationToken cancellationToken = default)
     {
@@ -68,6 +74,30 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
             row.HasIndex(r => r.ItemId);
             row.HasIndex(r => new { r.LinkId, r.AtSeconds });
             row.HasOne<ProofLinkRow>().WithMany().HasForeignKey(r => r.LinkId);
+        });
+        StockRoom(modelBuilder);
+    }
+
+    private static void StockRoom(ModelBuilder modelBuilder)
+    {
+        modelBuilder.Entity<StockLotRow>(row =>
+        {
+            row.ToTable("StockLots").HasKey(r => r.Id);
+            row.Property(r => r.Version).IsConcurrencyToken();
+            row.HasIndex(r => r.StockId);
+        });
+        modelBuilder.Entity<StockMoveRow>(row =>
+        {
+            row.ToTable("StockMoves").HasKey(r => r.Number);
+            row.Property(r => r.Number).ValueGeneratedOnAdd();
+            row.Property(r => r.Version).IsConcurrencyToken();
+            row.HasIndex(r => r.LotId);
+            row.HasIndex(r => r.RunId);
+        });
+        modelBuilder.Entity<PressCareRow>(row =>
+        {
+            row.ToTable("PressCare").HasKey(r => r.PressId);
+            row.Property(r => r.Version).IsConcurrencyToken();
         });
     }
 }

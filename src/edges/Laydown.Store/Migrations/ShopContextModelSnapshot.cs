@@ -76,6 +76,24 @@ namespace Laydown.Store.Migrations
                     b.ToTable("Orders", (string)null);
                 });
 
+            modelBuilder.Entity("Laydown.Store.Rows.PressCareRow", b =>
+                {
+                    b.Property<string>("PressId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Json")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("PressId");
+
+                    b.ToTable("PressCare", (string)null);
+                });
+
             modelBuilder.Entity("Laydown.Store.Rows.ProofAnswerRow", b =>
                 {
                     b.Property<long>("Number")
@@ -184,6 +202,64 @@ namespace Laydown.Store.Migrations
                     b.HasIndex("State");
 
                     b.ToTable("Runs", (string)null);
+                });
+
+            modelBuilder.Entity("Laydown.Store.Rows.StockLotRow", b =>
+                {
+                    b.Property<string>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Json")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Place")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("StockId")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("StockId");
+
+                    b.ToTable("StockLots", (string)null);
+                });
+
+            modelBuilder.Entity("Laydown.Store.Rows.StockMoveRow", b =>
+                {
+                    b.Property<long>("Number")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Json")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("LotId")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("RunId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Number");
+
+                    b.HasIndex("LotId");
+
+                    b.HasIndex("RunId");
+
+                    b.ToTable("StockMoves", (string)null);
                 });
 
             modelBuilder.Entity("Laydown.Store.Rows.ItemRow", b =>
