@@ -59,7 +59,7 @@ public sealed class DrawingsLawTests
         new("section", CrossSection.Draw(new([Of(SheetFace.Second, InkGroup.Colour), Of(SheetFace.Second, InkGroup.White), Of(SheetFace.First, InkGroup.Clear)], true, []), Acrylic)),
         new("bare section", CrossSection.Draw(new([], false, []), Acrylic with { Light = SheetLight.Opal })),
         new("full section", CrossSection.Draw(new([.. Enum.GetValues<InkGroup>().Select(g => Of(SheetFace.First, g))], false, []), Acrylic with { Light = SheetLight.Opaque })),
-        new("belt with lanes", BeltDrawing.Draw(Press, LanePlan.Solve("b", new(400, 300), 10, false, Belt).Value, null)),
+        new("belt with lanes", BeltDrawing.Draw(Press, LanePlan.Solve("b", new(400, 300), 10, false, Belt).Value)),
         new("belt with board", BeltDrawing.Draw(Press, BeltPlaces.ForBoard("b", Sheet.Sheet, 2, Belt).Value, Sheet)),
         new("belt with turned board", BeltDrawing.Draw(Press, new(1600, 1520, 610, true, [new(1, 0, 1520, 1)], ["A"], ["B", "C"], 0, "pins"), Sheet with { Sheet = new(610, 1520) })),
         new("belt with roll", BeltDrawing.Draw(Press, BeltPlaces.ForRoll("r", 1370, 30_000, 0, Belt).Value, Sheet)),
@@ -119,7 +119,7 @@ public sealed class DrawingsLawTests
     public void Every_zone_says_whether_it_is_open_and_lanes_lie_to_scale()
     {
         BeltPlace place = LanePlan.Solve("b", new(400, 300), 10, false, Belt).Value;
-        Drawn drawn = new(BeltDrawing.Draw(Press, place, null));
+        Drawn drawn = new(BeltDrawing.Draw(Press, place));
         Assert.Equal(place.OpenZones.Count, drawn.Texts.Count(t => t.Text == "open"));
         Assert.Equal(place.ShutZones.Count, drawn.Texts.Count(t => t.Text == "shut"));
         (double left, _, double belt, _) = drawn.Rects.First(r => r.W > 600);

@@ -12,11 +12,12 @@ public static class BeltDrawing
     /// <summary>The belt as SVG text, 760 units wide; across the belt to the right, feed upward.</summary>
     /// <param name="press">The press.</param>
     /// <param name="place">How sheets lie on it.</param>
-    /// <param name="sheet">Layout of one sheet, drawn on the first of each lane; null for bare sheets.</param>
+    /// <param name="sheets">Layouts: the first is drawn in each lane; of two rolls each in its own, of different blanks the first of each in its lanes; none for bare sheets.</param>
     /// <exception cref="ArgumentNullException">Press or place is null.</exception>
-    public static string Draw(PressDescription press, BeltPlace place, SheetLayout? sheet)
+    public static string Draw(PressDescription press, BeltPlace place, params IReadOnlyList<SheetLayout> sheets)
     {
         ArgumentNullException.ThrowIfNull(press);
+        ArgumentNullException.ThrowIfNull(sheets);
         ArgumentNullException.ThrowIfNull(place);
         double scale = BeltPx / place.BeltWidthMm;
         bool cut = place.FeedMm * scale > MostLengthPx - 30;
@@ -26,7 +27,7 @@ public static class BeltDrawing
 
         Zones(paper, press, place, scale, front);
         foreach (Lane lane in place.Lanes)
-            LaneSheets(paper, place, lane, sheet, scale, front, lengthPx, cut);
+            LaneSheets(paper, place, lane, SheetOf(place, lane, sheets), scale, front, lengthPx);
         Lays(paper, press, place, scale, front);
         Sizes(paper, place, scale, front, lengthPx, cut);
         double barEnd = Sizing.Bar(paper, Left, front + 86, scale);
@@ -60,13 +61,14 @@ public static class BeltDrawing
     }
 
     private static void LaneSheets(
-        SvgPaper paper, BeltPlace place, Lane lane, SheetLayout? sheet, double scale, double front, double lengthPx, bool cut)
+        SvgPaper paper, BeltPlace place, Lane lane, SheetLayout? sheet, double scale, double front, double mostPx)
     {
+        double ownPx = (lane.FeedMm ?? place.FeedMm) * scale, lengthPx = Math.Min(ownPx, mostPx);
         double x = Left + (lane.StartMm * scale), w = lane.WidthMm * scale, y = front - lengthPx;
         paper.Rect(x, y, w, lengthPx, Pen.Edge, onPaper: true);
         if (sheet is not null)
-            Pieces(paper, place, sheet, x, front, scale, y);
-        if (cut)
+            Pieces(paper, lane.Turned ?? place.Turned, sheet, x, front, scale, y);
+        if (ownPx > lengthPx + 1)
             Break(paper, x, y + 46, w);
 
         // The sheet that follows, as a ghost.
@@ -74,16 +76,26 @@ public static class BeltDrawing
             paper.Path(Invariant($"M{x:0.##} {y - 8:0.##}V{Math.Max(Top + 4, y - 26):0.##}M{x + w:0.##} {y - 8:0.##}V{Math.Max(Top + 4, y - 26):0.##}M{x:0.##} {y - 8:0.##}h{w:0.##}"), Pen.Broken);
 
         double label = Math.Min(w - 8, place.Lanes.Count > 1 ? 92 : 78);
-        paper.Blank(x + ((w - label) / 2), front - 27, label, 20);
-        string words = IsRoll(place) ? "roll" : place.Lanes.Count > 1 ? Invariant($"lane {lane.Number}: {lane.Blanks}") : Invariant($"{lane.Blanks} {(lane.Blanks == 1 ? "sheet" : "sheets")}");
+        bool tells = place.Lanes.Count > 1 && lane.Loaded > 0 && !IsRoll(place);
+        paper.Blank(x + ((w - label) / 2), front - (tells ? 41 : 27), label, tells ? 34 : 20);
+        if (tells)
+            paper.Text(x + (w / 2), front - 27, Invariant($"load {Ordinal(lane.Loaded)}"), Lettering.Quiet, 11, "middle");
+        string words = IsRoll(place) ? place.Lanes.Count > 1 ? Invariant($"roll {lane.Number}") : "roll" : place.Lanes.Count > 1 ? Invariant($"lane {lane.Number}: {lane.Blanks}") : Invariant($"{lane.Blanks} {(lane.Blanks == 1 ? "sheet" : "sheets")}");
         paper.Text(x + (w / 2), front - 12, words, Lettering.Name, 13, "middle");
     }
 
-    private static void Pieces(SvgPaper paper, BeltPlace place, SheetLayout sheet, double x, double front, double scale, double top)
+    // Two rolls have a sheet each, in the order of their lanes; different blanks are told by their stock.
+    private static SheetLayout? SheetOf(BeltPlace place, Lane lane, IReadOnlyList<SheetLayout> sheets) =>
+        IsRoll(place) && place.Lanes.Count > 1 ? sheets.ElementAtOrDefault(lane.Number - 1)
+        : sheets.FirstOrDefault(s => lane.BlankId is null || string.Equals(s.StockId, lane.BlankId, StringComparison.Ordinal)) ?? (sheets.Count > 0 ? sheets[0] : null);
+
+    private static string Ordinal(int number) => number switch { 1 => "first", 2 => "second", 3 => "third", _ => Invariant($"{number}th") };
+
+    private static void Pieces(SvgPaper paper, bool turned, SheetLayout sheet, double x, double front, double scale, double top)
     {
         foreach (Placement placement in sheet.Placements)
         {
-            RectMm r = place.Turned
+            RectMm r = turned
                 ? new(sheet.Sheet.HeightMm - placement.Place.TopMm, placement.Place.XMm, placement.Place.HeightMm, placement.Place.WidthMm)
                 : placement.Place;
             double y = Math.Max(top, front - (r.TopMm * scale));
@@ -108,17 +120,29 @@ public static class BeltDrawing
             paper.Line(Left + (lay * scale), front + 2, Left + (lay * scale), front + 8, Pen.Hair);
 
         bool pins = !IsRoll(place);
+        if (pins)
+            foreach (double pin in press.FrontPins ?? [])
+                paper.Line(Left + (pin * scale), front - 3, Left + (pin * scale), front + 3, Pen.Faint);
         foreach (Lane lane in place.Lanes)
         {
             double x = Left + (lane.StartMm * scale), w = lane.WidthMm * scale;
             paper.Solid(Invariant($"M{x:0.##} {front + 1:0.##}l-5 10h10Z"), accent: true);
             if (pins)
-                foreach (double at in (ReadOnlySpan<double>)[x + (w * 0.15), x + (w * 0.85)])
+                foreach (double at in Pins(press, lane).Select(p => Left + (p * scale)))
                     paper.Solid(Invariant($"M{at - 3:0.##} {front + 3:0.##}a3 3 0 1 0 6 0a3 3 0 1 0 -6 0Z"), accent: true);
         }
 
         paper.Text(Left - 8, front + 10, pins ? "front lay" : "no lay", Lettering.Quiet, 10, "end");
         paper.Text(Left, front + 22, "0", Lettering.Figure, 11, "middle");
+    }
+
+    // The outer two pins that stand clear of the sheet's sides; where pins stand anywhere, at a seventh of its width.
+    private static IReadOnlyList<double> Pins(PressDescription press, Lane lane)
+    {
+        if (press.FrontPins is not { } pins)
+            return [lane.StartMm + (lane.WidthMm * 0.15), lane.StartMm + (lane.WidthMm * 0.85)];
+        IReadOnlyList<double> before = [.. pins.Where(p => p >= lane.StartMm + 10 && p <= lane.StartMm + lane.WidthMm - 10)];
+        return before.Count == 0 ? [] : [before[0], before[^1]];
     }
 
     private static void Sizes(SvgPaper paper, BeltPlace place, double scale, double front, double lengthPx, bool cut)
@@ -143,7 +167,7 @@ public static class BeltDrawing
 
     private static string Describe(BeltPlace place) =>
         Invariant($"Seen from above, feed upward. Open zones: {Listed(place.OpenZones)}; shut: {Listed(place.ShutZones)}. ")
-        + string.Join(' ', place.Lanes.Select(l => Invariant($"Lane {l.Number} starts {l.StartMm:0.#} mm from the origin, is {l.WidthMm:0.#} mm wide and takes {l.Blanks}.")))
+        + string.Join(' ', place.Lanes.Select(l => Invariant($"Lane {l.Number} starts {l.StartMm:0.#} mm from the origin, is {l.WidthMm:0.#} mm wide and takes {l.Blanks}{(l.BlankId is null ? "" : " of " + l.BlankId)}.")))
         + Invariant($" Each sheet takes {place.AcrossMm:0.#} mm across and {place.FeedMm:0.#} mm along the feed{(place.Turned ? ", turned" : "")}.");
 
     private static string Listed(IReadOnlyList<string> ids) => ids.Count == 0 ? "none" : string.Join(", ", ids);

@@ -36,18 +36,23 @@ public static class CostSheets
             [.. request.Items.Select((i, n) => new ItemPrice(i.Item.Id, request.Pieces(i.Item.Id), parts[n]))]));
     }
 
+    // Of several stocks each is told with its own part.
     private static CostLine Media(RunRequest request)
     {
-        Stock stock = request.Stock;
+        (Money Amount, string Because)[] parts = [.. request.Stocks.Where(s => request.SheetsOf(s).Any()).Select(s => Media(request, s))];
+        return new("Media", Money.Sum(parts.Select(p => p.Amount)), string.Join(" + ", parts.Select(p => p.Because)), null);
+    }
+
+    private static (Money Amount, string Because) Media(RunRequest request, Stock stock)
+    {
         if (stock.Kind == StockKind.Roll)
         {
-            decimal metres = (decimal)SetUps.RollLengthM(request);
-            return new("Media", Money.FromUnits(stock.Price.Units * metres),
-                Invariant($"{metres:0.00} m of {stock.Name}, whole width of {stock.WidthMm:0} mm, × {stock.Price}/m"), null);
+            decimal metres = (decimal)SetUps.RollLengthM(request, stock);
+            return (Money.FromUnits(stock.Price.Units * metres), Invariant($"{metres:0.00} m of {stock.Name}, whole width of {stock.WidthMm:0} mm, × {stock.Price}/m"));
         }
 
-        int count = SetUps.NeededOnHand(request);
-        return new("Media", Money.FromUnits(stock.Price.Units * count), Invariant($"{count} × {stock.Name}, waste included, × {stock.Price}"), null);
+        int count = SetUps.NeededOnHand(request, stock);
+        return (Money.FromUnits(stock.Price.Units * count), Invariant($"{count} × {stock.Name}, waste included, × {stock.Price}"));
     }
 
     private static CostLine Spoil(RunRequest request, CostLine media, List<CostLine> ink)

@@ -1,3 +1,4 @@
+using Laydown.Plan.Orders;
 using Laydown.Press.Conditions;
 using Laydown.Press.Inks;
 using Laydown.Press.Machines;
@@ -23,4 +24,15 @@ public sealed record FormedRun(
     LayerStack Stack,
     string ModeId,
     IReadOnlyList<FormedItem> Items,
-    IReadOnlyList<string> Because);
+    IReadOnlyList<string> Because)
+{
+    /// <summary>Further stocks of the run: blanks of other sizes than <see cref="Stock"/>, or the one roll that lies beside it on the press (it may be of the same stock).</summary>
+    public IReadOnlyList<Stock> Beside { get; init; } = [];
+
+    /// <summary>The stock an item is printed on: of several blanks the one it names.</summary>
+    public Stock StockOf(Item item)
+    {
+        ArgumentNullException.ThrowIfNull(item);
+        return Beside.Prepend(Stock).FirstOrDefault(s => string.Equals(s.Id, item.StockId, StringComparison.Ordinal)) ?? Stock;
+    }
+}

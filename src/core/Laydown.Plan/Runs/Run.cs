@@ -19,6 +19,7 @@ namespace Laydown.Plan.Runs;
 /// <param name="SetUp">How the press is set.</param>
 /// <param name="Cost">Cost and price.</param>
 /// <param name="Due">Earliest due date of its items.</param>
+/// <param name="BesideStockIds">Further stocks: blanks of other sizes, or the roll beside the first; the sheets name theirs. Null for none.</param>
 public sealed record Run(
     string Id,
     string PressId,
@@ -33,7 +34,8 @@ public sealed record Run(
     IReadOnlyList<InkUse> Inks,
     SetUp SetUp,
     CostSheet Cost,
-    DateOnly Due)
+    DateOnly Due,
+    IReadOnlyList<string>? BesideStockIds = null)
 {
     /// <summary>How many sheets go through the press.</summary>
     [System.Text.Json.Serialization.JsonIgnore]

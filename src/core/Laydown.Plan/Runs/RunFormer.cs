@@ -1,5 +1,6 @@
 using Laydown.Measures;
 using Laydown.Press.Stacks;
+using Laydown.Press.Stocks;
 
 namespace Laydown.Plan.Runs;
 
@@ -20,7 +21,12 @@ public static class RunFormer
     }
 
     private static string KeyOf(PressChoice choice) => string.Join('|',
-        choice.Press.Id, choice.Condition.Id, choice.Stock.Id, choice.Mode.ModeId, KeyOf(choice.Stack));
+        choice.Press.Id, choice.Condition.Id, KeyOf(choice.Stock), choice.Mode.ModeId, KeyOf(choice.Stack));
+
+    // Blanks of several sizes lie side by side where the material and its thickness are the same: one head gap and one vacuum suit all.
+    private static string KeyOf(Stock stock) => stock.Kind == StockKind.Blank
+        ? Invariant($"blanks {stock.Material} {stock.ThicknessMm} {stock.ThicknessToleranceMm} {stock.Light}")
+        : stock.Id;
 
     // Beyond the stack's own key, pieces share a run only where the same layers are mirrored and lamp and viewers are the same: the operator checks
     // each kind in another way.
@@ -34,10 +40,13 @@ public static class RunFormer
         if (members.Count > 1)
         {
             int orders = members.Select(m => m.Item.OrderId).Distinct(StringComparer.Ordinal).Count();
-            because.Add(Invariant($"{members.Count} items of {orders} order(s) go together: same stock, same layers, same print condition, same mode."));
+            string stock = members.Select(m => m.Choice.Stock.Id).Distinct(StringComparer.Ordinal).Skip(1).Any() ? "same material and thickness" : "same stock";
+            because.Add(Invariant($"{members.Count} items of {orders} order(s) go together: {stock}, same layers, same print condition, same mode."));
         }
 
+        IEnumerable<Stock> others = members.Select(m => m.Choice.Stock).DistinctBy(s => s.Id, StringComparer.Ordinal).Skip(1);
         return new(first.Press, first.Condition, first.InkSet, first.Stock, first.Stack, first.Mode.ModeId,
-            [.. members.Select(m => new FormedItem(m.Item, m.Choice.Stack))], because);
+            [.. members.Select(m => new FormedItem(m.Item, m.Choice.Stack))], because)
+        { Beside = [.. others] };
     }
 }

@@ -24,14 +24,15 @@ public static class RunPlanner
             return RunTimes.Of(request, mode).Then(time => CostSheets.Of(request, time, inks).Then(cost => Reading.Of(new Run(
                 request.RunId, request.Press.Id, request.Condition.Id, request.Stock.Id, request.Stack, choice,
                 [.. request.Items.Select(i => new RunItem(i.Item.Id, i.OrderId, i.Item.Title, request.Pieces(i.Item.Id), i.Item.Due))],
-                request.Sheets, request.Belt, time, inks, SetUps.Of(request, mode, inks), cost, request.Items.Min(i => i.Item.Due)))));
+                request.Sheets, request.Belt, time, inks, SetUps.Of(request, mode, inks), cost, request.Items.Min(i => i.Item.Due),
+                request.Beside.Count == 0 ? null : [.. request.Beside.Select(s => s.Id)]))));
         });
     }
 
     /// <summary>What the mode of a run must bear: the nearest viewer, the smallest text, the narrowest code, the largest sheet.</summary>
     public static ModeDemand DemandOf(RunRequest request)
     {
-        SizeMm largest = request.Sheets.Select(s => PrintedExtent.Of(s, request.Belt, request.Stock)).MaxBy(s => s.AreaM2);
+        SizeMm largest = PrintedGo.Of(request).Select(g => g.Extent).MaxBy(s => s.AreaM2);
         return new(request.Items.Min(i => i.Item.ViewingDistanceM), request.Items.Min(i => i.SmallestTextPt),
             request.Items.Min(i => i.SmallestModuleMm), request.Stack, largest);
     }

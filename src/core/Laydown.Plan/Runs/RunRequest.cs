@@ -34,6 +34,22 @@ public sealed record RunRequest(
     /// <summary>Figures bands for the choice of the mode; null where nobody does.</summary>
     public BandScore.Source? Bands { get; init; }
 
+    /// <summary>Further stocks: blanks of other sizes, or the roll beside the first where it is another one. Their sheets name them.</summary>
+    public IReadOnlyList<Stock> Beside { get; init; } = [];
+
+    /// <summary>All stocks of the run, the first first.</summary>
+    public IReadOnlyList<Stock> Stocks => [Stock, .. Beside];
+
+    /// <summary>The stock of a sheet.</summary>
+    public Stock StockOf(SheetLayout sheet)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        return Beside.FirstOrDefault(s => string.Equals(s.Id, sheet.StockId, StringComparison.Ordinal)) ?? Stock;
+    }
+
+    /// <summary>The sheets of one of its stocks.</summary>
+    public IEnumerable<SheetLayout> SheetsOf(Stock stock) => Sheets.Where(s => StockOf(s) == stock);
+
     /// <summary>Printed area of an item over all sheets, m².</summary>
     public double AreaM2(string itemId) => Sheets.Sum(s => s.Repeats * s.Placements.Where(p => IsOf(p.PieceId, itemId)).Sum(p => p.Place.Size.AreaM2));
 

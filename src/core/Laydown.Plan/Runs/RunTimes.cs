@@ -1,5 +1,4 @@
 using Laydown.Measures;
-using Laydown.Layout.Sheets;
 using Laydown.Press;
 using Laydown.Press.Machines;
 using Laydown.Press.Stocks;
@@ -19,9 +18,8 @@ public static class RunTimes
         List<Figure> figures = [];
         double printSeconds = 0;
         int scansPerSheet = 0;
-        foreach (SheetLayout sheet in request.Sheets)
+        foreach ((SizeMm extent, int times) in PrintedGo.Of(request))
         {
-            SizeMm extent = PrintedExtent.Of(sheet, request.Belt, request.Stock);
             double each = 0;
             int scans = 0;
             foreach (int layers in faces)
@@ -36,7 +34,7 @@ public static class RunTimes
             }
 
             scansPerSheet = Math.Max(scansPerSheet, scans);
-            printSeconds += each * Goes(sheet.Repeats, request);
+            printSeconds += each * times;
         }
 
         double handling = HandlingSeconds(request, printSeconds, faces.Count, out Figure handlingFigure);
@@ -48,21 +46,16 @@ public static class RunTimes
     }
 
     /// <summary>How often the press prints: sheets, or rows of blanks lying side by side in the lanes.</summary>
-    public static int Goes(RunRequest request) => request.Sheets.Sum(s => Goes(s.Repeats, request));
+    public static int Goes(RunRequest request) => PrintedGo.Of(request).Sum(g => g.Times);
 
-    private static int Goes(int sheets, RunRequest request) =>
-        request.Stock.Kind == StockKind.Blank && request.Belt.Lanes.Count > 1
-            ? (sheets + request.Belt.Lanes.Count - 1) / request.Belt.Lanes.Count
-            : sheets;
-
-    // A roll is hung once. Every board, or row of blanks side by side, is laid and taken off on each face.
-    // Only what printing lasts can hide it, and the first is never hidden.
+    // A roll is hung once, two rolls one after the other. Every board, or row of blanks side by side, is laid and taken off on each face.
+    // Only what printing lasts can hide it, and the first is never hidden, nor are rolls: all hang before printing begins.
     private static double HandlingSeconds(RunRequest request, double printSeconds, int faces, out Figure figure)
     {
         PressCosts costs = request.Press.Costs;
         double each = costs.LoadSeconds + costs.UnloadSeconds;
-        int handled = request.Stock.Kind == StockKind.Roll ? 1 : Goes(request) * faces;
-        double hidden = Math.Min(Throughput.HiddenSeconds(costs, 1e9) * (handled - 1), printSeconds);
+        int handled = request.Stock.Kind == StockKind.Roll ? Math.Max(1, request.Belt.Lanes.Count) : Goes(request) * faces;
+        double hidden = request.Stock.Kind == StockKind.Roll ? 0 : Math.Min(Throughput.HiddenSeconds(costs, 1e9) * (handled - 1), printSeconds);
         double seconds = (handled * each) - Math.Max(0, hidden);
         figure = new("handling not hidden", seconds / 60, "min",
             Invariant($"{handled} × ({costs.LoadSeconds} + {costs.UnloadSeconds}) s less {Math.Max(0, hidden):0} s done while printing ({costs.LoadOverlapPercent} %)"), FigureSource.Derived);

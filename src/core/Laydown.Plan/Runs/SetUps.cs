@@ -10,9 +10,6 @@ namespace Laydown.Plan.Runs;
 /// <summary>How the press is set for a run, on the safe side until the sheet is measured.</summary>
 public static class SetUps
 {
-    /// <summary>Outer diameter of the core of a roll taken where none is given, mm: 76 mm bore and its wall.</summary>
-    private const double CoreMm = 89;
-
     /// <summary>Works out the set-up of a run.</summary>
     /// <param name="request">The run.</param>
     /// <param name="mode">The mode picked.</param>
@@ -21,8 +18,8 @@ public static class SetUps
     {
         SheetHeight height = SheetHeights.Of(request.Press, request.Stock, InkNeeds.HighestInkUm(request, mode));
         Figure dose = Dose.OfLastLayer(request.Press.Lamp, mode);
-        double massKg = SheetMassKg(request.Stock);
-        List<string> refusals = [.. height.Refusals, .. StockRefusals(request), .. InkRefusals(request.Press, inks)];
+        double massKg = request.Stocks.Max(SheetMassKg);
+        List<string> refusals = [.. height.Refusals, .. request.Stocks.SelectMany(s => StockRefusals(request, s)), .. InkRefusals(request.Press, inks)];
         if (height.HeadHeightMm > 30)
             refusals.Add(Invariant($"The heads would have to stand {height.HeadHeightMm:0.0} mm over the belt; 30 mm is the most a set-up holds."));
         return new(SheetHeights.ClearanceMm, height.HighestPointMm, HeadGap.FromMm(Math.Min(30, height.HeadHeightMm)),
@@ -64,10 +61,9 @@ public static class SetUps
             : Invariant($"{zones}{shut}. {request.Press.Vacuum.FullKpa:0.#} kPa on {request.Press.Vacuum.OpenAreaPercent:0.#} % open area hold a sheet with about {newton / 9.81:0} kgf. Cover open holes; tape porous or fluted edges.");
     }
 
-    private static IEnumerable<string> StockRefusals(RunRequest request)
+    private static IEnumerable<string> StockRefusals(RunRequest request, Stock stock)
     {
-        Stock stock = request.Stock;
-        int needed = NeededOnHand(request);
+        int needed = NeededOnHand(request, stock);
         string unit = stock.Kind switch { StockKind.Roll => "m of roll", StockKind.Blank => "blanks", _ => "boards" };
         if (needed > stock.OnHand)
             yield return Invariant($"{stock.Name}: {needed} {unit} are needed, {stock.OnHand} are on hand. Order more before release.");
@@ -75,19 +71,19 @@ public static class SetUps
             yield break;
 
         // The thickest and heaviest the roll can be is a full one.
-        double diameter = RollSize.OuterDiameterMm(CoreMm, stock.LengthMm / 1000, stock.ThicknessMm);
+        double diameter = RollSize.OuterDiameterMm(RollSize.CoreMm, stock.LengthMm / 1000, stock.ThicknessMm);
         double mass = SheetMassKg(stock);
         if (!request.Press.Rolls.Any(r => stock.WidthMm <= r.MaxWidthMm && diameter <= r.MaxDiameterMm && mass <= r.MaxMassKg))
             yield return Invariant($"No roll station of {request.Press.Name} takes a full roll {stock.WidthMm:0} mm wide, {diameter:0} mm thick and {mass:0} kg heavy.");
     }
 
-    /// <summary>Boards or blanks a run takes, or whole metres of roll.</summary>
-    public static int NeededOnHand(RunRequest request) => request.Stock.Kind == StockKind.Roll
-        ? (int)Math.Ceiling(RollLengthM(request) - 1e-9)
-        : request.Sheets.Sum(s => s.Repeats);
+    /// <summary>Boards or blanks that a run takes of one of its stocks, or whole metres of roll.</summary>
+    public static int NeededOnHand(RunRequest request, Stock stock) => request.Stock.Kind == StockKind.Roll
+        ? (int)Math.Ceiling(RollLengthM(request, stock) - 1e-9)
+        : request.SheetsOf(stock).Sum(s => s.Repeats);
 
-    /// <summary>Length of roll consumed, m.</summary>
-    public static double RollLengthM(RunRequest request) => request.Sheets.Sum(s => s.Repeats * s.Sheet.HeightMm) / 1000;
+    /// <summary>Length of roll that a run takes of one of its stocks, m; of two rolls of one stock side by side both.</summary>
+    public static double RollLengthM(RunRequest request, Stock stock) => request.SheetsOf(stock).Sum(s => s.Repeats * s.Sheet.HeightMm) / 1000;
 
     private static IEnumerable<string> InkRefusals(PressDescription press, IReadOnlyList<InkUse> inks)
     {

@@ -22,6 +22,8 @@ namespace Laydown.Press.Machines;
 /// <param name="Costs">What an hour of it costs.</param>
 /// <param name="Placement">How exactly it puts its dots, or null where nobody measured it; bands are forecast from it.</param>
 /// <param name="NozzleStates">What the last nozzle pattern showed; channels not named, or null, are whole.</param>
+/// <param name="RollWeb">How rolls are run and cut across; null for 150 mm of lead and sections of any length.</param>
+/// <param name="FrontPins">Where pins of the front lay can stand, mm across the belt from its origin, ascending; null where a bar along the whole belt takes their place.</param>
 public sealed record PressDescription(
     string Id,
     string Name,
@@ -43,8 +45,14 @@ public sealed record PressDescription(
     IReadOnlyList<Mode> Modes,
     PressCosts Costs,
     DotPlacement? Placement = null,
-    IReadOnlyList<NozzleState>? NozzleStates = null)
+    IReadOnlyList<NozzleState>? NozzleStates = null,
+    RollWeb? RollWeb = null,
+    IReadOnlyList<double>? FrontPins = null)
 {
+    /// <summary>How rolls are run: as described, else as most presses do.</summary>
+    [System.Text.Json.Serialization.JsonIgnore]
+    public RollWeb Web => RollWeb ?? new();
+
     /// <summary>The mode of that id, or null.</summary>
     public Mode? FindMode(string id) => Modes.FirstOrDefault(m => string.Equals(m.Id, id, StringComparison.Ordinal));
 }

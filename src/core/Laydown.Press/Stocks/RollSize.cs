@@ -5,6 +5,9 @@ namespace Laydown.Press.Stocks;
 /// <summary>Size and mass of a roll.</summary>
 public static class RollSize
 {
+    /// <summary>Outer diameter of the core taken where none is given, mm: 76 mm bore and its wall.</summary>
+    public const double CoreMm = 89;
+
     /// <summary>Outer diameter, mm: √(d² + 4 L t / π).</summary>
     /// <param name="coreMm">Diameter over the core, mm.</param>
     /// <param name="lengthM">Length on the roll, m.</param>

@@ -23,7 +23,7 @@ namespace Laydown.Press.Stocks;
 /// <param name="TransmittancePercent">Total transmittance of the bare sheet, percent.</param>
 /// <param name="Price">Price of one board or blank, or of one running metre of roll.</param>
 /// <param name="OnHand">Boards or blanks in the room; for a roll running metres.</param>
-/// <param name="OtherSizeOf">For another size or an offcut of a board the shop keeps: that board's id; orders name the board, planning may take this one. Else null.</param>
+/// <param name="OtherSizeOf">For another size or an offcut of a board the shop keeps, or another width of a roll: that stock's id; orders name that, planning may take this one. Else null.</param>
 public sealed record Stock(
     string Id,
     string Name,

@@ -134,6 +134,7 @@ internal static class SchemaRules
         ["PieceOutline.outer"] = Entries(3, 100_000),
         ["PieceOutline.holes"] = Entries(0, 10_000),
         ["Placement.angleDegrees"] = From(0, 270),
+        ["frontPins"] = Both(Entries(2, 1000), Each(From(0, 100_000))),
         ["lays"] = Both(Entries(0, 100), Each(From(0, 100_000))),
         ["HeadGap.mm"] = From(0, 30),
         ["viewingDistanceM"] = Over(0, 1000),

@@ -113,8 +113,8 @@ public sealed class CatalogueReader : ICatalogueReader
         Stock? board = stocks.Select(s => s.Record).FirstOrDefault(s => string.Equals(s.Id, id, StringComparison.Ordinal) && !ReferenceEquals(s, size.Record));
         if (board is null || board.OtherSizeOf is not null)
             yield return new(size.File, null, "/otherSizeOf", id, "the id of another stock that is no other size itself");
-        else if (board.Kind != StockKind.Board || size.Record.Kind != StockKind.Board)
-            yield return new(size.File, null, "/otherSizeOf", Invariant($"{size.Record.Kind} of a {board.Kind}"), "a board of a board");
+        else if (board.Kind == StockKind.Blank || size.Record.Kind != board.Kind)
+            yield return new(size.File, null, "/otherSizeOf", Invariant($"{size.Record.Kind} of a {board.Kind}"), "a board of a board, or a roll of a roll");
         else if (!IsSame(board, size.Record))
             yield return new(size.File, null, "/otherSizeOf", Invariant($"{size.Record.Material}, {size.Record.ThicknessMm} mm"), Invariant($"material, thickness, grain or none, and light of {id}: {board.Material}, {board.ThicknessMm} mm"));
     }

@@ -42,6 +42,14 @@ internal static class PressFaults
                 yield return new(file, null, Invariant($"/lays/{i}"), Invariant($"{lay} mm"), Invariant($"ascending places within the belt of {press.BeltWidthMm} mm"));
         }
 
+        foreach ((int i, double pin) in (press.FrontPins ?? []).Index())
+        {
+            if (pin > press.BeltWidthMm || (i > 0 && pin <= press.FrontPins![i - 1]))
+                yield return new(file, null, Invariant($"/frontPins/{i}"), Invariant($"{pin} mm"), Invariant($"ascending places within the belt of {press.BeltWidthMm} mm"));
+        }
+
+        if (press.RollWeb is { LongestSectionMm: > 0 } web && web.LongestSectionMm < web.LeastSectionMm)
+            yield return new(file, null, "/rollWeb/longestSectionMm", Invariant($"{web.LongestSectionMm} mm"), Invariant($"0 for none, or at least the least section, {web.LeastSectionMm} mm"));
         foreach ((int i, RollStation roll) in press.Rolls.Index())
         {
             if (roll.StartMm + roll.MaxWidthMm > press.BeltWidthMm + SlackMm)

@@ -14,7 +14,7 @@ internal static class RunDrawings
 
     /// <summary>The belt from above, to scale, with the first sheet on it.</summary>
     internal static Drawing Belt(RunContext context) =>
-        new("Belt from above", BeltDrawing.Draw(context.Press, context.Run.Belt, context.Run.Sheets.Count > 0 ? context.Run.Sheets[0] : null));
+        new("Belt from above", BeltDrawing.Draw(context.Press, context.Run.Belt, context.Run.Sheets));
 
     /// <summary>The section through sheet and ink.</summary>
     internal static Drawing Layers(RunContext context) => new("Section through sheet and ink", CrossSection.Draw(context.Run.Stack, context.Stock));
@@ -26,7 +26,7 @@ internal static class RunDrawings
             .ToDictionary(id => id, id => NameOf(context.Run, id), StringComparer.Ordinal);
         return
         [
-            .. context.Run.Sheets.Take(MostSheets).Select((sheet, i) => new Drawing(SheetTitle(context.Run, sheet, i),
+            .. context.Run.Sheets.Take(MostSheets).Select((sheet, i) => new Drawing(SheetTitle(context, sheet, i),
                 BoardDrawing.Draw(sheet, names, context.Stock.Grain, RunMarks.Of(context, i).Marks))),
             .. RunMarks.PanelPlans(context.Run).Select(p => Hanging(context, p.ItemId, p.Plan)),
         ];
@@ -39,12 +39,14 @@ internal static class RunDrawings
         return new(Invariant($"Hanging plan of {title}, {plan.Panels.Count} panels; also as a paper of its own"), HangingDrawing.Draw(title, plan, bleed));
     }
 
-    private static string SheetTitle(Laydown.Plan.Runs.Run run, SheetLayout sheet, int index)
+    private static string SheetTitle(RunContext context, SheetLayout sheet, int index)
     {
+        Laydown.Plan.Runs.Run run = context.Run;
+        string on = context.Beside.Count > 0 ? Invariant($", {context.StockOf(sheet).Name}") : "";
         string of = run.Sheets.Count > 1 ? Invariant($"Sheet {index + 1} of {run.Sheets.Count}") : "Sheet";
         string times = sheet.Repeats > 1 ? Invariant($", printed {sheet.Repeats} times") : "";
         string more = index == MostSheets - 1 && run.Sheets.Count > MostSheets ? Invariant($"; {run.Sheets.Count - MostSheets} more in the run folder") : "";
-        return Invariant($"{of}{times}, {sheet.FillPercent:0} % under pieces{more}");
+        return Invariant($"{of}{on}{times}, {sheet.FillPercent:0} % under pieces{more}");
     }
 
     // A panel keeps its number behind the title of its item.

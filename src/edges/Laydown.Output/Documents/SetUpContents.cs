@@ -18,7 +18,7 @@ internal static class SetUpContents
     {
         Laydown.Plan.Runs.Run run = context.Run;
         return new(
-            context.ShopName, run.Id, Invariant($"/runs/{run.Id}"), Invariant($"{context.Press.Name} · {context.Stock.Name}"),
+            context.ShopName, run.Id, Invariant($"/runs/{run.Id}"), Invariant($"{context.Press.Name} · {string.Join(" · ", context.Beside.Prepend(context.Stock).Select(s => s.Name))}"),
             Invariant($"due {run.Due:yyyy-MM-dd}"), Figures(context), run.SetUp.Refusals, run.SetUp.Measure, context.Stock.Kind == StockKind.Roll ? 3 : 5,
             Belt(context), RunDrawings.Belt(context), Layers(run.Stack), run.Stack.Because, RunDrawings.Layers(context), RunDrawings.Sheets(context),
             Mode(context), [.. run.Inks.Select(i => Ink(context.Press, i))], run.SetUp.FirstPieceChecks,
@@ -52,6 +52,7 @@ internal static class SetUpContents
         string note = Invariant($"{pieces} {(pieces == 1 ? "piece" : "pieces")} · {context.Run.SetUp.SheetMassKg:0.0} kg {(context.Stock.Kind == StockKind.Roll ? "a full roll" : "each")}");
         return context.Stock.Kind switch
         {
+            StockKind.Roll when context.Run.Belt.Lanes.Count > 1 => new("Two rolls, each", Invariant($"{context.Run.Sheets.Max(s => s.Sheet.HeightMm) / 1000:0.0}"), "m", note),
             StockKind.Roll => new("Roll", Invariant($"{context.Run.Sheets.Sum(s => s.Repeats * s.Sheet.HeightMm) / 1000:0.0}"), "m", note),
             StockKind.Blank => new("Blanks", Invariant($"{context.Run.SheetCount}"), "", note),
             _ => new("Boards", Invariant($"{context.Run.SheetCount}"), "", note),
@@ -68,18 +69,10 @@ internal static class SetUpContents
             new("Front lay", belt.FrontLay),
             new("Lies", Invariant($"{belt.AcrossMm:0.#} mm across the belt × {belt.FeedMm:0.#} mm along the feed{(belt.Turned ? ", turned: its width runs along the feed" : "")}")),
         ];
-        foreach (Lane lane in belt.Lanes)
-        {
-            string name = belt.Lanes.Count > 1 ? Invariant($"Lane {lane.Number}") : roll ? "Web" : "Side lay";
-            string count = belt.Lanes.Count > 1 ? Invariant($" · {lane.Blanks} {(lane.Blanks == 1 ? "blank" : "blanks")}") : "";
-            string kept = belt.Lanes.Count > 1 && lane.EndMm > 0 ? Invariant($", kept free to {lane.EndMm:0.#} mm") : "";
-            rows.Add(new(name, Invariant($"starts at {lane.StartMm:0.#} mm from the belt's origin, {lane.WidthMm:0.#} mm wide{kept}{count}")));
-        }
-
-        IReadOnlyList<double> across = roll ? context.Run.Sheets[0].CutsAcrossMm ?? [] : [];
-        if (across.Count > 0)
-            rows.Add(new("Cut across at", Invariant($"{string.Join(" · ", across.Take(MostCuts).Select(c => Invariant($"{c:0}")))}{(across.Count > MostCuts ? " …" : "")} mm from the start · {across.Count + 1} sections")));
-        if (belt.Lanes.Count > 1 && belt.Lanes.All(l => l.Loaded > 0))
+        rows.AddRange(belt.Lanes.Select(lane => LaneRow(context, lane, roll)));
+        if (roll)
+            rows.AddRange(CutsAcross(context));
+        if (!roll && belt.Lanes.Count > 1 && belt.Lanes.All(l => l.Loaded > 0))
             rows.Add(new("Loading order", Invariant($"lane {string.Join(", ", belt.Lanes.OrderBy(l => l.Loaded).Select(l => l.Number))}")));
         if (!roll)
             rows.Add(new("Pieces per hour", Invariant($"{context.Run.Time.PerHour(context.Run.Items.Sum(i => i.Pieces)):0}, set-up not counted")));
@@ -88,6 +81,27 @@ internal static class SetUpContents
         rows.Add(new("Zones to shut", Zones(context.Press, belt.ShutZones)));
         rows.Add(new("Hold-down", context.Run.SetUp.HoldDown));
         return rows;
+    }
+
+    private static NamedValue LaneRow(RunContext context, Lane lane, bool roll)
+    {
+        bool several = context.Run.Belt.Lanes.Count > 1;
+        string name = several ? Invariant($"{(roll ? "Roll" : "Lane")} {lane.Number}") : roll ? "Web" : "Side lay";
+        string what = lane.BlankId is { } id ? (context.Beside.Prepend(context.Stock).FirstOrDefault(s => s.Id == id)?.Name ?? id) + ", " : "";
+        string count = several && !roll ? Invariant($" · {lane.Blanks} {(lane.Blanks == 1 ? "blank" : "blanks")}{(lane.Turned == true ? ", turned" : "")}") : "";
+        string kept = several && !roll && lane.EndMm > 0 ? Invariant($", kept free to {lane.EndMm:0.#} mm") : "";
+        return new(name, Invariant($"{what}starts at {lane.StartMm:0.#} mm from the belt's origin, {lane.WidthMm:0.#} mm wide{kept}{count}"));
+    }
+
+    private static IEnumerable<NamedValue> CutsAcross(RunContext context)
+    {
+        bool several = context.Run.Belt.Lanes.Count > 1;
+        foreach ((IReadOnlyList<double> across, int number) in context.Run.Sheets.Select((s, i) => (s.CutsAcrossMm ?? [], i + 1)).Where(c => c.Item1.Count > 0))
+            yield return new(
+                Invariant($"Cut{(several ? Invariant($" roll {number}") : "")} across at"),
+                Invariant($"{string.Join(" · ", across.Take(MostCuts).Select(c => Invariant($"{c:0}")))}{(across.Count > MostCuts ? " …" : "")} mm from the start · {across.Count + 1} sections"));
+        if (several)
+            yield return new("Printed together", "both rolls advance as one: sheet 1 on roll 1, sheet 2 on roll 2, started at the same line");
     }
 
     private static string SideOf(LoadSide side) => side switch

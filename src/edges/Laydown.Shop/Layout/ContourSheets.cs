@@ -33,6 +33,44 @@ internal sealed class ContourSheets(double gapMm, bool mirrored)
             Numbered([.. Merged(result.Sheets).Select(s => Written(s.Spots, s.Repeats, lying, sheet, marginMm, offcutLeastSideMm))]), result.Unplaced);
     }
 
+    /// <summary>Pieces on one length of roll, as short as a short search finds; y runs along the roll, bare ends contained.</summary>
+    /// <param name="pieces">The pieces.</param>
+    /// <param name="contours">Contour of a piece by its id, mm of its printed picture; a piece without one takes its rectangle.</param>
+    /// <param name="roll">Width and length left of the roll, mm.</param>
+    /// <param name="marginMm">What contours keep from the sides, mm.</param>
+    /// <param name="leadMm">Bare roll before and after the pieces, mm.</param>
+    /// <param name="iterations">How long is searched; 0 for a quick look.</param>
+    /// <param name="cancellation">Ends the work.</param>
+    /// <exception cref="OperationCanceledException">Cancelled.</exception>
+    internal LayoutResult OnRoll(
+        IReadOnlyList<Piece> pieces, IReadOnlyDictionary<string, Shape> contours, SizeMm roll, double marginMm, double leadMm, long iterations,
+        CancellationToken cancellation)
+    {
+        Dictionary<string, (Piece Piece, Shape Area)> lying = Lying(pieces, contours);
+        ContourProblem strip = ContourProblem.On(new ContourStrip(roll.WidthMm, marginMm), gapMm, [.. Wanted(lying).Select(AlongStrip)]);
+        ContourResult result = ContourLayout.Solve(strip, Rules with { Iterations = Math.Min(iterations, Rules.Iterations) }, null, cancellation);
+        cancellation.ThrowIfCancellationRequested();
+
+        // The strip of the search runs along x, a roll along y: all is turned by a quarter and moved behind the lead-in.
+        ContourSpot[] spots = [.. result.Sheets.SelectMany(s => s.Spots).Select(s => s with
+        {
+            XMm = roll.WidthMm - s.YMm,
+            YMm = s.XMm - marginMm + leadMm,
+            AngleDegrees = (s.AngleDegrees + 90) % 360,
+        })];
+        double TopOf(ContourSpot s) => Outlined(s.PieceId, lying[s.PieceId].Area).On(Put(s, lying[s.PieceId].Piece))[0].Max(p => p.YMm);
+        ContourSpot[] kept = [.. spots.Where(s => TopOf(s) + leadMm <= roll.HeightMm + 1e-6)];
+        UnplacedPiece[] tooLong = [.. spots.Except(kept).GroupBy(s => s.PieceId, StringComparer.Ordinal).Select(g => new UnplacedPiece(
+            g.Key, g.Count(), "no length left on the roll", Invariant($"a longer roll than {roll.HeightMm / 1000:0.##} m")))];
+        IReadOnlyList<SheetLayout> sheets = kept.Length == 0
+            ? []
+            : [Written(kept, 1, lying, new(roll.WidthMm, kept.Max(TopOf) + leadMm), marginMm, double.MaxValue)];
+        return new(Numbered(sheets), [.. result.Unplaced, .. tooLong]);
+    }
+
+    private static ContourPiece AlongStrip(ContourPiece piece) =>
+        piece.Angles.Equals(ContourAngles.HalfTurns) ? piece with { Angles = ContourAngles.Of([90, 270]) } : piece;
+
     private Dictionary<string, (Piece Piece, Shape Area)> Lying(IReadOnlyList<Piece> pieces, IReadOnlyDictionary<string, Shape> contours) =>
         pieces.ToDictionary(p => p.Id, p => (p, contours.TryGetValue(p.Id, out Shape? area)
             ? mirrored ? Mirrored(area, p.Printed.WidthMm) : area

@@ -40,6 +40,8 @@ public sealed class OpenLayout(Catalogue catalogue, IShopStore store, LookShelf?
         Laydown.Plan.Runs.Run run = record.Run;
         if (context.Stock.Kind == StockKind.Blank)
             return Refused(run.Id, "stock", "pre-cut blanks, one piece on each", "boards or a roll");
+        if (context.Stock.Kind == StockKind.Roll && run.Belt.Lanes.Count > 1)
+            return Refused(run.Id, "sheets", "two rolls side by side", "boards or one roll");
         if (run.Sheets.Select(s => s.Sheet.WidthMm).Distinct().Count() > 1 || (context.Stock.Kind == StockKind.Board && run.Sheets.Select(s => s.Sheet).Distinct().Count() > 1))
             return Refused(run.Id, "sheets", "sheets of several sizes", "sheets of one size");
         FormedRun formed = new(
@@ -69,7 +71,7 @@ public sealed class OpenLayout(Catalogue catalogue, IShopStore store, LookShelf?
         return new(
             pieces, roll ? new(first.Sheet.WidthMm, leftMm) : first.Sheet, first.EdgeMarginMm, SheetLayouts.GapMm,
             SheetLayouts.ProcessOf([.. formed.Items.Select(i => i.Ready.Item)]))
-        { IsRoll = roll, LeadMm = roll ? SheetLayouts.LeadMm : 0 };
+        { IsRoll = roll, LeadMm = roll ? formed.Press.Web.LeadMm : 0 };
     }
 
     private static Piece PieceOf(Placement placed, int quantity, Item? item, Stock stock) => new(

@@ -2,7 +2,6 @@ using Laydown.Geometry.Shapes;
 using Laydown.Layout.Boards;
 using Laydown.Layout.Lanes;
 using Laydown.Layout.Repeats;
-using Laydown.Layout.Rolls;
 using Laydown.Layout.Sheets;
 using Laydown.Measures;
 using Laydown.Plan.Orders;
@@ -21,12 +20,6 @@ internal static class SheetLayouts
     /// <summary>Orders of pieces tried on boards.</summary>
     private const int Tries = 200;
 
-    /// <summary>Bare roll before and after the pieces, mm (common practice, no source).</summary>
-    internal const double LeadMm = 150;
-
-    /// <summary>What a blank and its piece may differ, mm (common practice, no source).</summary>
-    private const double BlankToleranceMm = 1;
-
     /// <summary>Shorter side a rest of a board must have to be kept, mm (common practice, no source).</summary>
     private const double OffcutLeastSideMm = 150;
 
@@ -34,13 +27,13 @@ internal static class SheetLayouts
     /// <param name="run">The formed run.</param>
     /// <param name="contours">Contours of items that are cut to one, by item id, mm of the printed picture.</param>
     /// <param name="cancellation">Ends the work.</param>
-    /// <param name="tries">How much is tried on boards after the plain orders; 0 for a quick look.</param>
+    /// <param name="tries">How much is tried after the plain orders; 0 for a quick look.</param>
     public static Reading<LaidOut> Of(FormedRun run, IReadOnlyDictionary<string, Shape> contours, CancellationToken cancellation, int tries = Tries)
     {
         LayoutResult result = run.Stock.Kind switch
         {
-            StockKind.Roll => Joined(run, OnRoll, RepeatedOnRoll, cancellation),
-            StockKind.Blank => BlankLayout.Solve([.. run.Items.Select(i => RunPieces.WholeOf(i.Ready.Item, run.Stock))], run.Stock.Size, BlankToleranceMm),
+            StockKind.Roll => Joined(run, (items, r, c) => new RollSheets(r, contours, tries).Of(items, c), RepeatedOnRoll, cancellation),
+            StockKind.Blank => BlankSheets.Of(run),
             _ when contours.Count > 0 => new ContourSheets(GapMm, run.Stack.Layers[0].Mirrored).OnBoards(
                 [.. run.Items.Select(i => RunPieces.WholeOf(i.Ready.Item, run.Stock))], contours, SheetFrame(run), run.Press.EdgeMarginMm, OffcutLeastSideMm, cancellation),
             _ => Joined(run, (items, r, c) => OnBoards(items, r, tries, c), RepeatedOnBoards, cancellation),
@@ -78,20 +71,11 @@ internal static class SheetLayouts
         return pieces.Printed(pieces.Pieces.Count == 0 ? new([], []) : BoardLayout.Solve(pieces.Pieces, rules, cancellation), run.Press.EdgeMarginMm);
     }
 
-    private static LayoutResult OnRoll(IReadOnlyList<FormedItem> items, FormedRun run, CancellationToken cancellation)
-    {
-        double margin = MarginMm(items, run), leftMm = LeftMm(run);
-        SizeMm most = new(run.Stock.WidthMm - (2 * margin), leftMm - (2 * LeadMm));
-        RunPieces pieces = RunPieces.Of(run, items, most, item => item.Panels is not null || item.Printed.WidthMm > most.WidthMm);
-        RollRules rules = new(run.Stock.WidthMm, leftMm, margin, GapMm, LeadMm, LeadMm, ProcessOf([.. items.Select(i => i.Ready.Item)]));
-        return pieces.Printed(pieces.Pieces.Count == 0 ? new([], []) : RollLayout.Solve(pieces.Pieces, rules, cancellation), run.Press.EdgeMarginMm);
-    }
-
     private static LayoutResult RepeatedOnBoards(Item item, FormedRun run) => Repeated(item, run, (piece, margin, repeat) =>
         StepAndRepeat.OnBoards(piece, SheetFrame(run), margin, repeat, run.Stack.Layers.Select(l => l.Face).Distinct().Count() > 1));
 
     private static LayoutResult RepeatedOnRoll(Item item, FormedRun run) => Repeated(item, run, (piece, margin, repeat) =>
-        StepAndRepeat.OnRoll(piece, run.Stock.WidthMm, LeftMm(run), margin, LeadMm, repeat));
+        StepAndRepeat.OnRoll(piece, run.Stock.WidthMm, RollSheets.LeftMm(run.Stock), margin, run.Press.Web.LeadMm, repeat));
 
     private static LayoutResult Repeated(Item item, FormedRun run, Func<Piece, double, RepeatWish, LayoutResult> solve)
     {
@@ -100,10 +84,8 @@ internal static class SheetLayouts
         return pieces.Printed(solve(pieces.Pieces[0], MarginMm(alone, run), item.Repeat ?? new()), run.Press.EdgeMarginMm);
     }
 
-    private static double LeftMm(FormedRun run) => Math.Min(run.Stock.LengthMm, run.Stock.OnHand * 1000.0);
-
     // Discs for a camera stand about all pieces of a sheet.
-    private static double MarginMm(IReadOnlyList<FormedItem> items, FormedRun run) =>
+    internal static double MarginMm(IReadOnlyList<FormedItem> items, FormedRun run) =>
         run.Press.EdgeMarginMm + items.Max(i => i.Ready.Item.Marks?.RegisterRoomMm ?? 0);
 
     // Upright along the flutes: the sheet is drawn with its flutes upright, and such pieces may not turn.
@@ -122,15 +104,13 @@ internal static class SheetLayouts
     {
         PressDescription press = run.Press;
         Belt belt = new(
-            press.BeltWidthMm, press.MaxSheetLengthMm, [.. press.Zones.Select(z => new BeltZone(z.Id, z.StartMm, z.WidthMm))], press.Lays, press.MaxLanes);
-        if (run.Stock.Kind == StockKind.Board)
-            return BeltPlaces.ForBoard(run.Stock.Id, result.Sheets[0].Sheet, result.SheetCount, belt);
-        if (run.Stock.Kind == StockKind.Blank)
-            return LanePlan.Solve(run.Stock.Id, run.Stock.Size, result.SheetCount, mayTurn: true, belt);
-
-        RollStation? station = press.Rolls.FirstOrDefault(r => r.MaxWidthMm >= run.Stock.WidthMm);
-        return station is null
-            ? Reading.Refused<BeltPlace>(new InputFault(run.Stock.Id, null, "widthMm", Invariant($"{run.Stock.WidthMm:0} mm"), "a roll that a station takes"))
-            : BeltPlaces.ForRoll(run.Stock.Id, run.Stock.WidthMm, result.Sheets[0].Sheet.HeightMm, station.StartMm, belt);
+            press.BeltWidthMm, press.MaxSheetLengthMm, [.. press.Zones.Select(z => new BeltZone(z.Id, z.StartMm, z.WidthMm))], press.Lays, press.MaxLanes,
+            PinsMm: press.FrontPins);
+        return run.Stock.Kind switch
+        {
+            StockKind.Board => BeltPlaces.ForBoard(run.Stock.Id, result.Sheets[0].Sheet, result.SheetCount, belt),
+            StockKind.Blank => BlankSheets.OnBelt(run, result, belt),
+            _ => RollSheets.OnBelt(run, result, belt),
+        };
     }
 }

@@ -38,7 +38,9 @@ public sealed class PlanRuns(Catalogue catalogue, IShopStore store, IInkMeasure 
         foreach (UnformedItem item in formed.Unformed)
             desk.Hold(item.Ready.Item.Id, item.Faults);
         StockSizes sizes = new(catalogue.Stocks);
-        foreach (FormedRun group in formed.Runs.SelectMany(ByGrain).SelectMany(g => sizes.Split(g, cancellation)))
+        RollWidths widths = new(catalogue.Stocks, id => ItemContours.Of(desk.Items[id]));
+        foreach (FormedRun group in formed.Runs.SelectMany(ByGrain)
+            .SelectMany(g => sizes.Split(g, cancellation)).SelectMany(g => BlankLanes.Split(g, cancellation)).Select(g => widths.Chosen(g, cancellation)))
             await PlanAsync(group, desk, cancellation);
 
         if (desk.Items.Count > 0)
@@ -83,7 +85,7 @@ public sealed class PlanRuns(Catalogue catalogue, IShopStore store, IInkMeasure 
             return;
         RunRequest request = new(
             desk.Numbers.Next(), group.Press, group.InkSet, group.Stock, group.Condition, catalogue.Rates, group.Stack, measured, laid.Sheets, laid.Belt)
-        { Bands = BandScores.Of };
+        { Bands = BandScores.Of, Beside = [.. group.Beside.Where(s => s.Id != group.Stock.Id && laid.Sheets.Any(l => l.StockId == s.Id))] };
         Reading<Laydown.Plan.Runs.Run> planned = RunPlanner.Plan(request);
         if (planned.IsTaken)
             desk.Runs.Add(new(planned.Value, RunState.Waiting, await HashAsync(planned.Value, measured, desk, cancellation), null, [], null));

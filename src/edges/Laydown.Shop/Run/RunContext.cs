@@ -32,6 +32,16 @@ public sealed record RunContext(
     IReadOnlyList<ItemRecord> Items,
     InkOptics? Optics = null)
 {
+    /// <summary>Further stocks of the run: blanks of other sizes, or the roll beside the first; its sheets name them.</summary>
+    public IReadOnlyList<Stock> Beside { get; init; } = [];
+
+    /// <summary>The stock of a sheet.</summary>
+    public Stock StockOf(Laydown.Layout.Sheets.SheetLayout sheet)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        return Beside.FirstOrDefault(s => string.Equals(s.Id, sheet.StockId, StringComparison.Ordinal)) ?? Stock;
+    }
+
     /// <summary>Looks that items are printed from, by item; items that are not named here are separated from their pages.</summary>
     public IReadOnlyDictionary<string, StoredLook> Looks { get; init; } = new Dictionary<string, StoredLook>();
 }

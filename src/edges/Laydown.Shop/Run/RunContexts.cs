@@ -31,6 +31,7 @@ public static class RunContexts
         string inkSetId = condition?.InkSetId ?? "";
         InkSet? inks = Need(catalogue.InkSets.FirstOrDefault(s => Is(s.Id, inkSetId)), "ink set", inkSetId);
         Stock? stock = Need(catalogue.Stocks.FirstOrDefault(s => Is(s.Id, run.StockId)), "stock", run.StockId);
+        IReadOnlyList<Stock> beside = [.. (run.BesideStockIds ?? []).Select(id => Need(catalogue.Stocks.FirstOrDefault(s => Is(s.Id, id)), "stock", id)).OfType<Stock>()];
         List<ItemRecord> members = [.. run.Items
             .Select(r => Need(items.FirstOrDefault(i => Is(i.Item.Id, r.ItemId) && Is(i.RunId ?? run.Id, run.Id)), "item", r.ItemId))
             .OfType<ItemRecord>()];
@@ -49,7 +50,7 @@ public static class RunContexts
         return Reading.Of(new RunContext(
             catalogue.ShopName, run, press, mode, inks, stock, condition, ProfilePath(catalogue, condition), catalogue.Rates.Currency, members,
             catalogue.OpticsOf(condition))
-        { Looks = looks });
+        { Looks = looks, Beside = beside });
 
         T? Need<T>(T? found, string what, string id)
             where T : class
@@ -80,6 +81,7 @@ public static class RunContexts
             context.Mode,
             context.InkSet,
             context.Stock,
+            context.Beside,
             context.Condition,
             context.Optics,
             Profile = profile,
