@@ -26,7 +26,7 @@ internal static class SheetChecker
             for (int j = i + 1; j < places.Count; j++)
             {
                 double area = places[i].Intersection(places[j]).Area;
-                double apart = Apart(places[i].EnvelopeInternal, places[j].EnvelopeInternal);
+                double apart = guillotine ? Apart(places[i].EnvelopeInternal, places[j].EnvelopeInternal) : places[i].Distance(places[j]);
                 if (area > 1e-3 || apart < gapMm - SlackMm)
                     yield return Invariant($"{i} and {j} are {apart} mm apart and share {area} mm²");
             }
@@ -35,7 +35,7 @@ internal static class SheetChecker
             yield return "no order of edge-to-edge cuts frees the pieces";
     }
 
-    // Rectangles keep the gap when they are apart by it in at least one direction.
+    // A saw's kerf runs the whole way between two: they must be apart by it in at least one direction. Else their distance counts.
     private static double Apart(Envelope a, Envelope b) => Math.Max(
         Math.Max(a.MinX - b.MaxX, b.MinX - a.MaxX), Math.Max(a.MinY - b.MaxY, b.MinY - a.MaxY));
 

@@ -70,6 +70,16 @@ public sealed class Shape
     /// <summary>Least distance between the two, mm; 0 where they touch or overlap.</summary>
     public double DistanceMm(Shape other) => area.Distance(Inner(other));
 
+    /// <summary>The points of the two where they are nearest, mm: first of this shape, then of the other; the same point where they touch or overlap.</summary>
+    /// <exception cref="ArgumentException">One of them is empty.</exception>
+    public (PointMm Here, PointMm There) Nearest(Shape other)
+    {
+        if (IsEmpty || Inner(other).IsEmpty)
+            throw new ArgumentException("Nearest points: found an empty shape; wanted two with area.", nameof(other));
+        Coordinate[] points = NetTopologySuite.Operation.Distance.DistanceOp.NearestPoints(area, other.area);
+        return (new(points[0].X, points[0].Y), new(points[1].X, points[1].Y));
+    }
+
     /// <summary>Outer rings of all parts.</summary>
     public IReadOnlyList<Outline> OuterRings() => [.. Polygons().Select(p => Ring(p.ExteriorRing))];
 

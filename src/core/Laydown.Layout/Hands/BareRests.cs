@@ -15,12 +15,23 @@ public static class BareRests
         ArgumentNullException.ThrowIfNull(rules);
         if (rules.IsRoll || sheet.Spots.Count == 0)
             return [];
+        if (rules.Contours is not null)
+            return BeyondAll(sheet, rules);
         GrownSheet grown = GrownSheet.Of(rules);
         int leastSide = Micro.Up(rules.OffcutLeastSideMm + rules.GapMm);
         IEnumerable<Box> bare = rules.Process == CutProcess.Guillotine && rules.KeepOuts.Count == 0
             ? SawCuts.TreeOf(sheet, grown) is { Stuck.Count: 0 } tree ? tree.Bare.Where(b => Math.Min(b.W, b.H) >= leastSide) : []
             : AtEdges(sheet, grown).Leftovers(leastSide);
         return [.. bare.OrderByDescending(b => b.Area).ThenBy(b => b.Y).ThenBy(b => b.X).Select(b => grown.Offcut(b, rules.Sheet))];
+    }
+
+    // Among contours only what lies beyond all of them at the right-hand or the upper edge comes off with one straight cut.
+    private static IReadOnlyList<RectMm> BeyondAll(HandSheet sheet, HandRules rules)
+    {
+        RectMm[] boxes = [.. sheet.Spots.Select(s => rules.LyingOf(s).Box)];
+        double right = boxes.Max(b => b.RightMm), top = boxes.Max(b => b.TopMm);
+        RectMm[] rests = [new(right, 0, Math.Max(0, rules.Sheet.WidthMm - right), rules.Sheet.HeightMm), new(0, top, rules.Sheet.WidthMm, Math.Max(0, rules.Sheet.HeightMm - top))];
+        return [.. rests.Where(r => Math.Min(r.WidthMm, r.HeightMm) >= rules.OffcutLeastSideMm).OrderByDescending(r => r.Size.AreaM2).Take(1)];
     }
 
     /// <summary>The bare area around what lies on a sheet, as rectangles that cannot grow.</summary>

@@ -1,3 +1,4 @@
+using Laydown.Layout.Judging;
 using Laydown.Measures;
 
 namespace Laydown.Layout.Hands;
@@ -12,6 +13,8 @@ public static class Clearances
         ArgumentNullException.ThrowIfNull(sheet);
         ArgumentNullException.ThrowIfNull(rules);
         Bounds.Within(spot, 0, sheet.Spots.Count - 1);
+        if (rules.Contours is not null)
+            return ByContour(sheet, spot, rules);
         RectMm[] places = [.. sheet.Spots.Select(rules.PlaceOf)];
         RectMm here = places[spot];
         SizeMm size = HandSheets.SizeOf(sheet, rules);
@@ -28,6 +31,29 @@ public static class Clearances
             Clearance nearest = new(side, Math.Round(toEdge, 3), null);
             for (int i = 0; i < places.Length; i++)
                 if (i != spot && thatSide(places[i]) && apart(places[i]) is double mm && mm < nearest.Mm)
+                    nearest = new(side, Math.Round(mm, 3), i);
+            return nearest;
+        }
+    }
+
+    private static IReadOnlyList<Clearance> ByContour(HandSheet sheet, int spot, HandRules rules)
+    {
+        LyingPiece[] lying = [.. sheet.Spots.Select(rules.LyingOf)];
+        SizeMm size = HandSheets.SizeOf(sheet, rules);
+        RectMm here = lying[spot].Box;
+        return
+        [
+            Nearest(PieceSide.Left, here.XMm, p => p.XMm < here.RightMm && Beside(p, here)),
+            Nearest(PieceSide.Right, size.WidthMm - here.RightMm, p => p.RightMm > here.XMm && Beside(p, here)),
+            Nearest(PieceSide.Below, here.YMm, p => p.YMm < here.TopMm && Over(p, here)),
+            Nearest(PieceSide.Above, size.HeightMm - here.TopMm, p => p.TopMm > here.YMm && Over(p, here)),
+        ];
+
+        Clearance Nearest(PieceSide side, double toEdge, Func<RectMm, bool> thatSide)
+        {
+            Clearance nearest = new(side, Math.Round(toEdge, 3), null);
+            for (int i = 0; i < lying.Length; i++)
+                if (i != spot && thatSide(lying[i].Box) && SlideRoom.Of(lying[spot].Shape, lying[i].Shape, side) is double mm && mm < nearest.Mm)
                     nearest = new(side, Math.Round(mm, 3), i);
             return nearest;
         }

@@ -1,4 +1,5 @@
 using Laydown.Layout.Boards;
+using Laydown.Layout.Judging;
 using Laydown.Layout.Packing;
 using Laydown.Layout.Sheets;
 using Laydown.Measures;
@@ -21,7 +22,7 @@ internal sealed record FinishTable(IReadOnlyList<FinishFrame> Frames, IReadOnlyL
         GrownSheet grown = GrownSheet.Of(rules);
         Bounds.Within(grown.Area.W, 1, int.MaxValue, nameof(rules));
         Bounds.Within(grown.Area.H, 1, int.MaxValue, nameof(rules));
-        List<HandSheet> kept = [.. sheets.Select(s => s with { Spots = [.. s.Spots.Where(p => p.Locked)] }).Where(s => s.Spots.Count > 0)];
+        List<HandSheet> kept = [.. FinishRest.Kept(sheets)];
         if (rules.IsRoll && kept.Count == 0)
             kept.Add(new(1, []));
         IReadOnlyList<int> missing = HandSheets.Missing(kept, rules);

@@ -6,9 +6,11 @@ namespace Laydown.Layout.Hands;
 /// <summary>Finds room for one piece on a sheet that is worked on by hand.</summary>
 internal static class FreePlace
 {
-    /// <summary>The lowest, then leftmost place that keeps every distance, as the piece lies or turned where it may; null where there is none.</summary>
+    /// <summary>A place that keeps every distance, of rectangles the lowest, then leftmost, as the piece lies or turned where it may; null where there is none.</summary>
     internal static HandSpot? For(HandSheet sheet, HandSpot spot, HandRules rules)
     {
+        if (rules.Contours is not null)
+            return ContourPlaces.Free(sheet, spot, rules);
         Piece piece = rules.Find(spot.PieceId)!;
         GrownSheet grown = GrownSheet.Of(rules);
         int gap = Micro.Up(rules.GapMm), w = Micro.Up(piece.Printed.WidthMm) + gap, h = Micro.Up(piece.Printed.HeightMm) + gap;

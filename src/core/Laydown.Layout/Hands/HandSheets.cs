@@ -61,7 +61,11 @@ public static class HandSheets
             // The first sheet's copies are numbered; its repeats use up the numbers that follow.
             foreach (HandSpot spot in sheet.Spots)
                 copies[spot.PieceId] += sheet.Repeats - 1;
-            layouts.Add(new(SizeOf(sheet, rules), rules.EdgeMarginMm, placements, sheet.Repeats, BareRests.Of(sheet, rules), Across(sheet, rules)));
+            layouts.Add(new(SizeOf(sheet, rules), rules.EdgeMarginMm, placements, sheet.Repeats, BareRests.Of(sheet, rules), Across(sheet, rules), Outlines(sheet, rules))
+            {
+                KeepOuts = rules.KeepOuts is { Count: > 0 } outs ? outs : null,
+                StockId = rules.StockId,
+            });
         }
 
         return layouts;
@@ -91,9 +95,12 @@ public static class HandSheets
         ArgumentNullException.ThrowIfNull(rules);
         if (!rules.IsRoll)
             return rules.Sheet;
-        double end = sheet.Spots.Select(s => rules.PlaceOf(s).TopMm).DefaultIfEmpty(rules.LeadMm).Max();
+        double end = sheet.Spots.Select(s => rules.LyingOf(s).Box.TopMm).DefaultIfEmpty(rules.LeadMm).Max();
         return new(rules.Sheet.WidthMm, Math.Clamp(end + rules.LeadMm, 2 * rules.LeadMm, 1_000_000));
     }
+
+    private static IReadOnlyList<PieceOutline>? Outlines(HandSheet sheet, HandRules rules) =>
+        rules.Contours is not { } contours ? null : [.. sheet.Spots.Select(s => s.PieceId).Distinct(StringComparer.Ordinal).Select(contours.Of)];
 
     // A roll that comes apart from edge to edge is cut across between its sections.
     private static IReadOnlyList<double>? Across(HandSheet sheet, HandRules rules) =>

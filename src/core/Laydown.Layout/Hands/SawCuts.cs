@@ -1,3 +1,4 @@
+using Laydown.Layout.Judging;
 using Laydown.Layout.Packing;
 using Laydown.Measures;
 

@@ -9,6 +9,8 @@ internal static class Snap
     /// <remarks>Of all such places without a conflict the nearest; the spot as it is where there is none.</remarks>
     internal static HandSpot Of(HandSheet sheet, int without, HandSpot spot, double reachMm, HandRules rules)
     {
+        if (rules.Contours is not null)
+            return ContourSnap.Of(sheet, without, spot, reachMm, rules);
         if (reachMm <= 0)
             return spot;
         RectMm here = rules.PlaceOf(spot), printable = rules.Printable;

@@ -1,5 +1,5 @@
 using Laydown.Geometry.Shapes;
-using Laydown.Layout.Sheets;
+using Laydown.Layout.Judging;
 using Laydown.Measures;
 
 namespace Laydown.Layout.Jobs;
@@ -9,7 +9,7 @@ namespace Laydown.Layout.Jobs;
 public static class JobChecks
 {
     /// <summary>What a distance or an edge may miss, mm: layouts are written to a micrometre.</summary>
-    public const double SlackMm = 0.002;
+    public const double SlackMm = SheetJudge.SlackMm;
 
     private const int MostFaults = 100;
 
@@ -68,63 +68,41 @@ public static class JobChecks
 
     private static bool IsAmong(double angle, IReadOnlyList<double> angles) => angles.Any(a => Math.Abs((((angle - a) % 360) + 540) % 360 - 180) < 1e-6);
 
+    // How pieces lie on a sheet is judged by the same code as layouts made by hand.
     private static IEnumerable<JobFault> OnSheet(JobLayout layout, JobShapes shapes, int number)
     {
         JobSheet sheet = layout.Sheets[number];
         JobStock stock = layout.Job.Stocks.First(s => s.Id == sheet.StockId);
-        Shape[] lying = [.. sheet.Spots.Select(shapes.Lying)];
-        foreach (JobFault fault in Edges(layout.Job, shapes, stock, sheet, lying).Concat(Distances(layout.Job.Rules.ApartMm, sheet, lying)))
-            yield return fault with { Field = Invariant($"sheet {number + 1}, {fault.Field}") };
-        RectMm[] boxes = [.. lying.Select(s => s.Bounds)];
-        if (layout.Job.Rules.Process == CutProcess.Guillotine && !EdgeCuts.Part(boxes, layout.Job.Rules.ApartMm - SlackMm))
-            yield return new(Invariant($"sheet {number + 1}"), "pieces that no cut from edge to edge parts", "a layout that cuts from edge to edge take apart");
+        SheetRoom room = RoomOf(layout.Job, shapes, stock, sheet);
+        LyingPiece[] lying = [.. sheet.Spots.Select(shapes.LyingPiece)];
+        return SheetJudge.Flaws(lying, room).Select(f => FaultOf(f, sheet, lying, room, stock.EdgeMarginMm))
+            .Select(f => f with { Field = Invariant($"sheet {number + 1}{f.Field}") });
     }
 
-    private static IEnumerable<JobFault> Edges(LayoutJob job, JobShapes shapes, JobStock stock, JobSheet sheet, IReadOnlyList<Shape> lying)
+    // Margins shrink a shape; a straight edge needs no more than its rectangle.
+    private static SheetRoom RoomOf(LayoutJob job, JobShapes shapes, JobStock stock, JobSheet sheet)
     {
-        // Margins shrink a shape; a straight edge needs no more than its rectangle.
-        RectMm inner = new RectMm(0, 0, sheet.Size.WidthMm, sheet.Size.HeightMm).Grown(-stock.EdgeMarginMm);
-        if (stock.Kind == JobStockKind.Roll)
-            inner = new(stock.EdgeMarginMm, job.Rules.LeadInMm, stock.WidthMm - (2 * stock.EdgeMarginMm), Math.Min(sheet.Size.HeightMm, stock.HeightMm) - job.Rules.LeadInMm - job.Rules.LeadOutMm);
-        Shape? room = stock.Contour is null ? null : shapes.Stock(stock.Id).Offset(SlackMm - stock.EdgeMarginMm);
-        Shape[] keepOuts = [.. (stock.KeepOutsMm ?? []).Select(k => Shape.Of(k))];
-        for (int i = 0; i < lying.Count; i++)
+        double margin = stock.EdgeMarginMm;
+        RectMm inside = stock.Kind == JobStockKind.Roll
+            ? new(margin, job.Rules.LeadInMm, stock.WidthMm - (2 * margin), Math.Min(sheet.Size.HeightMm, stock.HeightMm) - job.Rules.LeadInMm - job.Rules.LeadOutMm)
+            : new RectMm(0, 0, sheet.Size.WidthMm, sheet.Size.HeightMm).Grown(-margin);
+        Shape? edge = stock.Contour is null ? null : shapes.Stock(stock.Id).Offset(SlackMm - margin);
+        return new(inside, job.Rules.ApartMm, job.Rules.Process, stock.KeepOutsMm ?? [], edge);
+    }
+
+    private static JobFault FaultOf(SheetFlaw flaw, JobSheet sheet, LyingPiece[] lying, SheetRoom room, double marginMm)
+    {
+        string one = Name(sheet.Spots[flaw.Pieces[0]]), apart = Invariant($"at least {room.GapMm:0.###} mm");
+        string distance = flaw.SharedMm2 > 0 ? Invariant($"an overlap of {flaw.SharedMm2:0.###} mm²") : Invariant($"{Math.Max(0, flaw.ApartMm):0.####} mm");
+        return flaw.Kind switch
         {
-            string field = Invariant($"piece {sheet.Spots[i].PieceId}, copy {sheet.Spots[i].Copy}");
-            if (!inner.Holds(lying[i].Bounds, SlackMm) || room?.Holds(lying[i]) == false)
-                yield return new(field, Invariant($"within {Words(lying[i].Bounds)}"), Invariant($"within the stock less {stock.EdgeMarginMm:0.###} mm: {Words(inner)}"));
-            foreach (Shape keepOut in keepOuts)
-                if (lying[i].DistanceMm(keepOut) is var near && near < job.Rules.ApartMm - SlackMm)
-                    yield return new(field, Invariant($"{near:0.###} mm from the keep-out {Words(keepOut.Bounds)}"), Invariant($"at least {job.Rules.ApartMm:0.###} mm"));
-                else if (job.Rules.ApartMm == 0 && lying[i].Common(keepOut).AreaMm2 > SlackMm)
-                    yield return new(field, "on a keep-out", "beside it");
-        }
-    }
-
-    // Along x only shapes whose boxes come near are measured.
-    private static IEnumerable<JobFault> Distances(double apartMm, JobSheet sheet, IReadOnlyList<Shape> lying)
-    {
-        int[] order = [.. Enumerable.Range(0, lying.Count).OrderBy(i => lying[i].Bounds.XMm)];
-        RectMm[] boxes = [.. lying.Select(s => s.Bounds)];
-        List<int> open = [];
-        foreach (int i in order)
-        {
-            open.RemoveAll(o => boxes[o].RightMm + apartMm < boxes[i].XMm);
-            foreach (int other in open.Where(o => boxes[o].Grown(Math.Max(apartMm, SlackMm)).Overlaps(boxes[i], 0)))
-                if (Between(lying[i], lying[other], apartMm) is { } found)
-                    yield return new(Invariant($"pieces {Name(sheet.Spots[other])} and {Name(sheet.Spots[i])}"), found, Invariant($"at least {apartMm:0.###} mm apart"));
-            open.Add(i);
-        }
-    }
-
-    private static string? Between(Shape one, Shape other, double apartMm)
-    {
-        double distance = one.DistanceMm(other);
-        if (distance > 0)
-            return distance < apartMm - SlackMm ? Invariant($"{distance:0.####} mm apart") : null;
-        double common = one.Common(other).AreaMm2;
-        double allowed = apartMm > 0 ? 0 : SlackMm * Math.Max(one.Bounds.WidthMm + one.Bounds.HeightMm, other.Bounds.WidthMm + other.Bounds.HeightMm);
-        return apartMm > SlackMm || common > allowed ? Invariant($"an overlap of {common:0.###} mm²") : null;
+            SheetFlawKind.Overlap or SheetFlawKind.Gap => new(Invariant($", pieces {one} and {Name(sheet.Spots[flaw.Pieces[1]])}"), distance, apart + " apart"),
+            SheetFlawKind.Outside => new(
+                Invariant($", piece {one}"), Invariant($"within {Words(lying[flaw.Pieces[0]].Box)}"),
+                Invariant($"within the stock less {marginMm:0.###} mm: {Words(room.Inside)}")),
+            SheetFlawKind.KeepOut => new(Invariant($", piece {one}"), Invariant($"{distance}, with the keep-out {Words(flaw.Where)}"), apart + " from it"),
+            _ => new("", Invariant($"{flaw.Pieces.Count} pieces that no cut from edge to edge parts"), "a layout that cuts from edge to edge take apart"),
+        };
     }
 
     private static string Name(JobSpot spot) => Invariant($"{spot.PieceId} {spot.Copy}");

@@ -1,5 +1,6 @@
 using Laydown.Geometry.Outlines;
 using Laydown.Geometry.Shapes;
+using Laydown.Layout.Judging;
 using Laydown.Measures;
 
 namespace Laydown.Layout.Jobs;
@@ -9,6 +10,7 @@ public sealed class JobShapes
 {
     private readonly Dictionary<string, Shape> pieces;
     private readonly Dictionary<string, Shape> stocks;
+    private readonly HashSet<string> rectangles;
     private readonly Dictionary<(string Id, double Angle), Shape> turned = [];
 
     /// <summary>The shapes of a job.</summary>
@@ -17,6 +19,7 @@ public sealed class JobShapes
     {
         ArgumentNullException.ThrowIfNull(job);
         pieces = job.Pieces.ToDictionary(p => p.Id, Of, StringComparer.Ordinal);
+        rectangles = [.. job.Pieces.Where(p => p.Contour is null).Select(p => p.Id)];
         stocks = job.Stocks.ToDictionary(
             s => s.Id, s => s.Contour is { } c ? Of(s.Id, c) : Shape.Of(new RectMm(0, 0, s.WidthMm, s.HeightMm)), StringComparer.Ordinal);
     }
@@ -34,6 +37,19 @@ public sealed class JobShapes
         Shape at = Turned(spot.PieceId, spot.AngleDegrees);
         RectMm box = at.Bounds;
         return ShapeMoving.Moved(at, spot.XMm - box.XMm, spot.YMm - box.YMm);
+    }
+
+    /// <summary>A piece as it lies, for the judge: a rectangle at a quarter turn stays one.</summary>
+    internal LyingPiece LyingPiece(JobSpot spot)
+    {
+        if (!rectangles.Contains(spot.PieceId) || spot.AngleDegrees % 90 != 0)
+        {
+            Shape shape = Lying(spot);
+            return new(shape.Bounds, shape);
+        }
+
+        RectMm box = Turned(spot.PieceId, spot.AngleDegrees).Bounds;
+        return new(new RectMm(spot.XMm, spot.YMm, box.WidthMm, box.HeightMm));
     }
 
     /// <summary>A piece turned about its origin, not moved.</summary>

@@ -40,13 +40,40 @@ public sealed class FinishRestLawTests
     }
 
     [Fact]
-    public void A_locked_picture_printed_several_times_takes_only_as_many_copies_as_it_prints()
+    public void A_locked_picture_printed_several_times_stays_on_all_its_sheets_and_they_take_the_rest()
     {
         HandRules rules = new([new("a", new(500, 500), 0, 3, true), new("b", new(600, 600), 0, 7, true)], new(1220, 2440), 0, 0, CutProcess.Free);
         IReadOnlyList<HandSheet> done = FinishRest.Solve([new(3, [new("a", 0, 0, Locked: true)])], rules, new(1, 40), null, CancellationToken.None);
         Assert.Equal([0, 0], HandSheets.Missing(done, rules));
-        Assert.Equal(3, done[0].Repeats);
-        Assert.Equal(2, done[0].Spots.Count(s => s.PieceId == "b"));
+        Assert.Equal(3, done.Sum(s => s.Repeats));
+        Assert.All(done, s => Assert.Equal(new("a", 0, 0, Locked: true), s.Spots[0]));
+    }
+
+    [Theory]
+    [InlineData(ConflictKind.Saw)]
+    [InlineData(ConflictKind.Overlap)]
+    public void What_no_saw_parts_and_what_overlaps_among_the_locked_is_left_as_it_lies_and_the_rest_keeps_the_rules(ConflictKind kind)
+    {
+        IReadOnlyList<Piece> pieces = [new("h", new(300, 100), 0, 2, true), new("v", new(100, 300), 0, 2, true), new("a", new(400, 300), 0, 9, true)];
+        HandRules rules = new(pieces, new(1220, 2440), 10, 5, CutProcess.Guillotine);
+        HandSpot[] locked = kind == ConflictKind.Saw
+            ? [new("h", 10, 10, Locked: true), new("v", 315, 10, Locked: true), new("h", 115, 315, Locked: true), new("v", 10, 115, Locked: true)]
+            : [new("h", 10, 10, Locked: true), new("h", 100, 50, Locked: true)];
+        IReadOnlyList<HandSheet> done = FinishRest.Solve([new(1, locked)], rules, new(1, 20), null, CancellationToken.None);
+        Assert.Equal(locked, done[0].Spots.Where(s => s.Locked));
+        Assert.Equal([0, 0, 0], HandSheets.Missing(done, rules));
+        Assert.All(LayoutConflicts.Of(done, rules), c => Assert.Equal((kind, 0), (c.Kind, c.Sheet)));
+        Assert.Empty(LayoutConflicts.Of(done, rules).SelectMany(c => kind == ConflictKind.Saw ? [] : c.Spots.Where(s => !done[c.Sheet].Spots[s].Locked)));
+    }
+
+    [Theory]
+    [InlineData(CutProcess.Free)]
+    [InlineData(CutProcess.Guillotine)]
+    public void A_place_kept_out_is_kept_by_the_gap_when_the_rest_is_laid_out(CutProcess process)
+    {
+        HandRules rules = new([new("a", new(380, 380), 0, 12, true)], new(1220, 2440), 10, 5, process) { KeepOuts = [new(600, 1200, 60, 60)] };
+        IReadOnlyList<HandSheet> done = FinishRest.Solve([new(1, [new("a", 10, 10, Locked: true)])], rules, new(1, 20), null, CancellationToken.None);
+        Assert.Empty(LayoutConflicts.Of(done, rules));
     }
 
     [Fact]

@@ -1,6 +1,6 @@
 using Laydown.Layout.Packing;
 
-namespace Laydown.Layout.Hands;
+namespace Laydown.Layout.Judging;
 
 /// <summary>Takes a sheet apart by cuts from edge to edge, all parallel cuts of one stage at once, as far as that goes.</summary>
 /// <remarks>
