@@ -49,6 +49,9 @@ public sealed record ShopServices(
     /// <summary>Makes dots; null where nothing can.</summary>
     public IDotFiles? Dots { get; init; }
 
+    /// <summary>Writes layouts as files; null where nothing can.</summary>
+    public ILayoutWriter? LayoutFiles { get; init; }
+
     /// <summary>Makes the dots of a run.</summary>
     public MakeDots MakeDots => new(new ShopFolder(Folder), Store, MakeRun, Dots, Progress);
 

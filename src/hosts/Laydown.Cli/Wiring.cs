@@ -107,6 +107,7 @@ public static class Wiring
         {
             RunInks = new RunInks(),
             Pictures = new ScreenPictures(),
+            LayoutFiles = new LayoutWriter(),
             Dots = new DotFiles(new PlateStream(limits), clock, scratch),
             Sheets = SheetServices.Of(place, catalogue, store, new PressPlanes(place.Pyramids), new LookPictures()),
         };

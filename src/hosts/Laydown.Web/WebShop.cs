@@ -91,6 +91,7 @@ public static class WebShop
         SolveInterface.Map(app);
         LayersInterface.Map(app);
         LayoutInterface.Map(app);
+        LayoutReleaseInterface.Map(app);
         ProofInterface.Map(app);
         ProofForms.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);

@@ -6,6 +6,7 @@ using Laydown.Intake.Orders;
 using Laydown.Output.Charts;
 using Laydown.Output.Colour;
 using Laydown.Output.Layers;
+using Laydown.Output.Layout;
 using Laydown.Output.Pyramids;
 using Laydown.Plan.Orders;
 using Laydown.Shop;
@@ -76,6 +77,7 @@ internal sealed class SampleShop : IDisposable
             ProofServices.Of(folder, layers, new(catalogue, store, pairs), proofs, clock))
         {
             Pictures = new ScreenPictures(),
+            LayoutFiles = new LayoutWriter(),
             Sheets = SheetServices.Of(folder, catalogue, store, new PressPlanes(folder.Pyramids), new LookPictures()),
         };
         SampleShop shop = new(folder.Root, services, store, files) { Proofs = proofs };

@@ -6,4 +6,5 @@ namespace Laydown.Formats.Json;
 /// <param name="Name">Name of the shop, for sheets and quotes.</param>
 /// <param name="Invented">Whether it is invented for the demo.</param>
 /// <param name="Rates">Its rates.</param>
-public sealed record ShopFile(string Name, bool Invented, ShopRates Rates);
+/// <param name="Releasers">Who may release layouts to the press, by name; left out, anybody who gives a name.</param>
+public sealed record ShopFile(string Name, bool Invented, ShopRates Rates, IReadOnlyList<string>? Releasers = null);

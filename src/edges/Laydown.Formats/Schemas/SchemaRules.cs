@@ -51,6 +51,7 @@ internal static class SchemaRules
         ["inkLink"] = FileName,
         ["Characterisation.folder"] = FileName,
         ["readings"] = Text(1, 200),
+        ["releasers"] = Both(Entries(0, 100), Each(Text(1, 100))),
         ["OpticsFit.readings"] = Text(1, 1000),
         ["OpticsFit.patches"] = Entries(0, 10_000),
         ["OpticsFit.warnings"] = Entries(0, 1000),

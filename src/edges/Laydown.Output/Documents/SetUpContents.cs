@@ -3,6 +3,7 @@ using Laydown.Plan.Runs;
 using Laydown.Press.Machines;
 using Laydown.Press.Stacks;
 using Laydown.Press.Stocks;
+using Laydown.Shop.Layout;
 using Laydown.Shop.Run;
 
 namespace Laydown.Output.Documents;
@@ -19,7 +20,7 @@ internal static class SetUpContents
         Laydown.Plan.Runs.Run run = context.Run;
         return new(
             context.ShopName, run.Id, Invariant($"/runs/{run.Id}"), Invariant($"{context.Press.Name} · {string.Join(" · ", context.Beside.Prepend(context.Stock).Select(s => s.Name))}"),
-            Invariant($"due {run.Due:yyyy-MM-dd}"), Figures(context), run.SetUp.Refusals, run.SetUp.Measure, context.Stock.Kind == StockKind.Roll ? 3 : 5,
+            Invariant($"due {run.Due:yyyy-MM-dd} · layout {LayoutMark.Short(LayoutMark.Of(run.Sheets))}"), Figures(context), run.SetUp.Refusals, run.SetUp.Measure, context.Stock.Kind == StockKind.Roll ? 3 : 5,
             Belt(context), RunDrawings.Belt(context), Layers(run.Stack), run.Stack.Because, RunDrawings.Layers(context), RunDrawings.Sheets(context),
             Mode(context), [.. run.Inks.Select(i => Ink(context.Press, i))], run.SetUp.FirstPieceChecks,
             [.. FinishWords.Of(context), .. run.Items.Select(i => new NamedValue(i.ItemId, Invariant($"{i.Title} · {i.Pieces} {(i.Pieces == 1 ? "piece" : "pieces")} · order {i.OrderId} · due {i.Due:yyyy-MM-dd}")))],

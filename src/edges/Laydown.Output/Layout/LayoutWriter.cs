@@ -11,20 +11,25 @@ namespace Laydown.Output.Layout;
 public sealed class LayoutWriter : ILayoutWriter
 {
     /// <inheritdoc/>
-    public Reading<IReadOnlyList<string>> Write(JobLayout layout, string folder, IReadOnlyList<LayoutFormat> formats, DateTimeOffset made)
+    public IReadOnlyList<LayoutFile> Files(JobLayout layout, IReadOnlyList<LayoutFormat> formats, DateTimeOffset made)
     {
         ArgumentNullException.ThrowIfNull(layout);
         ArgumentNullException.ThrowIfNull(formats);
+        return [.. formats.Distinct().Order().SelectMany(f => Files(layout, f, made).Select(p => new LayoutFile(p.Name, f, p.Bytes)))];
+    }
 
+    /// <inheritdoc/>
+    public Reading<IReadOnlyList<string>> Write(JobLayout layout, string folder, IReadOnlyList<LayoutFormat> formats, DateTimeOffset made)
+    {
         // All is made before the first byte is written, and written beside before the first file is moved in place.
-        IReadOnlyList<(string Name, byte[] Bytes)> files = [.. formats.Distinct().Order().SelectMany(f => Files(layout, f, made))];
+        IReadOnlyList<LayoutFile> files = Files(layout, formats, made);
         string mark = Invariant($".{Guid.NewGuid():N}.part");
         List<string> beside = [];
         string current = folder;
         try
         {
             Directory.CreateDirectory(folder);
-            foreach ((string name, byte[] bytes) in files)
+            foreach ((string name, _, byte[] bytes) in files)
             {
                 current = name;
                 beside.Add(Path.Combine(folder, name + mark));
@@ -33,7 +38,7 @@ public sealed class LayoutWriter : ILayoutWriter
                 stream.Flush(flushToDisk: true);
             }
 
-            foreach ((string name, _) in files)
+            foreach ((string name, _, _) in files)
                 File.Move(Path.Combine(folder, name + mark), Path.Combine(folder, name), overwrite: true);
             return Reading.Of<IReadOnlyList<string>>([.. files.Select(f => f.Name)]);
         }

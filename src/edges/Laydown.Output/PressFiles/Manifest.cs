@@ -14,6 +14,7 @@ internal static class Manifest
     /// <summary>Hashes the files and writes <c>manifest.json</c> beside them.</summary>
     public static IReadOnlyList<ManifestEntry> Write(
         string runId,
+        string layoutMark,
         ContoneResolution resolution,
         DateTimeOffset made,
         string folder,
@@ -38,6 +39,7 @@ internal static class Manifest
         json.WriteString("schema", "laydown/manifest");
         json.WriteNumber("version", 1);
         json.WriteString("runId", runId);
+        json.WriteString("layout", layoutMark);
         json.WriteString("made", made.ToUniversalTime());
         json.WriteNumber("contonePpi", resolution.Ppi);
         json.WriteString("contonePpiBecause", resolution.Because);

@@ -7,6 +7,7 @@ using Laydown.Optics.Looks;
 using Laydown.Plan.Drawings;
 using Laydown.Press.Stacks;
 using Laydown.Shop.Artwork;
+using Laydown.Shop.Layout;
 using Laydown.Shop.Run;
 
 namespace Laydown.Output.PressFiles;
@@ -44,7 +45,7 @@ internal sealed class RunMaker(RunContext context, RunFolder folder, ContoneReso
     public IReadOnlyList<ManifestEntry> WriteManifest(DateTimeOffset made, CancellationToken cancellation)
     {
         Current = "manifest.json";
-        return Manifest.Write(context.Run.Id, resolution, made, folder.FilesPath, written, cancellation);
+        return Manifest.Write(context.Run.Id, LayoutMark.Of(context.Run.Sheets), resolution, made, folder.FilesPath, written, cancellation);
     }
 
     private void WriteSheets(RunPlanes planes, CancellationToken cancellation)
@@ -159,7 +160,7 @@ internal sealed class RunMaker(RunContext context, RunFolder folder, ContoneReso
     private string Description(int sheet, int layer)
     {
         Layer printed = context.Run.Stack.Layers[layer];
-        return Invariant($"{context.ShopName}, run {context.Run.Id}, sheet {sheet + 1} of {context.Run.Sheets.Count}, layer {layer + 1} of ")
+        return Invariant($"{context.ShopName}, run {context.Run.Id}, layout {LayoutMark.Short(LayoutMark.Of(context.Run.Sheets))}, sheet {sheet + 1} of {context.Run.Sheets.Count}, layer {layer + 1} of ")
             + Invariant($"{context.Run.Stack.Layers.Count} ({FileWord(printed.Group)}, {(printed.Face == SheetFace.First ? "first" : "second")} surface), ")
             + Invariant($"{context.Stock.Name}; contone {resolution.Because}");
     }

@@ -6,6 +6,12 @@ namespace Laydown.Shop.Layout;
 /// <summary>Writes layouts of jobs into folders.</summary>
 public interface ILayoutWriter
 {
+    /// <summary>The files, nothing written.</summary>
+    /// <param name="layout">The layout.</param>
+    /// <param name="formats">What is wanted.</param>
+    /// <param name="made">Instant written into files that carry one.</param>
+    IReadOnlyList<LayoutFile> Files(JobLayout layout, IReadOnlyList<LayoutFormat> formats, DateTimeOffset made);
+
     /// <summary>Writes files beside those that are there; each is whole or as it was before.</summary>
     /// <param name="layout">The layout.</param>
     /// <param name="folder">Where to; made where it is missing.</param>

@@ -21,7 +21,7 @@ public sealed class JudgeLayout(RunRequests request)
         IReadOnlyList<SheetLayout> layouts = HandSheets.Layouts(sheets, rules);
         IReadOnlyList<LayoutConflict> conflicts = LayoutConflicts.Of(sheets, rules);
         bool stopped = conflicts.Any(c => c.Severity == Severity.Stop);
-        double area = layouts.Sum(l => l.Repeats * l.Sheet.AreaM2), used = layouts.Sum(l => l.Repeats * l.Placements.Sum(p => p.Place.Size.AreaM2));
+        double area = layouts.Sum(l => l.Repeats * l.Sheet.AreaM2), used = layouts.Sum(l => l.Repeats * l.FillPercent * l.Sheet.AreaM2);
         RectMm[] offcuts = [.. layouts.SelectMany(l => l.Offcuts).OrderByDescending(o => o.Size.AreaM2).Take(1)];
         return new(
             [.. sheets.Select((s, i) => Sheet(s, layouts[i], i, conflicts, opened))],
@@ -29,7 +29,7 @@ public sealed class JudgeLayout(RunRequests request)
             [.. HandSheets.Missing(sheets, rules).Select((m, i) => new MissingCopies(rules.Pieces[i].Id, opened.Names[rules.Pieces[i].Id], m)).Where(m => m.Copies > 0)],
             layouts.Where(l => l.Placements.Count > 0).Sum(l => l.Repeats),
             rules.IsRoll ? layouts.Sum(l => l.Sheet.HeightMm) / 1000 : null,
-            area > 0 ? 100 * used / area : 0,
+            area > 0 ? used / area : 0,
             offcuts.Length > 0 ? offcuts[0].Size.ToString() : null,
             sheets.Sum(s => s.Spots.Count(p => p.Locked)),
             sheets.Sum(s => s.Spots.Count),

@@ -10,7 +10,8 @@ namespace Laydown.Shop.Layout;
 /// <param name="Finish">Lays out anew what is not locked.</param>
 /// <param name="Measure">Measures the ink of a run's items.</param>
 /// <param name="Save">Gives a run another layout.</param>
-public sealed record LayoutServices(OpenLayout Open, JudgeLayout Judge, EditLayout Edit, FinishLayout Finish, MeasureLayout Measure, SaveLayout Save)
+/// <param name="Release">Releases the layout of a run and takes the release back.</param>
+public sealed record LayoutServices(OpenLayout Open, JudgeLayout Judge, EditLayout Edit, FinishLayout Finish, MeasureLayout Measure, SaveLayout Save, ReleaseLayout Release)
 {
     /// <summary>All of it for one shop.</summary>
     internal static LayoutServices Of(ShopFolder folder, Catalogue catalogue, IShopStore store, PlanRuns plan, MakeRun makeRun)
@@ -18,6 +19,6 @@ public sealed record LayoutServices(OpenLayout Open, JudgeLayout Judge, EditLayo
         OpenLayout open = new(catalogue, store, plan.Looks);
         RunRequests requests = new(catalogue);
         JudgeLayout judge = new(requests);
-        return new(open, judge, new(judge), new(judge), new(plan.Measure), new(folder, store, open, requests, makeRun));
+        return new(open, judge, new(judge), new(judge), new(plan.Measure), new(folder, store, open, requests, makeRun), new(catalogue, store, open, makeRun));
     }
 }

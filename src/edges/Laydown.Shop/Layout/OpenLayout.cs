@@ -1,5 +1,3 @@
-using System.Security.Cryptography;
-using System.Text.Json;
 using Laydown.Layout.Hands;
 using Laydown.Layout.Sheets;
 using Laydown.Measures;
@@ -31,10 +29,6 @@ public sealed class OpenLayout(Catalogue catalogue, IShopStore store, LookShelf?
         return context.Then(c => Of(record, c));
     }
 
-    /// <summary>Short hash of a layout.</summary>
-    internal static string MarkOf(IReadOnlyList<SheetLayout> sheets) =>
-        Convert.ToHexStringLower(SHA256.HashData(JsonSerializer.SerializeToUtf8Bytes(sheets, ShopJson.Compact)))[..16];
-
     private static Reading<OpenedLayout> Of(RunRecord record, RunContext context)
     {
         Laydown.Plan.Runs.Run run = record.Run;
@@ -50,12 +44,7 @@ public sealed class OpenLayout(Catalogue catalogue, IShopStore store, LookShelf?
         IReadOnlyDictionary<string, string> names = run.Sheets.SelectMany(s => s.Placements).Select(p => p.PieceId).Distinct(StringComparer.Ordinal)
             .ToDictionary(id => id, id => NameOf(run, id), StringComparer.Ordinal);
         HandRules rules = RulesOf(formed, run);
-        IReadOnlyList<HandSheet> sheets = HandSheets.From(run.Sheets);
-
-        // Contours may reach into each other's rectangles; here only rectangles are judged.
-        if (LayoutConflicts.Of(sheets, rules).Any(c => c.Kind == ConflictKind.Overlap))
-            return Refused(run.Id, "sheets", "pieces that lie within each other's rectangles", "pieces laid out by their rectangles");
-        return Reading.Of(new OpenedLayout(record, context, rules, names, sheets, MarkOf(run.Sheets), Closed(record)) { Formed = formed });
+        return Reading.Of(new OpenedLayout(record, context, rules, names, HandSheets.From(run.Sheets), LayoutMark.Of(run.Sheets), Closed(record)) { Formed = formed });
     }
 
     // The pieces are those of the layout as it was planned, panels and all.
@@ -68,11 +57,24 @@ public sealed class OpenLayout(Catalogue catalogue, IShopStore store, LookShelf?
         bool roll = formed.Stock.Kind == StockKind.Roll;
         SheetLayout first = run.Sheets[0];
         double leftMm = Math.Max(Math.Min(formed.Stock.LengthMm, formed.Stock.OnHand * 1000.0), first.Sheet.HeightMm);
+        PieceOutline[] outlines = [.. run.Sheets.SelectMany(s => s.Outlines ?? []).DistinctBy(o => o.PieceId, StringComparer.Ordinal)];
         return new(
-            pieces, roll ? new(first.Sheet.WidthMm, leftMm) : first.Sheet, first.EdgeMarginMm, SheetLayouts.GapMm,
+            pieces, roll ? new(first.Sheet.WidthMm, leftMm) : first.Sheet, first.EdgeMarginMm, GapOf(formed),
             SheetLayouts.ProcessOf([.. formed.Items.Select(i => i.Ready.Item)]))
-        { IsRoll = roll, LeadMm = roll ? formed.Press.Web.LeadMm : 0 };
+        {
+            IsRoll = roll,
+            LeadMm = roll ? formed.Press.Web.LeadMm : 0,
+            Contours = outlines.Length > 0 ? new(pieces, outlines) : null,
+            KeepOuts = run.Sheets.All(s => SameRects(s.KeepOuts, first.KeepOuts)) ? first.KeepOuts ?? [] : [],
+            StockId = run.Sheets.All(s => s.StockId == first.StockId) ? first.StockId : null,
+        };
     }
+
+    private static bool SameRects(IReadOnlyList<RectMm>? one, IReadOnlyList<RectMm>? other) => (one ?? []).SequenceEqual(other ?? []);
+
+    // Items that are repeated in even steps may ask for less between two than others need.
+    private static double GapOf(FormedRun formed) =>
+        formed.Items.Select(i => i.Ready.Item.Repeat is { } repeat ? Math.Min(repeat.GapAcrossMm, repeat.GapUpMm) : SheetLayouts.GapMm).Append(SheetLayouts.GapMm).Min();
 
     private static Piece PieceOf(Placement placed, int quantity, Item? item, Stock stock) => new(
         placed.PieceId, placed.Turned ? placed.Place.Size.Turned() : placed.Place.Size, placed.Part is null ? item?.BleedMm ?? 0 : 0, quantity,
@@ -80,7 +82,7 @@ public sealed class OpenLayout(Catalogue catalogue, IShopStore store, LookShelf?
 
     private static InputFault? Closed(RunRecord record) => record.State == RunState.InProgress
         ? new(Invariant($"run {record.Run.Id}"), null, "state", "its press files are being made", "a run that is not being made; cancel the making, or wait for its end")
-        : null;
+        : ReleaseLayout.Holding(record);
 
     private static string NameOf(Laydown.Plan.Runs.Run run, string pieceId)
     {

@@ -22,6 +22,9 @@ public sealed record OpenedLayout(
     string Mark,
     InputFault? Closed)
 {
+    /// <summary>Why nothing is changed, tried or saved: the layout is released; null where it is not.</summary>
+    public InputFault? Released => ReleaseLayout.Holding(Record);
+
     /// <summary>What a sheet is called here.</summary>
     public string SheetWord => Rules.IsRoll ? "roll" : "board";
 

@@ -67,6 +67,7 @@ public sealed class SaveLayout(ShopFolder folder, IShopStore store, OpenLayout o
             InputHash = hash,
             FolderName = null,
             Files = [],
+            FilesLayout = null,
             Failure = now.Files.Count > 0 ? FilesGone : null,
         };
 
@@ -91,7 +92,7 @@ public sealed class SaveLayout(ShopFolder folder, IShopStore store, OpenLayout o
         RunState.InProgress => Busy(record.Run.Id),
         RunState.Aborted when record.Failure?.StartsWith("Dissolved", StringComparison.Ordinal) == true => new(
             Invariant($"run {record.Run.Id}"), null, "state", "dissolved because an item changed", "a run that still has its items"),
-        _ => string.Equals(OpenLayout.MarkOf(record.Run.Sheets), mark, StringComparison.Ordinal) ? null : Changed(record.Run.Id),
+        _ => ReleaseLayout.Holding(record) ?? (string.Equals(LayoutMark.Of(record.Run.Sheets), mark, StringComparison.Ordinal) ? null : Changed(record.Run.Id)),
     };
 
     private static InputFault Busy(string runId) =>

@@ -30,6 +30,9 @@ public sealed record Catalogue(
     /// <summary>When the shop works; null in a shop without <c>calendar.json</c>.</summary>
     public ShopCalendar? Calendar { get; init; }
 
+    /// <summary>Who may release layouts, by name; empty for anybody who gives a name.</summary>
+    public IReadOnlyList<string> Releasers { get; init; } = [];
+
     /// <summary>The optics that hold for a print condition: its own, else those of its ink set, else null.</summary>
     public InkOptics? OpticsOf(PrintCondition condition) =>
         OpticsOf(condition.OpticsId) ?? OpticsOf(InkSets.FirstOrDefault(s => string.Equals(s.Id, condition.InkSetId, StringComparison.Ordinal))?.OpticsId);

@@ -1,5 +1,6 @@
 using Laydown.Measures;
 using Laydown.Shop.Layers;
+using Laydown.Shop.Layout;
 using Laydown.Shop.Orders;
 
 namespace Laydown.Shop.Run;
@@ -132,7 +133,7 @@ public sealed class MakeRun(ShopFolder folder, Catalogue catalogue, IShopStore s
             return Reading.Of(record);
         }
 
-        RunRecord begun = record with { State = RunState.InProgress, InputHash = hash, Files = [], FolderName = null, Failure = null };
+        RunRecord begun = record with { State = RunState.InProgress, InputHash = hash, Files = [], FolderName = null, Failure = null, FilesLayout = null };
         await store.SaveRunsAsync([begun], ItemState.Planned, cancellation);
         board.Report(new(id, "begun", 0));
         try
@@ -161,7 +162,7 @@ public sealed class MakeRun(ShopFolder folder, Catalogue catalogue, IShopStore s
     // From here on nothing may be cut off half-way, so that store and folder agree: no cancellation is passed on.
     private async Task<RunRecord> CompleteAsync(RunRecord begun, IReadOnlyList<ManifestEntry> made)
     {
-        RunRecord done = begun with { State = RunState.Completed, Files = made, FolderName = begun.Run.Id };
+        RunRecord done = begun with { State = RunState.Completed, Files = made, FolderName = begun.Run.Id, FilesLayout = LayoutMark.Of(begun.Run.Sheets) };
         await store.SaveRunsAsync([done], ItemState.Completed, CancellationToken.None);
         board.Report(new(begun.Run.Id, "made", 100));
         return done;

@@ -14,7 +14,7 @@ namespace Laydown.Shop.Run;
 public static class RunContexts
 {
     /// <summary>Raised when the same inputs must give other files than before, so that runs are made again.</summary>
-    private const int FilesVersion = 3;
+    private const int FilesVersion = 4;
 
     /// <summary>The run with everything it names, or a fault for each name that leads nowhere.</summary>
     /// <param name="run">The run.</param>

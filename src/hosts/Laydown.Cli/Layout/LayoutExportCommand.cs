@@ -2,6 +2,7 @@ using System.CommandLine;
 using Laydown.Cli.Words;
 using Laydown.Layout.Jobs;
 using Laydown.Measures;
+using Laydown.Shop.Layout;
 
 namespace Laydown.Cli.Layout;
 
@@ -28,15 +29,11 @@ internal static class LayoutExportCommand
             return answer.Fail(ExitCodes.Refused, Invariant($"{Path.GetFileName(path)} cannot be read as a layout."), read.Faults);
 
         // A layout that was changed by hand may have gone wrong: a cutter is not sent along it.
-        if (JobChecks.Faults(read.Value) is { Count: > 0 } faults)
-        {
-            return answer.Fail(
-                ExitCodes.Held, Invariant($"{Path.GetFileName(path)} breaks its own rules."),
-                [.. faults.Select(f => new InputFault(Path.GetFileName(path), null, f.Field, f.Found, f.Wanted))]);
-        }
+        if (ExportLayout.Broken(read.Value, Path.GetFileName(path)) is { Count: > 0 } faults)
+            return answer.Fail(ExitCodes.Held, Invariant($"{Path.GetFileName(path)} breaks its own rules."), faults);
 
         string folder = options.FolderOf(parsed, path);
-        Reading<IReadOnlyList<string>> written = Wiring.LayoutWriter().Write(read.Value, folder, formats, shared.Now(parsed));
+        Reading<IReadOnlyList<string>> written = new ExportLayout(Wiring.LayoutWriter()).Write(read.Value, Path.GetFileName(path), folder, formats, shared.Now(parsed));
         if (!written.IsTaken)
             return answer.Fail(ExitCodes.Refused, "The layout cannot be written.", written.Faults);
         if (answer.AsJson)

@@ -17,6 +17,8 @@ internal static class RunCommand
         command.Subcommands.Add(RunLookCommand.Make(shared));
         command.Subcommands.Add(RunCompareCommand.Make(shared));
         command.Subcommands.Add(Sub(shared, "make", "Makes press files and papers of a run; complete or absent.", MakeAsync));
+        foreach (Command layout in RunLayoutCommands.Make(shared))
+            command.Subcommands.Add(layout);
         return command;
     }
 

@@ -1,6 +1,7 @@
 using Laydown.Cli.Words;
 using Laydown.Measures;
 using Laydown.Plan.Costs;
+using Laydown.Shop.Layout;
 using Laydown.Shop.Run;
 
 namespace Laydown.Cli.Run;
@@ -33,6 +34,10 @@ internal static class RunWords
         answer.Line(Invariant($"head height over the belt  {run.SetUp.HeadGap.Mm:0.0} mm"));
         answer.Line(Invariant($"belt  open {string.Join(' ', run.Belt.OpenZones)}, shut {string.Join(' ', run.Belt.ShutZones)}"));
         Costs(answer, run.Cost);
+        string mark = LayoutMark.Short(LayoutMark.Of(run.Sheets));
+        answer.Line(Invariant($"layout  {mark}, {(record.Release is { Holds: true } release ? Invariant($"released by {release.By} on {release.At:yyyy-MM-dd HH:mm}") : "not released")}"));
+        if (record.FilesAreOld)
+            answer.Line(Invariant($"old  the press files were made from layout {LayoutMark.Short(record.FilesLayout!)}; make them again before anything is printed"));
         if (record.FolderName is not null)
             answer.Line(Invariant($"folder  {Path.Combine(runsFolder, record.FolderName)}, {record.Files.Count} files"));
         if (record.Failure is not null)

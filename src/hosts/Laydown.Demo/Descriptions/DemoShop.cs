@@ -26,5 +26,6 @@ internal static class DemoShop
             new(FinishingKind.PolePocket, 8, 2.2, Money.FromUnits(0.30)),
             new(FinishingKind.Pack, 3, 0.5, Money.FromUnits(0.45)),
         ],
-        QuoteValidDays: 30));
+        QuoteValidDays: 30),
+        Releasers: ["Marram Holt", "Ines Alder"]);
 }

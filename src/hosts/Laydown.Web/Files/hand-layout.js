@@ -1,5 +1,5 @@
 // A layout under a person's hands: choose, move, turn, lock, pull to another board, finish the rest, undo, save. What is right or wrong is judged by the shop.
-import { drawSheet, say, shared, View } from "./layout-draw.js";
+import { drawSheet, roomiest, say, shared, View } from "./layout-draw.js";
 import { LayoutTalk } from "./layout-talk.js";
 import { LayoutPointer } from "./layout-pointer.js";
 
@@ -11,6 +11,8 @@ const make = (name, attributes = {}, ...inside) => {
   made.append(...inside);
   return made;
 };
+
+const when = (at) => new Date(at).toLocaleString([], { dateStyle: "medium", timeStyle: "short" });
 
 class HandLayout {
   constructor(root) {
@@ -34,13 +36,14 @@ class HandLayout {
   // A layout as the shop sends it, the one that is saved.
   take(layout) {
     this.layout = layout;
-    this.pieces = new Map(layout.pieces.map((p, i) => [p.id, { ...p, symbol: `hl-picture-${i}`, picture: `/items/${encodeURIComponent(p.id.split("/")[0])}/pages/1.png` }]));
+    this.pieces = new Map(layout.pieces.map((p, i) => [p.id, { ...p, room: p.rings ? roomiest(p.rings) : null, symbol: `hl-picture-${i}`, picture: `/items/${encodeURIComponent(p.id.split("/")[0])}/pages/1.png` }]));
   }
   get now() { return this.trial ?? this.past[this.at]; }
   get report() { return this.now.report; }
   get here() { return this.report.sheets[this.sheet]; }
   get piece() { return this.here?.spots[this.spot]; }
   get free() { return !this.trial; }
+  get held() { return Boolean(this.layout.released); }
   sheetWord(i) { return this.layout.isRoll ? "the roll" : `board ${i + 1}`; }
 
   wire() {
@@ -64,6 +67,7 @@ class HandLayout {
   does(what) {
     const acts = {
       undo: () => this.step(-1), redo: () => this.step(1), back: () => this.backToSaved(), save: () => this.save(), finish: () => this.finish(),
+      release: () => this.release("/release"), takeBack: () => this.release("/take-back"),
       take: () => this.takeTrial(), stop: () => this.stopSearch?.(), leave: () => this.leaveTrial(), lock: () => this.edit({ verb: this.piece?.locked ? "unlock" : "lock" }),
     };
     if (acts[what]) acts[what]();
@@ -73,6 +77,7 @@ class HandLayout {
   // Does one thing to the layout. Steps that belong together are undone together.
   async edit(edit, { together = null } = {}) {
     if (!this.free) return this.tell("Take the layout that was found, or put it back, first.");
+    if (this.held && edit.verb !== "look") return this.tell(`Nothing was changed. ${this.layout.release.by} released this layout; take the release back before it is changed.`);
     const aboutPiece = ["move", "turn", "lock", "unlock", "pull", "takeOff"].includes(edit.verb);
     if (aboutPiece && !(edit.spot >= 0) && this.spot < 0) return this.tell("Take a piece first.");
     const body = { sheets: this.now.sheets, edit: { sheet: this.sheet, spot: this.spot, ...edit } };
@@ -157,9 +162,24 @@ class HandLayout {
     return this.look(this.sheet, -1);
   }
 
+  // Released, a layout is not changed by anybody until the release is taken back.
+  async release(path) {
+    const by = this.find("by-whom").value.trim();
+    if (!by) { this.find("by-whom").focus(); return this.tell("Found no name; wanted the name of the one who stands for it."); }
+    if (path === "/release" && this.now.sheets !== this.layout.sheets) return this.tell("Not released: the layout on the screen is not saved. Save it, or go back to the saved one, first.");
+    const answer = await this.talk.ask(path, { by, mark: this.layout.mark });
+    if (answer.refused) return this.tell(`${path === "/release" ? "Not released" : "Not taken back"}. ${answer.refused}`);
+    this.take(answer.result);
+    this.past = [{ sheets: this.layout.sheets, report: this.layout.report, told: "" }];
+    [this.at, this.sheet, this.spot, this.clearances] = [0, Math.min(this.sheet, this.layout.report.sheets.length - 1), -1, []];
+    this.draw();
+    return this.tell(this.held ? `Released by ${by}: layout ${this.layout.shortMark} is not changed until that is taken back.` : `Taken back by ${by}: the layout may be changed.`);
+  }
+
   // A search shows each better layout; it is only taken when the person takes it.
   async finish() {
     if (!this.free) return;
+    if (this.held) return this.edit({ verb: "finish" });
     const before = this.past[this.at];
     const mine = (this.searchNumber ?? 0) + 1;
     [this.searching, this.searchNumber] = [true, mine];
@@ -202,7 +222,7 @@ class HandLayout {
   endTrial() { [this.trial, this.searching, this.stopSearch] = [null, null, null]; this.find("search").textContent = ""; }
 
   async save() {
-    if (!this.free) return;
+    if (!this.free || this.held) return;
     this.tell("Saving …");
     const answer = await this.talk.ask("", { sheets: this.now.sheets, mark: this.layout.mark }, "PUT");
     if (answer.refused) return this.tell(`Not saved. ${answer.refused}`);
@@ -244,7 +264,7 @@ class HandLayout {
     const shown = (name) => this.root.querySelector(`[data-show="${name}"]`)?.checked ?? false;
     return {
       pieces: this.pieces, chosen: -1, clearances: [], small: false, marginMm: this.layout.edgeMarginMm, leadMm: this.layout.isRoll ? this.layout.leadMm : null,
-      pictures: shown("pictures"), cuts: shown("cuts"), conflicts: this.report.conflicts.filter((c) => c.sheet === sheet), ...more,
+      mirrored: this.layout.mirrored, drawing: more.small ? `rack-${sheet}` : "bench", pictures: shown("pictures"), cuts: shown("cuts"), conflicts: this.report.conflicts.filter((c) => c.sheet === sheet), ...more,
     };
   }
   drawBench() {
@@ -319,19 +339,37 @@ class HandLayout {
   }
   drawEnds() {
     const set = (name, { hidden = false, disabled = false }) => { const b = this.root.querySelector(`[data-do="${name}"]`); if (b) [b.hidden, b.disabled] = [hidden, disabled]; };
-    set("undo", { disabled: !this.free || this.at === 0 });
-    set("redo", { disabled: !this.free || this.at === this.past.length - 1 });
-    set("back", { disabled: !this.free || this.now.sheets === this.layout.sheets });
-    set("save", { disabled: !this.free || !this.report.canBeSaved || this.now.sheets === this.layout.sheets });
-    set("finish", { hidden: this.searching === true || Boolean(this.trial) });
+    const shut = !this.free || this.held, unsaved = this.now.sheets !== this.layout.sheets;
+    set("undo", { disabled: shut || this.at === 0 });
+    set("redo", { disabled: shut || this.at === this.past.length - 1 });
+    set("back", { disabled: shut || !unsaved });
+    set("save", { disabled: shut || !this.report.canBeSaved || !unsaved });
+    set("finish", { hidden: this.searching === true || Boolean(this.trial), disabled: this.held });
+    set("release", { hidden: this.held, disabled: shut || unsaved || !this.report.canBeSaved });
+    set("takeBack", { hidden: !this.held });
+    this.root.classList.toggle("held", this.held);
+    this.drawFiles(unsaved);
     set("take", { hidden: !this.trial });
     set("stop", { hidden: this.searching !== true });
     set("leave", { hidden: !this.trial });
-    set("split", { disabled: !this.free || !(this.here?.repeats > 1) });
-    for (const name of ["turn", "lock", "takeOff"]) set(name, { disabled: !this.free || !this.piece });
-    for (const name of ["addSheet", "lockSheet", "unlockSheet", "clear"]) set(name, { disabled: !this.free });
+    set("split", { disabled: shut || !(this.here?.repeats > 1) });
+    for (const name of ["turn", "lock", "takeOff"]) set(name, { disabled: shut || !this.piece });
+    for (const name of ["addSheet", "lockSheet", "unlockSheet", "clear"]) set(name, { disabled: shut });
+    for (const b of this.root.querySelectorAll("[data-step], [data-slip] [type=submit]")) b.disabled = shut || !this.piece;
     const { locked, pieces } = this.report;
     this.find("locked").textContent = `${locked} of ${pieces} pieces drawn are locked and stay. The rest is laid out anew: a first layout at once, better ones while you look.`;
+  }
+  // What can be fetched is the layout as it is saved; sheets beyond the first few are listed behind one word.
+  drawFiles(unsaved) {
+    const { release, shortMark, runId, sheets } = this.layout;
+    this.find("release-state").textContent = this.held
+      ? `Layout ${shortMark} is released by ${release.by}, ${when(release.at)}. It is not changed until that is taken back.`
+      : `Layout ${shortMark} is not released.${release ? ` ${release.takenBackBy} took the last release back, ${when(release.takenBackAt)}.` : ""}${unsaved ? " What is on the screen is not saved yet." : ""}`;
+    this.find("files-of").textContent = `Of layout ${shortMark} as it is saved${unsaved ? ", not of the changes on the screen" : ""}: what is cut, in millimetres.`;
+    const link = (name, words) => make("a", { href: `/api/runs/${encodeURIComponent(runId)}/layout/files/${name}`, download: "" }, words);
+    const each = (end) => sheets.map((_, i) => link(`sheet-${String(i + 1).padStart(2, "0")}.${end}`, sheets.length > 1 ? `${end.toUpperCase()} of ${this.layout.isRoll ? "the roll" : `board ${i + 1}`}` : end.toUpperCase()));
+    const line = (links) => make("li", {}, ...links.flatMap((a, i) => (i ? [" ", a] : [a])));
+    this.find("files").replaceChildren(line([link("cut.pdf", "PDF of all, a page each")]), line(each("svg")), line(each("dxf")), line([link("layout.json", "The layout itself, JSON")]));
   }
   enlarge(by) {
     this.zoom = by === 0 ? 1 : Math.min(8, Math.max(0.5, this.zoom * (by > 0 ? 1.5 : 1 / 1.5)));

@@ -37,6 +37,51 @@ export class View {
   step(right, up) { return this.lying ? [-up, right] : [right, up]; }
 }
 
+// Where a point of a piece's picture lies on its sheet, mm: the picture is turned counter-clockwise, its printed rectangle lies at the spot.
+function lying(spot, x, y) {
+  const { xMm, yMm, widthMm: w, heightMm: h } = spot;
+  return [[xMm + x, yMm + y], [xMm + w - y, yMm + x], [xMm + w - x, yMm + h - y], [xMm + y, yMm + h - x]][(spot.angle / 90) % 4];
+}
+
+// The contour a piece is cut to, as path data of the drawing; null for a plain rectangle.
+export function contourOf(view, spot, piece) {
+  if (!piece?.rings) return null;
+  const fixed = (v) => Math.round(v * 10) / 10;
+  return piece.rings.map((ring) => {
+    let d = "";
+    for (let i = 0; i < ring.length; i += 2) {
+      const [px, py] = view.point(...lying(spot, ring[i], ring[i + 1]));
+      d += `${i ? "L" : "M"}${fixed(px)} ${fixed(py)}`;
+    }
+    return `${d}Z`;
+  }).join("");
+}
+
+// The point of a contour that is farthest from its edges, and that distance, mm of the picture: there is room for a name.
+export function roomiest(rings) {
+  const flat = rings.flat(), xs = flat.filter((_, i) => i % 2 === 0), ys = flat.filter((_, i) => i % 2 === 1);
+  const box = [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)], edges = [];
+  for (const ring of rings) for (let i = 0, j = ring.length - 2; i < ring.length; j = i, i += 2) edges.push([ring[j], ring[j + 1], ring[i], ring[i + 1]]);
+  const depth = (x, y) => {
+    let inside = false, least = Infinity;
+    for (const [ax, ay, bx, by] of edges) {
+      if ((ay > y) !== (by > y) && x < ax + ((bx - ax) * (y - ay)) / (by - ay)) inside = !inside;
+      const long = (bx - ax) ** 2 + (by - ay) ** 2, t = long ? Math.max(0, Math.min(1, ((x - ax) * (bx - ax) + (y - ay) * (by - ay)) / long)) : 0;
+      least = Math.min(least, Math.hypot(x - ax - t * (bx - ax), y - ay - t * (by - ay)));
+    }
+    return inside ? least : -least;
+  };
+  let best = { x: (box[0] + box[2]) / 2, y: (box[1] + box[3]) / 2, r: -Infinity };
+  for (let step = 0, half = [(box[2] - box[0]) / 2, (box[3] - box[1]) / 2]; step < 3; step++, half = half.map((h) => h / 6)) {
+    const from = best;
+    for (let i = -8; i <= 8; i++) for (let j = -8; j <= 8; j++) {
+      const [x, y] = [from.x + (half[0] * i) / 8, from.y + (half[1] * j) / 8], r = depth(x, y);
+      if (r > best.r) best = { x, y, r };
+    }
+  }
+  return best;
+}
+
 const rectOf = (view, r) => view.rect(r.xMm, r.yMm, r.widthMm, r.heightMm);
 const box = (r, className, more = {}) => shape("rect", { x: r.x, y: r.y, width: Math.max(0, r.w), height: Math.max(0, r.h), class: className, ...more });
 
@@ -54,13 +99,13 @@ function dimension([x1, y1], [x2, y2], words, className) {
   return g;
 }
 
-function labelled(r, spot, small) {
+function labelled(r, spot, small, inContour = false) {
   const name = `${spot.name} · ${spot.copy}`, size = `${say(spot.widthMm)} × ${say(spot.heightMm)}`;
   const level = r.w >= 84 || r.w >= r.h;
   const room = (level ? r.w : r.h) - 10, deep = level ? r.h : r.w;
-  if (small || room < 26 || deep < 14) return [];
+  if (small || room < (inContour ? 8 : 26) || deep < 14) return [];
   const fits = Math.floor(room / 6.6);
-  const line = name.length <= fits ? name : fits < 8 ? String(spot.copy) : `${spot.name.slice(0, Math.max(1, fits - String(spot.copy).length - 4)).trimEnd()}… · ${spot.copy}`;
+  const line = name.length <= fits ? name : fits < 8 || (inContour && fits < 12) ? String(spot.copy) : `${spot.name.slice(0, Math.max(1, fits - String(spot.copy).length - 4)).trimEnd()}… · ${spot.copy}`;
   const [cx, cy] = [r.x + r.w / 2, r.y + r.h / 2], two = deep >= 36 && size.length <= fits;
   const wide = Math.max(line.length, two ? size.length : 0) * 6.6 + 8, high = two ? 32 : 17, turn = level ? 0 : -90;
   const back = box({ x: cx - wide / 2, y: cy - high / 2, w: wide, h: high }, "hl-label", { transform: turn ? `rotate(${turn} ${cx} ${cy})` : null });
@@ -71,19 +116,35 @@ function labelled(r, spot, small) {
 }
 
 function pieceOf(view, spot, index, options) {
-  const r = rectOf(view, spot), piece = options.pieces.get(spot.pieceId);
-  const g = shape("g", { class: `hl-piece${index === options.chosen ? " chosen" : ""}${spot.locked ? " locked" : ""}`, "data-spot": index }, box(r, "hl-paper"));
-  if (options.pictures && piece.symbol) {
-    // The picture is laid as the piece is printed, then turned about the middle of its place.
-    const [w, h] = [piece.printed.widthMm * view.k, piece.printed.heightMm * view.k];
-    const turn = (view.lying ? 90 : 0) - spot.angle;
-    g.append(shape("use", { href: `#${piece.symbol}`, x: -w / 2, y: -h / 2, width: w, height: h, transform: `translate(${r.x + r.w / 2} ${r.y + r.h / 2}) rotate(${turn})` }));
-  }
-  g.append(box(r, "hl-edge"));
-  g.append(upMark(r, (spot.angle / 90 + (view.lying ? 3 : 0)) % 4));
-  if (spot.locked) for (const [x, y] of [[r.x + 7, r.y + 7], [r.x + r.w - 7, r.y + r.h - 7]]) g.append(nail(x, y, Math.min(r.w, r.h)));
-  g.append(...labelled(r, spot, options.small));
+  const r = rectOf(view, spot), piece = options.pieces.get(spot.pieceId), contour = contourOf(view, spot, piece);
+  const area = (className) => (contour ? shape("path", { d: contour, class: className, "fill-rule": "evenodd" }) : box(r, className));
+  const g = shape("g", { class: `hl-piece${index === options.chosen ? " chosen" : ""}${spot.locked ? " locked" : ""}`, "data-spot": index }, area("hl-paper"));
+  if (options.pictures && piece.symbol) g.append(pictureOf(view, spot, piece, r, contour, index, options));
+  g.append(area("hl-edge"));
+
+  // Within a contour there is room for name and nail where it is widest.
+  const within = contour ? widest(view, spot, piece) : r;
+  g.append(upMark(within, (spot.angle / 90 + (view.lying ? 3 : 0)) % 4));
+  const nails = contour ? [[within.x + within.w / 2, within.y + within.h - 6]] : [[r.x + 7, r.y + 7], [r.x + r.w - 7, r.y + r.h - 7]];
+  if (spot.locked) for (const [x, y] of nails) g.append(nail(x, y, Math.min(within.w, within.h)));
+  g.append(...labelled(within, spot, options.small, Boolean(contour)));
   return g;
+}
+
+// The picture is laid as the piece is printed, then turned about the middle of its place; printed mirrored, it is seen mirrored.
+function pictureOf(view, spot, piece, r, contour, index, options) {
+  const [w, h] = [piece.printed.widthMm * view.k, piece.printed.heightMm * view.k], turn = (view.lying ? 90 : 0) - spot.angle;
+  const flip = options.mirrored ? " scale(-1 1)" : "";
+  const use = shape("use", { href: `#${piece.symbol}`, x: -w / 2, y: -h / 2, width: w, height: h, transform: `translate(${r.x + r.w / 2} ${r.y + r.h / 2}) rotate(${turn})${flip}` });
+  if (!contour) return use;
+  const clip = `hl-clip-${options.drawing}-${index}`;
+  return shape("g", {}, shape("clipPath", { id: clip }, shape("path", { d: contour, "clip-rule": "evenodd" })), shape("g", { "clip-path": `url(#${clip})` }, use));
+}
+
+// The square about the roomiest point of a contour, on the drawing.
+function widest(view, spot, piece) {
+  const [x, y] = view.point(...lying(spot, piece.room.x, piece.room.y)), half = Math.max(2, piece.room.r * view.k * 0.9);
+  return { x: x - half, y: y - half, w: 2 * half, h: 2 * half };
 }
 
 // A small triangle at the picture's upper edge; quarters are counter-clockwise.

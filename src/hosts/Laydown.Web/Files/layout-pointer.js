@@ -1,5 +1,5 @@
 // Dragging by mouse, pen and finger. A finger takes a piece by a tap first, so that the page can still be scrolled over the drawing.
-import { shape } from "./layout-draw.js";
+import { contourOf, shape } from "./layout-draw.js";
 
 const STARTS_PX = 4, REACH_PX = 10;
 
@@ -25,6 +25,7 @@ export class LayoutPointer {
   async down(event) {
     const desk = this.desk;
     if (event.button !== 0 || !desk.free) return;
+    if (desk.held) { desk.look(desk.sheet, this.spotOf(event)); return; }
     desk.bench.focus({ preventScroll: true });
     const spot = this.spotOf(event), byFinger = event.pointerType === "touch";
     this.tap = { spot, id: event.pointerId, byFinger };
@@ -65,7 +66,8 @@ export class LayoutPointer {
     const wrong = report.conflicts.filter((c) => c.sheet === done.sheet && c.spots.includes(done.spot));
     const svg = desk.bench.firstElementChild;
     for (const old of svg.querySelectorAll(".hl-shadow")) old.remove();
-    svg.append(shape("rect", { class: `hl-shadow${wrong.length ? " wrong" : ""}`, x: r.x, y: r.y, width: r.w, height: r.h }));
+    const contour = contourOf(desk.view, spot, desk.pieces.get(spot.pieceId)), kind = { class: `hl-shadow${wrong.length ? " wrong" : ""}` };
+    svg.append(contour ? shape("path", { ...kind, d: contour }) : shape("rect", { ...kind, x: r.x, y: r.y, width: r.w, height: r.h }));
     for (const one of wrong) {
       const w = desk.view.rect(one.where.xMm, one.where.yMm, one.where.widthMm, one.where.heightMm);
       svg.append(shape("rect", { class: `hl-shadow hl-conflict ${one.severity}`, fill: `url(#hl-${one.severity})`, x: w.x - 2, y: w.y - 2, width: w.w + 4, height: w.h + 4 }));

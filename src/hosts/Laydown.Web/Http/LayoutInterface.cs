@@ -38,6 +38,10 @@ public static class LayoutInterface
         RunId = opened.Record.Run.Id,
         opened.Mark,
         Closed = opened.Closed?.ToString(),
+        Released = opened.Released?.ToString(),
+        opened.Record.Release,
+        ShortMark = LayoutMark.Short(opened.Mark),
+        Mirrored = opened.Formed.Stack.Layers.Count > 0 && opened.Formed.Stack.Layers[0].Mirrored,
         opened.Rules.IsRoll,
         opened.Rules.Process,
         opened.Rules.GapMm,
@@ -52,6 +56,7 @@ public static class LayoutInterface
             p.MayTurn,
             p.Part,
             Whole = WholeOf(opened, p.Id),
+            Rings = RingsOf(opened, p.Id),
         }),
         opened.Sheets,
         Report = shop.Layouts.Judge.Judge(opened, opened.Sheets, desk.Measured(opened)),
@@ -59,6 +64,11 @@ public static class LayoutInterface
 
     private static SizeMm? WholeOf(OpenedLayout opened, string pieceId) =>
         opened.Context.Items.FirstOrDefault(i => i.Item.Id == pieceId.Split('/')[0])?.Item.Printed;
+
+    // Corners of its contour as flat lists x, y, x, y, outer ring first; null where the printed rectangle counts.
+    private static IReadOnlyList<IReadOnlyList<double>>? RingsOf(OpenedLayout opened, string pieceId) => opened.Rules.Contours?.Of(pieceId) is { } outline
+        ? [.. outline.Holes.Prepend(outline.Outer).Select(r => (IReadOnlyList<double>)[.. r.SelectMany(p => (double[])[Math.Round(p.XMm, 2), Math.Round(p.YMm, 2)])])]
+        : null;
 
     private static Task<IResult> CheckAsync(string id, HttpContext context, ShopServices shop, LayoutDesk desk) =>
         WithAsync(id, context, desk, (opened, body, sheets) => Task.FromResult(ShopInterface.Answer("layout-report", new
@@ -69,11 +79,13 @@ public static class LayoutInterface
     private static Task<IResult> EditAsync(string id, HttpContext context, ShopServices shop, LayoutDesk desk) =>
         WithAsync(id, context, desk, (opened, body, sheets) => Task.FromResult(body.Edit is null
             ? Refused([new("layout", null, "/edit", "nothing", "what is done to the layout")])
+            : opened.Released is { } released && body.Edit.Verb != HandVerb.Look ? Refused([released], StatusCodes.Status409Conflict)
             : shop.Layouts.Edit.Edit(opened, sheets, body.Edit, desk.Measured(opened)).Match(e => ShopInterface.Answer("edited-layout", e), f => Refused(f))));
 
     private static Task<IResult> FinishAsync(string id, HttpContext context, LayoutDesk desk) =>
         WithAsync(id, context, desk, (opened, body, sheets) => Task.FromResult(
-            body.Seconds is { } s && !(s is > 0 and <= LayoutDesk.MostSeconds)
+            opened.Released is { } released ? Refused([released], StatusCodes.Status409Conflict)
+                : body.Seconds is { } s && !(s is > 0 and <= LayoutDesk.MostSeconds)
                 ? Refused([new("layout", null, "/seconds", Invariant($"{s}"), Invariant($"over 0, at most {LayoutDesk.MostSeconds}"))])
                 : desk.Start(opened, sheets, body.Seed ?? 1, body.Seconds ?? UsualSeconds) is { } search
                     ? ShopInterface.Answer("layout-search", new { Search = search, Address = Invariant($"/api/layout-searches/{search}") }, StatusCodes.Status202Accepted)
@@ -116,7 +128,8 @@ public static class LayoutInterface
         return sheets.IsTaken ? await answer(opened.Value, body!, sheets.Value) : Refused(sheets.Faults);
     }
 
-    private static IResult Refused(IReadOnlyList<InputFault> faults, int status = StatusCodes.Status400BadRequest) =>
+    /// <summary>Faults as an answer.</summary>
+    internal static IResult Refused(IReadOnlyList<InputFault> faults, int status = StatusCodes.Status400BadRequest) =>
         ShopInterface.Answer("faults", new { Faults = faults }, status);
 
     private static IResult NoSearch(string search) =>
