@@ -55,6 +55,15 @@ public sealed record ShopServices(
     /// <summary>Makes the dots of a run.</summary>
     public MakeDots MakeDots => new(new ShopFolder(Folder), Store, MakeRun, Dots, Progress);
 
+    /// <summary>Tells what time it is.</summary>
+    public TimeProvider Clock { get; init; } = TimeProvider.System;
+
+    /// <summary>Lets runs go to the press.</summary>
+    public ReleaseRun Release => new(Catalogue, Store, MakeRun, Clock);
+
+    /// <summary>Takes another mode for a run.</summary>
+    public ChooseMode ChooseMode => new(Catalogue, Store, PlanRuns, new(new ShopFolder(Folder), Store, MakeRun));
+
     /// <summary>What it can do with layouts by hand.</summary>
     public LayoutServices Layouts => LayoutServices.Of(new ShopFolder(Folder), Catalogue, Store, PlanRuns, MakeRun);
 

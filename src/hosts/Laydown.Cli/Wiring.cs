@@ -105,6 +105,7 @@ public static class Wiring
             layers,
             ProofServices.Of(place, layers, new(catalogue, store, pairs), new SqliteProofStore(place.StoreFile), clock))
         {
+            Clock = clock,
             RunInks = new RunInks(),
             Pictures = new ScreenPictures(),
             LayoutFiles = new LayoutWriter(),

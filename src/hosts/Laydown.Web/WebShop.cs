@@ -57,6 +57,8 @@ public static class WebShop
         parts.AddSingleton(services);
         parts.AddSingleton(clock);
         parts.AddSingleton<MakingDesk>();
+        parts.AddSingleton<ReleaseDesk>();
+        parts.AddSingleton<ModeDesk>();
         parts.AddSingleton<SolveDesk>();
         parts.AddSingleton<PassesDesk>();
         parts.AddSingleton<LayoutDesk>();

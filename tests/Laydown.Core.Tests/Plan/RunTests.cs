@@ -73,7 +73,7 @@ public sealed class RunLawTests
     [Fact]
     public void A_roll_is_hung_once_and_its_whole_width_is_charged_by_the_metre()
     {
-        Stock roll = Presses.Board() with { Kind = StockKind.Roll, WidthMm = 1600, LengthMm = 50_000, ThicknessMm = 0.4, YoungGpa = 0, WeightGPerM2 = 300, OnHand = 40 };
+        Stock roll = Presses.Board() with { Kind = StockKind.Roll, WidthMm = 1600, LengthMm = 50_000, ThicknessMm = 0.4, YoungGpa = 0, WeightGPerM2 = 300, OnHand = 40, SpecificHeatJPerKgK = 1200 };
         RunRequest request = Works.Request(stock: roll);
         request = request with { Sheets = [request.Sheets[0] with { Sheet = new(1600, 2500), Repeats = 1 }] };
         Run run = RunPlanner.Plan(request).Value;

@@ -85,10 +85,14 @@ public sealed class PressedStripLawTests
     [Fact]
     public void The_highest_point_is_the_sum_of_its_parts()
     {
-        SheetHeight height = SheetHeights.Of(Presses.Hybrid(Presses.Mode()), Presses.Board(), 30);
+        SheetHeight height = SheetHeights.Of(Presses.Hybrid(Presses.Mode()), Presses.Board(), 30, 30, 0);
         Assert.Equal(3 + 0.3 + height.LiftMm + 0.030, height.HighestPointMm, 9);
         Assert.InRange(height.HeadHeightMm - height.HighestPointMm, 1.5 - 1e-9, 1.6);
         Assert.True(height.LiftWithVacuumMm < height.LiftMm && height.LiftWithVacuumMm < height.HeatLiftMm);
+
+        SheetHeight warm = SheetHeights.Of(Presses.Hybrid(Presses.Mode()), Presses.Board(), 30, 30, 20);
+        Assert.Equal(3 + 0.3 + warm.HumpMm + 0.030, warm.HighestPointMm, 9);
+        Assert.True(warm.HumpMm > warm.LiftMm);
     }
 
     /// <summary>A sheet of 5.24 mm wants 6.74 mm; printed with one decimal that must not become 6.7 mm.</summary>

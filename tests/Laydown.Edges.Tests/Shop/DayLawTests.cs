@@ -251,7 +251,7 @@ public sealed class DayLawTests : IDisposable
         ShopBench.FakeFiles? files = null, ShopBench.FakeReader? reader = null, ShopBench.FakeMeasure? measure = null, CancellationToken cancellation = default) =>
         WorkAsync(shop, files, reader, measure, cancellation);
 
-    private static async Task<DayReport> WorkAsync(
+    internal static async Task<DayReport> WorkAsync(
         ShopBench bench, ShopBench.FakeFiles? files = null, ShopBench.FakeReader? reader = null, ShopBench.FakeMeasure? measure = null, CancellationToken cancellation = default)
     {
         ShopBench.FakeRenderer renderer = new();

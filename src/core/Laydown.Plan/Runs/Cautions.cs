@@ -1,3 +1,4 @@
+using Laydown.Press.Handling;
 using Laydown.Press.Machines;
 using Laydown.Press.Stocks;
 
@@ -7,7 +8,7 @@ namespace Laydown.Plan.Runs;
 /// <remarks>Limit of UV-A for the eye: [EU2006-25]. Thickness of gloves: [HSE-RR525]. The rest: common practice, no source.</remarks>
 public static class Cautions
 {
-    /// <summary>Mass from which two people lift, kg; own rule after the lifting equation for wide sheets.</summary>
+    /// <summary>Mass from which two people lift, kg: the limit of one person for a small sheet is 10.5 kg [NIOSH1994]; own rule, rounded down.</summary>
     public const double TwoPeopleKg = 10;
 
     /// <summary>Area of a stiff sheet from which two people lift, m²; own rule.</summary>
@@ -33,7 +34,7 @@ public static class Cautions
         if (stock.Kind == StockKind.Roll)
             cautions.Add(Invariant($"The roll weighs up to {sheetMassKg:0} kg: {(sheetMassKg > TwoPeopleKg ? "two people or a lift" : "lift with a straight back")}; feet clear of it, both ends locked."));
         else if (sheetMassKg > TwoPeopleKg || stock.Size.AreaM2 > TwoPeopleM2)
-            cautions.Add(Invariant($"Each sheet weighs {sheetMassKg:0.0} kg and measures {stock.Size.AreaM2:0.0} m²: two people lift and lay it."));
+            cautions.Add(Invariant($"Each sheet weighs {sheetMassKg:0.0} kg and measures {stock.Size.AreaM2:0.0} m²: two people lift and lay it. The limit for one is {Lifting.OneSheetKg:0.0} kg held close, less for a wide sheet."));
         if (stock.Kind != StockKind.Roll)
             cautions.Add("Edges and corners cut: gloves against cuts when handling sheets, away from the moving belt.");
         if (IsFilmed(stock))

@@ -24,7 +24,19 @@ public static class InkNeeds
 
     /// <summary>Most ink that stands on one spot, layers of both faces together, µm (1 ml/m² is 1 µm).</summary>
     public static double HighestInkUm(RunRequest request, Mode mode) =>
-        InkVolume.FullMlPerM2(mode) * request.Items.Select(i => HighestTotal(i, request.Stack.Layers.Count)).DefaultIfEmpty(0).Max();
+        InkVolume.FullMlPerM2(mode) * HighestTotal(request);
+
+    /// <summary>The same in full laydowns, whatever the mode lays.</summary>
+    public static double HighestTotal(RunRequest request) =>
+        request.Items.Select(i => HighestTotal(i, request.Stack.Layers.Count)).DefaultIfEmpty(0).Max();
+
+    /// <summary>Ink of all layers spread evenly over all sheets, µm (1 ml/m² is 1 µm); what bends a sheet as it shrinks.</summary>
+    public static double MeanInkUm(RunRequest request, Mode mode)
+    {
+        double sheetsM2 = request.Sheets.Sum(s => s.Repeats * s.Sheet.AreaM2);
+        double inkMl = request.Items.Sum(i => request.AreaM2(i.Item.Id) * i.Ink.Sum(l => l.MeanCoverage)) * InkVolume.FullMlPerM2(mode);
+        return sheetsM2 > 0 ? inkMl / sheetsM2 : 0;
+    }
 
     private static double HighestTotal(PlannedItem item, int layers) =>
         Enumerable.Range(0, layers).Sum(l => item.Ink.Where(c => c.Layer == l).Select(c => c.MaxTotal).DefaultIfEmpty(0).Max());

@@ -11,6 +11,12 @@ namespace Laydown.Plan.Runs;
 /// <param name="Sheet">What is printed of one sheet: width across the belt and length along the feed, mm, both over 0.</param>
 public sealed record ModeDemand(double ViewingDistanceM, double? SmallestTextPt, double? SmallestModuleMm, LayerStack Stack, SizeMm Sheet)
 {
+    /// <summary>The stock, to tell how warm it becomes; null where it is not known yet, then heat does not count.</summary>
+    public Laydown.Press.Stocks.Stock? Stock { get; init; }
+
+    /// <summary>Most ink on one spot, all layers together, full laydowns.</summary>
+    public double MaxInk { get; init; }
+
     /// <summary>Layers of each printed face; faces are printed one after the other, layers of a face in one go.</summary>
     public IReadOnlyList<int> LayersByFace => [.. Stack.Layers.GroupBy(l => l.Face).OrderBy(g => g.Key).Select(g => g.Count())];
 }

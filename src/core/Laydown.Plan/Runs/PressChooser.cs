@@ -58,7 +58,7 @@ public static class PressChooser
         StackBuilder.Derive(ready.Item.Build, stock, press, inks, Invariant($"item {ready.Item.Id}"), "/build").Then(stack =>
         {
             SizeMm sheet = SheetFor(ready, stock, press);
-            ModeDemand demand = new(ready.Item.ViewingDistanceM, ready.SmallestTextPt, ready.SmallestModuleMm, stack, sheet);
+            ModeDemand demand = new(ready.Item.ViewingDistanceM, ready.SmallestTextPt, ready.SmallestModuleMm, stack, sheet) { Stock = stock };
             return ModeChooser.Choose(press, condition, inks, demand, bands).Then(choice =>
                 Reading.Of(new PressChoice(press, condition, inks, stock, stack, choice, PressCost(ready, press, demand, press.FindMode(choice.ModeId)!), [])));
         });

@@ -17,7 +17,7 @@ public static class RunPlanner
             if (request.Pieces(item.Item.Id) == 0)
                 throw new ArgumentException(Invariant($"Item {item.Item.Id} lies on no sheet of run {request.RunId}."), nameof(request));
 
-        return ModeChooser.Choose(request.Press, request.Condition, request.InkSet, DemandOf(request), request.Bands).Then(choice =>
+        return ModeChooser.Choose(request.Press, request.Condition, request.InkSet, DemandOf(request), request.Bands, request.Overrule).Then(choice =>
         {
             Mode mode = request.Press.FindMode(choice.ModeId)!;
             IReadOnlyList<InkUse> inks = InkNeeds.Of(request, mode);
@@ -34,6 +34,10 @@ public static class RunPlanner
     {
         SizeMm largest = PrintedGo.Of(request).Select(g => g.Extent).MaxBy(s => s.AreaM2);
         return new(request.Items.Min(i => i.Item.ViewingDistanceM), request.Items.Min(i => i.SmallestTextPt),
-            request.Items.Min(i => i.SmallestModuleMm), request.Stack, largest);
+            request.Items.Min(i => i.SmallestModuleMm), request.Stack, largest)
+        {
+            Stock = request.Stock,
+            MaxInk = InkNeeds.HighestTotal(request),
+        };
     }
 }

@@ -50,6 +50,9 @@ public sealed record RunRequest(
     /// <summary>The sheets of one of its stocks.</summary>
     public IEnumerable<SheetLayout> SheetsOf(Stock stock) => Sheets.Where(s => StockOf(s) == stock);
 
+    /// <summary>The mode a person takes in place of the one proposed; null for none.</summary>
+    public ModeOverrule? Overrule { get; init; }
+
     /// <summary>Printed area of an item over all sheets, m².</summary>
     public double AreaM2(string itemId) => Sheets.Sum(s => s.Repeats * s.Placements.Where(p => IsOf(p.PieceId, itemId)).Sum(p => p.Place.Size.AreaM2));
 

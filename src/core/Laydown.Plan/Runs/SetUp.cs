@@ -27,4 +27,11 @@ public sealed record SetUp(
     IReadOnlyList<string> Refusals,
     IReadOnlyList<string> FirstPieceChecks,
     IReadOnlyList<string> Cautions,
-    IReadOnlyList<Figure> Figures);
+    IReadOnlyList<Figure> Figures)
+{
+    /// <summary>What someone must see before the run is let go, in sentences; empty where nothing hangs on the vacuum.</summary>
+    public IReadOnlyList<string> ToBeSeen { get; init; } = [];
+
+    /// <summary>Height of the ink where it is highest, mm.</summary>
+    public double InkMm { get; init; }
+}

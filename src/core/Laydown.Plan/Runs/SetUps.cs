@@ -1,6 +1,7 @@
 using Laydown.Measures;
 using Laydown.Press;
 using Laydown.Press.Cure;
+using Laydown.Press.Heat;
 using Laydown.Press.HoldDown;
 using Laydown.Press.Machines;
 using Laydown.Press.Stocks;
@@ -16,15 +17,28 @@ public static class SetUps
     /// <param name="inks">Its ink.</param>
     public static SetUp Of(RunRequest request, Mode mode, IReadOnlyList<InkUse> inks)
     {
-        SheetHeight height = SheetHeights.Of(request.Press, request.Stock, InkNeeds.HighestInkUm(request, mode));
+        SheetWarmth warmth = Warmth(request, mode);
+        SheetHeight height = request.Stocks.Select(s => SheetHeights.Of(
+            request.Press, s, InkNeeds.HighestInkUm(request, mode), InkNeeds.MeanInkUm(request, mode), warmth.DifferenceK)).MaxBy(h => h.HighestPointMm)!;
         Figure dose = Dose.OfLastLayer(request.Press.Lamp, mode);
         double massKg = request.Stocks.Max(SheetMassKg);
         List<string> refusals = [.. height.Refusals, .. request.Stocks.SelectMany(s => StockRefusals(request, s)), .. InkRefusals(request.Press, inks)];
+        if (SheetWarmths.RoomC + warmth.RiseK > request.Stock.MaxTemperatureC)
+            refusals.Add(TooWarm(request.Stock, warmth));
         if (height.HeadHeightMm > 30)
             refusals.Add(Invariant($"The heads would have to stand {height.HeadHeightMm:0.0} mm over the belt; 30 mm is the most a set-up holds."));
         return new(SheetHeights.ClearanceMm, height.HighestPointMm, HeadGap.FromMm(Math.Min(30, height.HeadHeightMm)),
             Measure(request, height), mode.LampPercent, dose.Value, massKg, HoldDown(request), refusals,
-            FirstPieceChecks.Of(request, mode), Cautions.Of(request, massKg), [.. height.Figures, dose, .. Others(request, mode, massKg)]);
+            FirstPieceChecks.Of(request, mode), Cautions.Of(request, massKg), [.. height.Figures, dose, .. warmth.Figures, .. Others(request, mode, massKg, warmth)])
+        { ToBeSeen = height.ToBeSeen, InkMm = height.InkMm };
+    }
+
+    /// <summary>How warm the sheet becomes on the face with most layers.</summary>
+    public static SheetWarmth Warmth(RunRequest request, Mode mode)
+    {
+        int layers = new ModeDemand(1, null, null, request.Stack, default).LayersByFace.DefaultIfEmpty(1).Max();
+        double acrossMm = request.Sheets.Max(s => PrintedExtent.Of(s, request.Belt, request.Stock).WidthMm);
+        return SheetWarmths.Of(request.Press, mode, request.Stock, layers, InkNeeds.HighestInkUm(request, mode), acrossMm);
     }
 
     /// <summary>Mass of one board or blank, or of the whole roll, without ink, kg.</summary>
@@ -60,6 +74,9 @@ public static class SetUps
             ? Invariant($"{zones}{shut}. Web under even tension, no wrinkle at the belt.")
             : Invariant($"{zones}{shut}. {request.Press.Vacuum.FullKpa:0.#} kPa on {request.Press.Vacuum.OpenAreaPercent:0.#} % open area hold a sheet with about {newton / 9.81:0} kgf. Cover open holes; tape porous or fluted edges.");
     }
+
+    private static string TooWarm(Stock stock, SheetWarmth warmth) => Invariant(
+        $"{stock.Name} may reach {SheetWarmths.RoomC + warmth.RiseK:0} °C under the lamps; it bears {stock.MaxTemperatureC:0} °C. Take a mode with less lamp or fewer layers in one go.");
 
     private static IEnumerable<string> StockRefusals(RunRequest request, Stock stock)
     {
@@ -98,7 +115,7 @@ public static class SetUps
         }
     }
 
-    private static IEnumerable<Figure> Others(RunRequest request, Mode mode, double massKg)
+    private static IEnumerable<Figure> Others(RunRequest request, Mode mode, double massKg, SheetWarmth warmth)
     {
         yield return new("mass of a sheet or roll", massKg, "kg",
             Invariant($"{request.Stock.WeightGPerM2:0.#} g/m² × {request.Stock.WidthMm:0} mm × {request.Stock.LengthMm:0} mm"), FigureSource.Definition);
@@ -111,8 +128,8 @@ public static class SetUps
         if (request.Stack.Layers.Select(l => l.Face).Distinct().Count() > 1)
         {
             double length = Math.Max(request.Stock.WidthMm, request.Stock.LengthMm);
-            yield return new("growth of a sheet 10 K warmer at the second face", Growth.OfLengthMm(length, request.Stock.GrowthPpmPerK, 10), "mm",
-                Invariant($"{length:0} mm × {request.Stock.GrowthPpmPerK}·10⁻⁶/K × 10 K"), FigureSource.Definition);
+            yield return new("growth of the sheet if turned before it has cooled", Growth.OfLengthMm(length, request.Stock.GrowthPpmPerK, warmth.RiseK), "mm",
+                Invariant($"{length:0} mm × {request.Stock.GrowthPpmPerK}·10⁻⁶/K × {warmth.RiseK:0.0} K; let it cool to the room before the second face"), FigureSource.Derived);
         }
 
         if (request.Belt.UncoveredMm > 0)

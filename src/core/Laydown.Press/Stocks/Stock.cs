@@ -24,6 +24,8 @@ namespace Laydown.Press.Stocks;
 /// <param name="Price">Price of one board or blank, or of one running metre of roll.</param>
 /// <param name="OnHand">Boards or blanks in the room; for a roll running metres.</param>
 /// <param name="OtherSizeOf">For another size or an offcut of a board the shop keeps, or another width of a roll: that stock's id; orders name that, planning may take this one. Else null.</param>
+/// <param name="SpecificHeatJPerKgK">Specific heat, J/(kg·K), 100 to 5000; null where nobody knows, then a low one is taken.</param>
+/// <param name="ConductivityWPerMK">Conductivity of heat through the thickness, W/(m·K), 0.01 to 500; null where nobody knows, then a difference of the sides is taken.</param>
 public sealed record Stock(
     string Id,
     string Name,
@@ -45,7 +47,9 @@ public sealed record Stock(
     double TransmittancePercent,
     Money Price,
     int OnHand,
-    string? OtherSizeOf = null)
+    string? OtherSizeOf = null,
+    double? SpecificHeatJPerKgK = null,
+    double? ConductivityWPerMK = null)
 {
     /// <summary>Width and length as it lies in the rack.</summary>
     [System.Text.Json.Serialization.JsonIgnore]

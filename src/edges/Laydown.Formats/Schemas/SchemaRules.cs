@@ -263,6 +263,8 @@ internal static class SchemaRules
         ["youngGpa"] = From(0, 1000),
         ["growthPpmPerK"] = From(-100, 1000),
         ["maxTemperatureC"] = From(0, 1000),
+        ["specificHeatJPerKgK"] = From(100, 5000),
+        ["conductivityWPerMK"] = From(0.01, 500),
         ["roomLux"] = From(0, 200_000),
         ["Stock.price"] = Price,
         ["pricePerLitre"] = Price,

@@ -19,6 +19,6 @@ public sealed record LayoutServices(OpenLayout Open, JudgeLayout Judge, EditLayo
         OpenLayout open = new(catalogue, store, plan.Looks);
         RunRequests requests = new(catalogue);
         JudgeLayout judge = new(requests);
-        return new(open, judge, new(judge), new(judge), new(plan.Measure), new(folder, store, open, requests, makeRun), new(catalogue, store, open, makeRun));
+        return new(open, judge, new(judge), new(judge), new(plan.Measure), new(open, requests, new(folder, store, makeRun)), new(catalogue, store, open, makeRun));
     }
 }

@@ -2,18 +2,15 @@ using Laydown.Layout.Hands;
 using Laydown.Layout.Sheets;
 using Laydown.Measures;
 using Laydown.Plan.Runs;
-using Laydown.Shop.Orders;
 using Laydown.Shop.Run;
 
 namespace Laydown.Shop.Layout;
 
 /// <summary>Gives a run another layout: as a whole or not at all.</summary>
-/// <param name="folder">The shop's folder.</param>
-/// <param name="store">What the shop remembers.</param>
 /// <param name="open">Opens layouts.</param>
 /// <param name="requests">Makes the request a run is planned from.</param>
-/// <param name="makeRun">Knows whether the run is being made.</param>
-public sealed class SaveLayout(ShopFolder folder, IShopStore store, OpenLayout open, RunRequests requests, MakeRun makeRun)
+/// <param name="replace">Puts a run planned anew in the place of the one before.</param>
+public sealed class SaveLayout(OpenLayout open, RunRequests requests, ReplaceRun replace)
 {
     /// <summary>What the run says of its press files after its layout was changed.</summary>
     public const string FilesGone = "The layout was changed by hand: press files and set-up sheet of the layout before no longer match and are gone.";
@@ -40,7 +37,7 @@ public sealed class SaveLayout(ShopFolder folder, IShopStore store, OpenLayout o
 
         // From here on nothing may be cut off half-way.
         cancellation.ThrowIfCancellationRequested();
-        return await makeRun.WhileIdleAsync(runId, () => CommitAsync(planned.Value.Run, mark, hash));
+        return await replace.ReplaceAsync(planned.Value.Run, hash, FilesGone, now => Refusal(now, mark));
     }
 
     private Reading<Laydown.Plan.Runs.Run> Plan(OpenedLayout opened, string mark, IReadOnlyList<HandSheet> sheets, IReadOnlyList<PlannedItem> measured)
@@ -55,48 +52,11 @@ public sealed class SaveLayout(ShopFolder folder, IShopStore store, OpenLayout o
         return requests.Of(opened, layouts, measured).Then(RunPlanner.Plan);
     }
 
-    private async Task<Reading<RunRecord>> CommitAsync(Laydown.Plan.Runs.Run run, string mark, string hash)
-    {
-        RunRecord? now = await store.RunAsync(run.Id, CancellationToken.None);
-        if (now is null || Refusal(now, mark) is not null)
-            return Reading.Refused<RunRecord>(now is null ? Changed(run.Id) : Refusal(now, mark)!);
-        RunRecord saved = now with
-        {
-            Run = run,
-            State = RunState.Waiting,
-            InputHash = hash,
-            FolderName = null,
-            Files = [],
-            FilesLayout = null,
-            Failure = now.Files.Count > 0 ? FilesGone : null,
-        };
-
-        // The files go out of sight first: should the rest fail, they come back, and a kill in between leaves a run that is made again.
-        string? aside = RunFolders.SetAside(folder.Runs, run.Id);
-        try
-        {
-            await store.SaveRunsAsync([saved], ItemState.Planned, CancellationToken.None);
-        }
-        catch
-        {
-            RunFolders.BringBack(folder.Runs, run.Id, aside);
-            throw;
-        }
-
-        RunFolders.Remove(aside);
-        return Reading.Of(saved);
-    }
-
     private static InputFault? Refusal(RunRecord record, string mark) => record.State switch
     {
-        RunState.InProgress => Busy(record.Run.Id),
-        RunState.Aborted when record.Failure?.StartsWith("Dissolved", StringComparison.Ordinal) == true => new(
-            Invariant($"run {record.Run.Id}"), null, "state", "dissolved because an item changed", "a run that still has its items"),
+        _ when ReplaceRun.Closed(record) is { } closed => closed,
         _ => ReleaseLayout.Holding(record) ?? (string.Equals(LayoutMark.Of(record.Run.Sheets), mark, StringComparison.Ordinal) ? null : Changed(record.Run.Id)),
     };
-
-    private static InputFault Busy(string runId) =>
-        new(Invariant($"run {runId}"), null, "state", "its press files are being made", "a run that is not being made; cancel the making, or wait for its end");
 
     private static InputFault Changed(string runId) =>
         new(Invariant($"run {runId}"), null, "mark", "a layout that was changed meanwhile", "the layout this change began with; load the page again");

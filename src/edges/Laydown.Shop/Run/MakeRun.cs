@@ -133,7 +133,16 @@ public sealed class MakeRun(ShopFolder folder, Catalogue catalogue, IShopStore s
             return Reading.Of(record);
         }
 
-        RunRecord begun = record with { State = RunState.InProgress, InputHash = hash, Files = [], FolderName = null, Failure = null, FilesLayout = null };
+        RunRecord begun = record with
+        {
+            State = RunState.InProgress,
+            InputHash = hash,
+            Files = [],
+            FolderName = null,
+            Failure = null,
+            FilesLayout = null,
+            LetGo = string.Equals(hash, record.InputHash, StringComparison.Ordinal) ? record.LetGo : null,
+        };
         await store.SaveRunsAsync([begun], ItemState.Planned, cancellation);
         board.Report(new(id, "begun", 0));
         try

@@ -117,6 +117,24 @@ public sealed class PlanRuns(Catalogue catalogue, IShopStore store, IInkMeasure 
         return null;
     }
 
+    /// <summary>The items of a planned run with their ink.</summary>
+    /// <returns>The items, or why one cannot be measured.</returns>
+    internal static async Task<Reading<IReadOnlyList<PlannedItem>>> MeasureAsync(IInkMeasure measure, RunContext context, CancellationToken cancellation)
+    {
+        List<PlannedItem> items = [];
+        foreach (ItemRecord item in context.Items)
+        {
+            FormedItem formed = new(ReadyItems.Of(item.Item, item.OrderId, item.Artwork), item.Stack ?? context.Run.Stack);
+            ItemRecord record = item with { Stack = formed.Stack };
+            Reading<IReadOnlyList<LayerInk>> ink = await measure.MeasureAsync(record, context.Condition, context.InkSet, context.ProfilePath, cancellation);
+            if (!ink.IsTaken)
+                return Reading.Refused<IReadOnlyList<PlannedItem>>(ink.Faults);
+            items.Add(Planned(formed, ink.Value, record));
+        }
+
+        return Reading.Of<IReadOnlyList<PlannedItem>>(items);
+    }
+
     /// <summary>An item with what was measured of it.</summary>
     internal static PlannedItem Planned(FormedItem item, IReadOnlyList<LayerInk> ink, ItemRecord record) => new(
         item.Ready.Item,

@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using Laydown.Plan.Runs;
 using Laydown.Shop.Layout;
 
 namespace Laydown.Shop.Run;
@@ -19,4 +20,7 @@ public sealed record RunRecord(
     /// <summary>Whether its files were made from another layout than the one it has.</summary>
     [JsonIgnore]
     public bool FilesAreOld => Files.Count > 0 && FilesLayout is { } made && !string.Equals(made, LayoutMark.Of(Run.Sheets), StringComparison.Ordinal);
+
+    /// <summary>What two people measured and let go; null while nobody did. A run that is planned anew, by hand or not, must be let go anew.</summary>
+    public RunRelease? LetGo { get; init; }
 }

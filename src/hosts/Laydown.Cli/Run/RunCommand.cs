@@ -14,6 +14,8 @@ internal static class RunCommand
         Command command = new("run", "Shows or makes one run.");
         command.Subcommands.Add(Sub(shared, "show", "Shows a run with its times, inks and costs.", ShowAsync));
         command.Subcommands.Add(RunDotsCommand.Make(shared));
+        command.Subcommands.Add(RunReleaseCommand.Make(shared));
+        command.Subcommands.Add(RunModeCommand.Make(shared));
         command.Subcommands.Add(RunLookCommand.Make(shared));
         command.Subcommands.Add(RunCompareCommand.Make(shared));
         command.Subcommands.Add(Sub(shared, "make", "Makes press files and papers of a run; complete or absent.", MakeAsync));
@@ -50,7 +52,7 @@ internal static class RunCommand
         return ExitCodes.Done;
     }
 
-    private static void Show(ShopServices shop, Answer answer, RunRecord run)
+    internal static void Show(ShopServices shop, Answer answer, RunRecord run)
     {
         string runs = new ShopFolder(shop.Folder).Runs;
         if (answer.AsJson)

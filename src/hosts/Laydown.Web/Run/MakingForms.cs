@@ -17,6 +17,8 @@ public static class MakingForms
         routes.MapPost("/runs/{id}/cancel", (string id, HttpContext context, IAntiforgery guard, ShopServices shop, MakingDesk desk) =>
             ActAsync(id, context, guard, shop, () => desk.Cancel(id)));
         routes.MapPost("/runs/{id}/dots", DotsAsync);
+        ReleaseForms.Map(routes);
+        ModeForms.Map(routes);
         routes.MapPost("/day/plan", PlanAsync);
     }
 

@@ -1,0 +1,58 @@
+using Laydown.Measures;
+using Laydown.Plan.Runs;
+using Laydown.Press.Machines;
+using Laydown.Press.Stocks;
+using Laydown.Shop.Orders;
+
+namespace Laydown.Shop.Run;
+
+/// <summary>Lets a run go to the press once two people measured its sheet, and takes that back.</summary>
+/// <param name="catalogue">What the shop has.</param>
+/// <param name="store">What it remembers.</param>
+/// <param name="makeRun">Knows whether the run is being made.</param>
+/// <param name="clock">Tells when it was.</param>
+public sealed class ReleaseRun(Catalogue catalogue, IShopStore store, MakeRun makeRun, TimeProvider clock)
+{
+    /// <summary>Judges what was measured and, where nothing speaks against it, keeps the release with the run.</summary>
+    /// <returns>The run as it is now, or every reason against it; then nothing was changed.</returns>
+    public Task<Reading<RunRecord>> ReleaseAsync(string runId, MeasuredSheet measured, CancellationToken cancellation) =>
+        ChangeAsync(runId, record => Judge(record, measured).Then(r => Reading.Of(record with { LetGo = r with { At = clock.GetUtcNow() } })), cancellation);
+
+    /// <summary>Takes a release back; the sheet must be measured again.</summary>
+    /// <returns>The run as it is now, or why not: no such run, or it was not let go.</returns>
+    public Task<Reading<RunRecord>> TakeBackAsync(string runId, CancellationToken cancellation) => ChangeAsync(
+        runId,
+        record => record.LetGo is null
+            ? Reading.Refused<RunRecord>(Fault(runId, "release", "a run that was not let go", "one that was"))
+            : Reading.Of(record with { LetGo = null }),
+        cancellation);
+
+    private Reading<RunRelease> Judge(RunRecord record, MeasuredSheet measured)
+    {
+        Laydown.Plan.Runs.Run run = record.Run;
+        PressDescription? press = catalogue.Presses.FirstOrDefault(p => string.Equals(p.Id, run.PressId, StringComparison.Ordinal));
+        Stock? stock = catalogue.Stocks.FirstOrDefault(s => string.Equals(s.Id, run.StockId, StringComparison.Ordinal));
+        if (press is null || stock is null)
+            return Reading.Refused<RunRelease>(Fault(run.Id, press is null ? "press" : "stock", press is null ? run.PressId : run.StockId, "one the shop still has"));
+        return record.State == RunState.Completed
+            ? ReleaseCheck.Of(run, press, stock, measured)
+            : Reading.Refused<RunRelease>(Fault(run.Id, "state", "no whole press files", Invariant($"press files of the run as planned; make them first (laydown run make {run.Id})")));
+    }
+
+    private async Task<Reading<RunRecord>> ChangeAsync(string runId, Func<RunRecord, Reading<RunRecord>> change, CancellationToken cancellation)
+    {
+        cancellation.ThrowIfCancellationRequested();
+        return await makeRun.WhileIdleAsync(runId, async () =>
+        {
+            RunRecord? record = await store.RunAsync(runId, CancellationToken.None);
+            if (record is null)
+                return Reading.Refused<RunRecord>(Fault(runId, "id", "no run of that id", "the id of a planned run"));
+            Reading<RunRecord> changed = change(record);
+            if (changed.IsTaken)
+                await store.SaveRunsAsync([changed.Value], record.State == RunState.Completed ? ItemState.Completed : ItemState.Planned, CancellationToken.None);
+            return changed;
+        });
+    }
+
+    private static InputFault Fault(string runId, string field, string found, string wanted) => new(Invariant($"run {runId}"), null, field, found, wanted);
+}
