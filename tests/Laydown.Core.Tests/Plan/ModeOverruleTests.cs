@@ -46,6 +46,15 @@ public sealed class ModeOverruleLawTests
             Assert.Equal(["print condition", "rows and layers", "cure", "heat", "grade", "detail", "fine text", "codes"], score.Points.Select(p => p.About));
     }
 
+    [Fact]
+    public void A_date_too_near_turns_no_mode_away_and_is_said()
+    {
+        ModeChoice late = Choose(null, Demand(Presses.Board()) with { Sheets = 100, MinutesLeft = 30 }).Value;
+        Assert.Equal(Choose(null).Value.ModeId, late.ModeId);
+        Assert.Contains(late.Reasons, r => r.StartsWith("Late: ", StringComparison.Ordinal));
+        Assert.DoesNotContain(Choose(null, Demand(Presses.Board()) with { Sheets = 100, MinutesLeft = 1e6 }).Value.Reasons, r => r.StartsWith("Late: ", StringComparison.Ordinal));
+    }
+
     internal static readonly Laydown.Press.Conditions.PrintCondition Condition = Presses.Condition(modes: ["quick", "slow", "hot"]);
 
     internal static Reading<ModeChoice> Choose(ModeOverrule? overrule, ModeDemand? demand = null, Stock? stock = null) =>

@@ -13,5 +13,8 @@ internal sealed record JudgedMode(Mode Mode, double Seconds, IReadOnlyList<ModeP
     public string? Cannot => Points.FirstOrDefault(p => p.Standing == ModeStanding.Out)?.Said;
 
     /// <summary>What of it is coarser than wished, bands apart; null where nothing is.</summary>
-    public string? Coarse => Points.FirstOrDefault(p => p.Standing == ModeStanding.Coarse && p.About != "solids and tints")?.Said;
+    public string? Coarse => Points.FirstOrDefault(p => p.Standing == ModeStanding.Coarse && p.About is not ("solids and tints" or "due date"))?.Said;
+
+    /// <summary>Why it is too slow for the due date; null where it is not.</summary>
+    public string? Late => Points.FirstOrDefault(p => p is { Standing: ModeStanding.Coarse, About: "due date" })?.Said;
 }

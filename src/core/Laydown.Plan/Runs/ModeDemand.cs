@@ -17,6 +17,12 @@ public sealed record ModeDemand(double ViewingDistanceM, double? SmallestTextPt,
     /// <summary>Most ink on one spot, all layers together, full laydowns.</summary>
     public double MaxInk { get; init; }
 
+    /// <summary>Sheets of the run.</summary>
+    public int Sheets { get; init; } = 1;
+
+    /// <summary>Minutes the press is worked until the run is due; null where nobody knows, then the date does not count.</summary>
+    public double? MinutesLeft { get; init; }
+
     /// <summary>Layers of each printed face; faces are printed one after the other, layers of a face in one go.</summary>
     public IReadOnlyList<int> LayersByFace => [.. Stack.Layers.GroupBy(l => l.Face).OrderBy(g => g.Key).Select(g => g.Count())];
 }

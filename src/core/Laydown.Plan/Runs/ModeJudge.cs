@@ -53,6 +53,8 @@ internal sealed class ModeJudge(PressDescription press, PrintCondition condition
 
         // Bands take longest to figure, so only modes that are not out already are asked.
         BandScore? score = points.TrueForAll(p => p.Standing == ModeStanding.Borne) ? bands?.Invoke(press, mode, demand) : null;
+        if (DueDate(seconds) is { } due)
+            points.Add(due);
         if (score is not null)
             points.Add(Point("solids and tints", score.IsBorne ? null : ModeStanding.Coarse, Bands(score)));
         return Ended(seconds, score);
@@ -82,6 +84,17 @@ internal sealed class ModeJudge(PressDescription press, PrintCondition condition
         return warm > stock.MaxTemperatureC
             ? Point("heat", ModeStanding.Out, Invariant($"{stock.Name} may reach {warm:0} °C under its lamps; it bears {stock.MaxTemperatureC:0} °C."))
             : Point("heat", null, Invariant($"{stock.Name} reaches at most {warm:0} °C of the {stock.MaxTemperatureC:0} °C it bears."));
+    }
+
+    // The date never turns a mode away: the fastest that bears the work is taken anyway. It says where that is not fast enough.
+    private ModePoint? DueDate(double seconds)
+    {
+        if (demand.MinutesLeft is not { } left)
+            return null;
+        double minutes = (press.Costs.SetUpMinutes * demand.LayersByFace.Count) + (seconds * demand.Sheets / 60);
+        return minutes > left
+            ? Point("due date", ModeStanding.Coarse, Invariant($"It takes {minutes:0} min; {press.Name} is worked {left:0} min until it is due."))
+            : Point("due date", null, Invariant($"{minutes:0} min of the {left:0} min {press.Name} is worked until it is due."));
     }
 
     private IEnumerable<ModePoint> Looks(Mode mode)

@@ -38,6 +38,8 @@ public static class RunPlanner
         {
             Stock = request.Stock,
             MaxInk = InkNeeds.HighestTotal(request),
+            Sheets = RunTimes.Goes(request),
+            MinutesLeft = request.MinutesLeft,
         };
     }
 }

@@ -50,6 +50,9 @@ public sealed record RunRequest(
     /// <summary>The sheets of one of its stocks.</summary>
     public IEnumerable<SheetLayout> SheetsOf(Stock stock) => Sheets.Where(s => StockOf(s) == stock);
 
+    /// <summary>Minutes the press is worked until the run is due; null where nobody knows.</summary>
+    public double? MinutesLeft { get; init; }
+
     /// <summary>The mode a person takes in place of the one proposed; null for none.</summary>
     public ModeOverrule? Overrule { get; init; }
 

@@ -17,7 +17,12 @@ public sealed class RunRequests(Catalogue catalogue)
         SheetLayouts.OnBelt(opened.Formed, new(layouts, [])).Then(belt => Reading.Of(new RunRequest(
             opened.Record.Run.Id, opened.Context.Press, opened.Context.InkSet, opened.Context.Stock, opened.Context.Condition, catalogue.Rates,
             opened.Record.Run.Stack, measured, layouts, belt)
-        { Bands = BandScores.Of, Overrule = opened.Record.Run.Mode.Overrule, Beside = opened.Context.Beside }));
+        {
+            Bands = BandScores.Of,
+            Overrule = opened.Record.Run.Mode.Overrule,
+            Beside = opened.Context.Beside,
+            MinutesLeft = DueTimes.MinutesLeft(catalogue, opened.Record.Run.Id, opened.Record.Run.PressId, opened.Record.Run.Due),
+        }));
 
     /// <summary>What a layout costs in the mode the run has; null where it cannot be reckoned.</summary>
     internal LayoutCost? CostOf(OpenedLayout opened, IReadOnlyList<SheetLayout> layouts, IReadOnlyList<PlannedItem> measured)

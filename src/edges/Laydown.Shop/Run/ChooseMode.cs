@@ -50,7 +50,12 @@ public sealed class ChooseMode(Catalogue catalogue, IShopStore store, PlanRuns p
 
     private RunRequest Request(Laydown.Plan.Runs.Run run, RunContext context, IReadOnlyList<PlannedItem> measured, ModeOverrule? overrule) => new(
         run.Id, context.Press, context.InkSet, context.Stock, context.Condition, catalogue.Rates, run.Stack, measured, run.Sheets, run.Belt)
-    { Bands = BandScores.Of, Overrule = overrule };
+    {
+        Bands = BandScores.Of,
+        Overrule = overrule,
+        Beside = context.Beside,
+        MinutesLeft = DueTimes.MinutesLeft(catalogue, run.Id, run.PressId, run.Due),
+    };
 
     private static IEnumerable<InputFault> Words(string runId, ModeOverrule overrule)
     {

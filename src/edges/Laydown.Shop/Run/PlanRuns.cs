@@ -83,9 +83,14 @@ public sealed class PlanRuns(Catalogue catalogue, IShopStore store, IInkMeasure 
         LaidOut? laid = Lay(group, measured, desk, cancellation);
         if (laid is null)
             return;
+        string id = desk.Numbers.Next();
         RunRequest request = new(
-            desk.Numbers.Next(), group.Press, group.InkSet, group.Stock, group.Condition, catalogue.Rates, group.Stack, measured, laid.Sheets, laid.Belt)
-        { Bands = BandScores.Of, Beside = [.. group.Beside.Where(s => s.Id != group.Stock.Id && laid.Sheets.Any(l => l.StockId == s.Id))] };
+            id, group.Press, group.InkSet, group.Stock, group.Condition, catalogue.Rates, group.Stack, measured, laid.Sheets, laid.Belt)
+        {
+            Bands = BandScores.Of,
+            Beside = [.. group.Beside.Where(s => s.Id != group.Stock.Id && laid.Sheets.Any(l => l.StockId == s.Id))],
+            MinutesLeft = DueTimes.MinutesLeft(catalogue, id, group.Press.Id, measured.Min(m => m.Item.Due)),
+        };
         Reading<Laydown.Plan.Runs.Run> planned = RunPlanner.Plan(request);
         if (planned.IsTaken)
             desk.Runs.Add(new(planned.Value, RunState.Waiting, await HashAsync(planned.Value, measured, desk, cancellation), null, [], null));
