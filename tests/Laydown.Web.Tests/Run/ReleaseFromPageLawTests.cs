@@ -15,7 +15,7 @@ public sealed class ReleaseFromPageLawTests(PageFixture fixture) : IClassFixture
         string id = run.Run.Id;
         double mm = fixture.Shop.Services.Catalogue.Stocks.First(s => s.Id == run.Run.StockId).ThicknessMm;
         IPage page = await fixture.OpenAsync($"/runs/{id}/set-up", scripts: scripts);
-        ILocator part = page.Locator("#release");
+        ILocator part = page.Locator("#let-go");
         ILocator readings = part.Locator("[name=thickness]");
         for (int i = 0; i < await readings.CountAsync(); i++)
             await readings.Nth(i).FillAsync(FormattableString.Invariant($"{mm}"));
@@ -25,20 +25,20 @@ public sealed class ReleaseFromPageLawTests(PageFixture fixture) : IClassFixture
         await part.GetByLabel("Checked by, a second person").FillAsync("Ada");
         if (run.Run.SetUp.ToBeSeen.Count > 0)
             await part.GetByRole(AriaRole.Checkbox).CheckAsync();
-        await part.GetByRole(AriaRole.Button, new() { Name = "Release to the press" }).ClickAsync();
+        await part.GetByRole(AriaRole.Button, new() { Name = "Let the run go to the press" }).ClickAsync();
 
         await Assertions.Expect(part).ToContainTextAsync("a second person");
         Assert.Equal("Ada", await part.GetByLabel("Measured by").InputValueAsync());
         Assert.Null((await fixture.Shop.Store.RunAsync(id, CancellationToken.None))!.LetGo);
 
         await part.GetByLabel("Checked by, a second person").FillAsync("Bo");
-        await part.GetByRole(AriaRole.Button, new() { Name = "Release to the press" }).ClickAsync();
+        await part.GetByRole(AriaRole.Button, new() { Name = "Let the run go to the press" }).ClickAsync();
         await Assertions.Expect(part).ToContainTextAsync("measured by Ada, checked by Bo");
         RunRecord released = (await fixture.Shop.Store.RunAsync(id, CancellationToken.None))!;
         Assert.True(released.LetGo!.HeadGap.Mm >= mm + 1.5);
 
-        await part.GetByRole(AriaRole.Button, new() { Name = "Take the release back" }).ClickAsync();
-        await Assertions.Expect(part.GetByRole(AriaRole.Button, new() { Name = "Release to the press" })).ToBeVisibleAsync();
+        await part.GetByRole(AriaRole.Button, new() { Name = "Take it back" }).ClickAsync();
+        await Assertions.Expect(part.GetByRole(AriaRole.Button, new() { Name = "Let the run go to the press" })).ToBeVisibleAsync();
         Assert.Null((await fixture.Shop.Store.RunAsync(id, CancellationToken.None))!.LetGo);
         await page.Context.CloseAsync();
     }

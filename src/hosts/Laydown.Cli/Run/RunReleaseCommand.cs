@@ -7,7 +7,7 @@ using Laydown.Shop.Run;
 
 namespace Laydown.Cli.Run;
 
-/// <summary><c>laydown run release ID</c>: lets a run go to the press once two people measured its sheet.</summary>
+/// <summary><c>laydown run let-go ID</c>: lets a run go to the press once two people measured its sheet.</summary>
 internal static class RunReleaseCommand
 {
     public static Command Make(Shared shared)
@@ -19,8 +19,8 @@ internal static class RunReleaseCommand
         Option<double> highest = new("--checked") { Description = "Highest thickness that the second person found, mm." };
         Option<string> checkedBy = new("--checked-by") { Description = "Who checked; a second person.", DefaultValueFactory = _ => "" };
         Option<bool> seen = new("--seen") { Description = "What must be seen of the edges is watched." };
-        Option<bool> back = new("--take-back") { Description = "Takes the release back; the sheet must be measured again." };
-        Command command = new("release", "Lets a run go to the press; the head height follows the highest point measured.") { id, thickness, edge, by, highest, checkedBy, seen, back };
+        Option<bool> back = new("--take-back") { Description = "Takes that back; the sheet must be measured again." };
+        Command command = new("let-go", "Lets a run go to the press; the head height follows the highest point measured.") { id, thickness, edge, by, highest, checkedBy, seen, back };
         command.SetAction((parsed, cancellation) => shared.InShopAsync(
             parsed,
             (shop, answer) => ActAsync(shop, answer, parsed.GetRequiredValue(id), parsed.GetValue(back) ? null : new(
@@ -36,13 +36,13 @@ internal static class RunReleaseCommand
             ? await shop.Release.TakeBackAsync(id, cancellation)
             : await shop.Release.ReleaseAsync(id, measured, cancellation);
         if (!done.IsTaken)
-            return answer.Fail(Environments.CodeFor(done.Faults), Invariant($"Run {id} was not {(measured is null ? "taken back" : "released")}; nothing was changed."), done.Faults);
+            return answer.Fail(Environments.CodeFor(done.Faults), Invariant($"Run {id} was not {(measured is null ? "taken back" : "let go")}; nothing was changed."), done.Faults);
         if (answer.AsJson)
-            answer.Json("release", new { runId = id, release = done.Value.LetGo });
+            answer.Json("let-go", new { runId = id, release = done.Value.LetGo });
         else if (done.Value.LetGo is { } release)
-            answer.Line(Invariant($"Run {id} is released. Set the heads to {release.HeadGap.Mm:0.0} mm over the belt: {release.Figures[0].Because}. {Cautions.Rule}"));
+            answer.Line(Invariant($"Run {id} may go to the press. Set the heads to {release.HeadGap.Mm:0.0} mm over the belt: {release.Figures[0].Because}. {Cautions.Rule}"));
         else
-            answer.Line(Invariant($"Run {id} is no longer released; measure again."));
+            answer.Line(Invariant($"Run {id} may no longer go to the press; measure again."));
         return ExitCodes.Done;
     }
 }

@@ -46,7 +46,7 @@ internal static class ReleaseForms
         return Page(id);
     }
 
-    private static IResult Page(string id) => Results.LocalRedirect(Invariant($"~/runs/{Uri.EscapeDataString(id)}/set-up#release"));
+    private static IResult Page(string id) => Results.LocalRedirect(Invariant($"~/runs/{Uri.EscapeDataString(id)}/set-up#let-go"));
 
     // What is no number becomes one that no sheet has, so that the check names the field.
     private static double Number(string? text) =>
