@@ -4,6 +4,7 @@ using Laydown.Shop.Colour;
 using Laydown.Shop.Layers;
 using Laydown.Shop.Layout;
 using Laydown.Shop.Orders;
+using Laydown.Shop.Press;
 using Laydown.Shop.Proof;
 using Laydown.Shop.Run;
 
@@ -69,6 +70,9 @@ public sealed record ShopServices(
 
     /// <summary>Shows passes and forecasts bands.</summary>
     public ShowPasses Passes => new(this, RunInks);
+
+    /// <summary>What it can do at its presses and in its stock room.</summary>
+    public required PressServices Press { get; init; }
 
     /// <summary>What it can do to look at made sheets.</summary>
     public required SheetServices Sheets { get; init; }

@@ -4,6 +4,7 @@ using Laydown.Intake.Colour;
 using Laydown.Intake.Layers;
 using Laydown.Intake.Layout;
 using Laydown.Intake.Orders;
+using Laydown.Intake.Press;
 using Laydown.Measures;
 using Laydown.Output.Charts;
 using Laydown.Output.Colour;
@@ -19,6 +20,7 @@ using Laydown.Shop.Colour;
 using Laydown.Shop.Layers;
 using Laydown.Shop.Layout;
 using Laydown.Shop.Orders;
+using Laydown.Shop.Press;
 using Laydown.Shop.Proof;
 using Laydown.Shop.Run;
 using Laydown.Store;
@@ -48,7 +50,9 @@ public static class Wiring
 
         SqliteShopStore store = new(place.StoreFile);
         await store.OpenAsync(cancellation);
-        return Reading.Of(Together(place, catalogue.Value, store, clock));
+        ShelvedStocks shelf = new(catalogue.Value.Stocks);
+        shelf.Follow(await new SqliteStockRoom(place.StoreFile).LotsAsync(cancellation));
+        return Reading.Of(Together(place, catalogue.Value with { Stocks = shelf }, store, clock));
     }
 
     /// <summary>Measures customers' files without a shop.</summary>
@@ -69,6 +73,9 @@ public static class Wiring
 
     /// <summary>Reads jobs, layouts and contours without a shop.</summary>
     public static IJobReader JobReader() => new JobReader();
+
+    /// <summary>Reads upkeep and stock rooms without a shop.</summary>
+    public static ICareFiles CareFiles() => new CareFiles();
 
     /// <summary>Writes layouts of jobs without a shop.</summary>
     public static ILayoutWriter LayoutWriter() => new LayoutWriter();
@@ -110,6 +117,7 @@ public static class Wiring
             Pictures = new ScreenPictures(),
             LayoutFiles = new LayoutWriter(),
             Dots = new DotFiles(new PlateStream(limits), clock, scratch),
+            Press = PressServices.Of(catalogue, store, new SqlitePressCareBook(place.StoreFile), new SqliteStockRoom(place.StoreFile), new PressPapers(), clock),
             Sheets = SheetServices.Of(place, catalogue, store, new PressPlanes(place.Pyramids), new LookPictures()),
         };
     }

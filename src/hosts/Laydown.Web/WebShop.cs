@@ -3,6 +3,7 @@ using Laydown.Web.Frame;
 using Laydown.Web.Http;
 using Laydown.Web.Layers;
 using Laydown.Web.Layout;
+using Laydown.Web.Press;
 using Laydown.Web.Proof;
 using Laydown.Web.Run;
 using Microsoft.AspNetCore.DataProtection;
@@ -94,6 +95,8 @@ public static class WebShop
         LayersInterface.Map(app);
         LayoutInterface.Map(app);
         LayoutReleaseInterface.Map(app);
+        CareInterface.Map(app);
+        CareForms.Map(app);
         ProofInterface.Map(app);
         ProofForms.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);

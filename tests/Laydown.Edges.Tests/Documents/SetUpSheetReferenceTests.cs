@@ -99,7 +99,7 @@ public sealed class SetUpSheetReferenceTests : IDisposable
     // Text may be broken into lines, so the first words are looked for.
     private static string Start(string sentence) => string.Join(' ', sentence.Split(' ').Take(4));
 
-    private static string? Decode(string graymap)
+    internal static string? Decode(string graymap)
     {
         byte[] bytes = File.ReadAllBytes(graymap);
         string head = System.Text.Encoding.ASCII.GetString(bytes, 0, 20);

@@ -4,6 +4,7 @@ using Laydown.Intake.Layers;
 using Laydown.Measures;
 using Laydown.Output.Charts;
 using Laydown.Output.Colour;
+using Laydown.Output.Documents;
 using Laydown.Output.Layers;
 using Laydown.Output.Pyramids;
 using Laydown.Plan.Orders;
@@ -11,6 +12,7 @@ using Laydown.Shop.Check;
 using Laydown.Shop.Colour;
 using Laydown.Shop.Layers;
 using Laydown.Shop.Orders;
+using Laydown.Shop.Press;
 using Laydown.Shop.Proof;
 using Laydown.Shop.Run;
 using Laydown.Store;
@@ -270,6 +272,7 @@ public sealed class DayLawTests : IDisposable
             layers,
             ProofServices.Of(bench.Folder, layers, new(bench.Catalogue, bench.Store, pairs), new SqliteProofStore(bench.Folder.StoreFile), bench.Clock))
         {
+            Press = PressServices.Of(bench.Catalogue, bench.Store, new SqlitePressCareBook(bench.Folder.StoreFile), new SqliteStockRoom(bench.Folder.StoreFile), new PressPapers(), bench.Clock),
             Sheets = SheetServices.Of(bench.Folder, bench.Catalogue, bench.Store, new PressPlanes(bench.Folder.Pyramids), new LookPictures()),
         };
         return await new WorkDay(services, bench.Clock).WorkAsync(ShopBench.Today, null, cancellation);

@@ -6,6 +6,6 @@ internal static class SamplePages
     public static readonly string[] All =
     [
         "/", "/orders", "/orders/TW-1041", "/orders/TW-1044", "/items/TW-1041-1", "/items/TW-1041-2", "/items/TW-1042-1", "/items/TW-1044-1", "/items/TW-1045-1",
-        "/runs", "/runs/R-20261126-01", "/runs/R-20261126-02", "/runs/R-20261126-01/set-up", "/runs/R-20261126-02/set-up", "/runs/R-20261126-01/layout", "/runs/R-20261126-03/layout", "/conditions", "/conditions/long-belt-boards", "/conditions/short-belt-boards", "/conditions/short-belt-boards/optics", "/named-colours", "/readings", "/looks/TW-1042-1", "/looks/TW-1042-1/L-2", "/looks/TW-1042-1/L-1?with=L-2", "/proof/open", "/proof/closed", "/proof/none", "/shop", "/design", "/items/none",
+        "/runs", "/runs/R-20261126-01", "/runs/R-20261126-02", "/runs/R-20261126-01/set-up", "/runs/R-20261126-02/set-up", "/runs/R-20261126-01/layout", "/runs/R-20261126-03/layout", "/conditions", "/conditions/long-belt-boards", "/conditions/short-belt-boards", "/conditions/short-belt-boards/optics", "/named-colours", "/readings", "/looks/TW-1042-1", "/looks/TW-1042-1/L-2", "/looks/TW-1042-1/L-1?with=L-2", "/proof/open", "/proof/closed", "/proof/none", "/shop", "/upkeep", "/upkeep/short-belt?days=30", "/stock", "/design", "/items/none",
     ];
 }

@@ -5,6 +5,7 @@ using Laydown.Intake.Layers;
 using Laydown.Intake.Orders;
 using Laydown.Output.Charts;
 using Laydown.Output.Colour;
+using Laydown.Output.Documents;
 using Laydown.Output.Layers;
 using Laydown.Output.Layout;
 using Laydown.Output.Pyramids;
@@ -14,6 +15,7 @@ using Laydown.Shop.Check;
 using Laydown.Shop.Colour;
 using Laydown.Shop.Layers;
 using Laydown.Shop.Orders;
+using Laydown.Shop.Press;
 using Laydown.Shop.Proof;
 using Laydown.Shop.Run;
 
@@ -78,6 +80,7 @@ internal sealed class SampleShop : IDisposable
         {
             Pictures = new ScreenPictures(),
             LayoutFiles = new LayoutWriter(),
+            Press = PressServices.Of(catalogue, store, new MemoryCareBook(), new MemoryStockRoom(), new PressPapers(), clock),
             Sheets = SheetServices.Of(folder, catalogue, store, new PressPlanes(folder.Pyramids), new LookPictures()),
         };
         SampleShop shop = new(folder.Root, services, store, files) { Proofs = proofs };

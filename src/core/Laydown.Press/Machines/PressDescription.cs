@@ -24,6 +24,7 @@ namespace Laydown.Press.Machines;
 /// <param name="NozzleStates">What the last nozzle pattern showed; channels not named, or null, are whole.</param>
 /// <param name="RollWeb">How rolls are run and cut across; null for 150 mm of lead and sections of any length.</param>
 /// <param name="FrontPins">Where pins of the front lay can stand, mm across the belt from its origin, ascending; null where a bar along the whole belt takes their place.</param>
+/// <param name="Care">How it is kept fit; null where the owner described nothing, then <see cref="PressCare.Usual"/> holds.</param>
 public sealed record PressDescription(
     string Id,
     string Name,
@@ -47,7 +48,8 @@ public sealed record PressDescription(
     DotPlacement? Placement = null,
     IReadOnlyList<NozzleState>? NozzleStates = null,
     RollWeb? RollWeb = null,
-    IReadOnlyList<double>? FrontPins = null)
+    IReadOnlyList<double>? FrontPins = null,
+    PressCare? Care = null)
 {
     /// <summary>How rolls are run: as described, else as most presses do.</summary>
     [System.Text.Json.Serialization.JsonIgnore]

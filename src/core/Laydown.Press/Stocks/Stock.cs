@@ -26,6 +26,8 @@ namespace Laydown.Press.Stocks;
 /// <param name="OtherSizeOf">For another size or an offcut of a board the shop keeps, or another width of a roll: that stock's id; orders name that, planning may take this one. Else null.</param>
 /// <param name="SpecificHeatJPerKgK">Specific heat, J/(kg·K), 100 to 5000; null where nobody knows, then a low one is taken.</param>
 /// <param name="ConductivityWPerMK">Conductivity of heat through the thickness, W/(m·K), 0.01 to 500; null where nobody knows, then a difference of the sides is taken.</param>
+/// <param name="ReorderAt">What must be free, or more is ordered: boards or blanks, of a roll metres; null where nobody watches.</param>
+/// <param name="OrderTo">Up to how much is ordered then; null for the point itself.</param>
 public sealed record Stock(
     string Id,
     string Name,
@@ -49,7 +51,9 @@ public sealed record Stock(
     int OnHand,
     string? OtherSizeOf = null,
     double? SpecificHeatJPerKgK = null,
-    double? ConductivityWPerMK = null)
+    double? ConductivityWPerMK = null,
+    int? ReorderAt = null,
+    int? OrderTo = null)
 {
     /// <summary>Width and length as it lies in the rack.</summary>
     [System.Text.Json.Serialization.JsonIgnore]

@@ -2,6 +2,8 @@ using Laydown.Artwork.Pages;
 using Laydown.Layout.Jobs;
 using Laydown.Plan.Calendar;
 using Laydown.Plan.Orders;
+using Laydown.Plan.StockRoom;
+using Laydown.Plan.Upkeep;
 using Laydown.Press.Conditions;
 using Laydown.Press.Inks;
 using Laydown.Press.Machines;
@@ -26,6 +28,8 @@ internal static class JsonKinds
         ["stock"] = typeof(Stock),
         ["print-condition"] = typeof(PrintCondition),
         ["calendar"] = typeof(ShopCalendar),
+        ["upkeep"] = typeof(UpkeepRequest),
+        ["stock-room"] = typeof(StockRoomFile),
         ["named-colours"] = typeof(ColourLibrary),
         ["order"] = typeof(Order),
         ["artwork"] = typeof(ArtworkFile),

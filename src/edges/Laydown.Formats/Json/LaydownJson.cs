@@ -10,7 +10,7 @@ namespace Laydown.Formats.Json;
 
 /// <summary>Reads and writes the product's records as JSON, each file with <c>"schema": "laydown/…"</c> and <c>"version": 1</c>.</summary>
 /// <remarks>
-/// Kinds: shop (<see cref="ShopFile"/>), calendar, press, ink set, ink optics, stock, print condition, order, artwork, stack, run, layout job, layout. Names in camelCase with the unit at
+/// Kinds: shop (<see cref="ShopFile"/>), calendar, upkeep, stock room, press, ink set, ink optics, stock, print condition, order, artwork, stack, run, layout job, layout. Names in camelCase with the unit at
 /// their end, enums as words, money as <c>{"cents": 1234}</c>, days as <c>2026-12-01</c>, UTF-8 without mark, two blanks, line feeds.
 /// What is read is checked against the published schema first; a field that the schema does not know is refused.
 /// </remarks>

@@ -22,9 +22,9 @@ public sealed class OrderReader : IOrderReader
                 faults.Add(new(file, null, path + "/id", item.Id, "an id that no other item of the order has"));
             if (item.Due < order.Received)
                 faults.Add(new(file, null, path + "/due", Invariant($"{item.Due:yyyy-MM-dd}"), Invariant($"a day not before {order.Received:yyyy-MM-dd}, when the order came")));
-            if (item.Build.White == Press.Stacks.WhiteSource.NamedSeparation && string.IsNullOrWhiteSpace(item.Build.WhiteSeparation))
+            if (item.Build.White == Laydown.Press.Stacks.WhiteSource.NamedSeparation && string.IsNullOrWhiteSpace(item.Build.WhiteSeparation))
                 faults.Add(new(file, null, path + "/build/whiteSeparation", "nothing", "the name of the separation that holds the white"));
-            if (item.Build.BlockOut == Press.Stacks.WhiteSource.NamedSeparation && string.IsNullOrWhiteSpace(item.Build.BlockOutSeparation))
+            if (item.Build.BlockOut == Laydown.Press.Stacks.WhiteSource.NamedSeparation && string.IsNullOrWhiteSpace(item.Build.BlockOutSeparation))
                 faults.Add(new(file, null, path + "/build/blockOutSeparation", "nothing", "the name of the separation that holds the block-out"));
             if (item.Build.White is not null && item.Build.WhitePercent <= 0)
                 faults.Add(new(file, null, path + "/build/whitePercent", Invariant($"{item.Build.WhitePercent}"), "over 0, as white is wanted"));

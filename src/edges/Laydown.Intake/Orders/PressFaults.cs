@@ -17,6 +17,7 @@ internal static class PressFaults
             .. Tanks(file, press),
             .. press.Modes.Index().SelectMany(m => ModeFaults(file, press, m.Index, m.Item)),
             .. NozzleFaults.Of(press, file),
+            .. CareFaults.Of(press, file),
         ];
 
     private static IEnumerable<InputFault> Zones(string file, PressDescription press)

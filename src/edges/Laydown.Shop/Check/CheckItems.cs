@@ -71,7 +71,7 @@ public sealed class CheckItems(ShopFolder folder, Catalogue catalogue, IShopStor
             Artwork = artwork,
             Faults = faults,
             Findings = findings,
-            Stack = press.Match<Press.Stacks.LayerStack?>(p => p.Stack, _ => null),
+            Stack = press.Match<Laydown.Press.Stacks.LayerStack?>(p => p.Stack, _ => null),
         };
     }
 

@@ -89,7 +89,7 @@ public sealed class ComputeLook(Catalogue catalogue, IShopStore store, IColourFi
         {
             (Scene day, Scene night) = press.Scenes();
             return Reading.Of(new Stack(
-                press.Stock, press.InkSet, catalogue.OpticsOf(press.Condition), Press.Stacks.SheetFace.First, day, night,
+                press.Stock, press.InkSet, catalogue.OpticsOf(press.Condition), Laydown.Press.Stacks.SheetFace.First, day, night,
                 [.. StackPlanes.Of(press.Stack, press.Condition, press.InkSet, withLightInks: true).Select(l => new AskedLayer(l.Face, [.. l.Inks.Select(i => i.Role)], 100))]));
         });
     }
@@ -124,5 +124,5 @@ public sealed class ComputeLook(Catalogue catalogue, IShopStore store, IColourFi
         Reading.Refused<Stack>(new InputFault(file, null, field, found, wanted));
 
     private sealed record Stack(
-        Stock Stock, InkSet Inks, InkOptics? Optics, Press.Stacks.SheetFace ViewedFrom, Scene Day, Scene Night, IReadOnlyList<AskedLayer> Layers);
+        Stock Stock, InkSet Inks, InkOptics? Optics, Laydown.Press.Stacks.SheetFace ViewedFrom, Scene Day, Scene Night, IReadOnlyList<AskedLayer> Layers);
 }

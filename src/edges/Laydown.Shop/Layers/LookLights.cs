@@ -28,7 +28,7 @@ public sealed class LookLights(Catalogue catalogue)
 
     /// <summary>The same from the parts.</summary>
     internal static Reading<LookOptics> Of(
-        IReadOnlyList<LookedLayer> layers, Stock stock, InkSet inks, InkOptics? optics, Press.Stacks.SheetFace viewedFrom, LookScene day, LookScene night) =>
+        IReadOnlyList<LookedLayer> layers, Stock stock, InkSet inks, InkOptics? optics, Laydown.Press.Stacks.SheetFace viewedFrom, LookScene day, LookScene night) =>
         StackLights.SheetOf(stock).Then(sheet => Reading.Of(new LookOptics(
             sheet,
             [.. layers.Select(l => new Laydown.Optics.Looks.LookLayer(

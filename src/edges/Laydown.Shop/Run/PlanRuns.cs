@@ -61,7 +61,7 @@ public sealed class PlanRuns(Catalogue catalogue, IShopStore store, IInkMeasure 
 
     // Pieces that must lie along the flutes and pieces that must lie across them cannot share a drawing of the sheet.
     private static IEnumerable<FormedRun> ByGrain(FormedRun run) => run.Items
-        .GroupBy(i => i.Ready.Item.UpAlongGrain is false && run.Stock.Grain != Press.Stocks.GrainDirection.None)
+        .GroupBy(i => i.Ready.Item.UpAlongGrain is false && run.Stock.Grain != Laydown.Press.Stocks.GrainDirection.None)
         .Select(g => run with { Items = [.. g] });
 
     private async Task PlanAsync(FormedRun group, Desk desk, CancellationToken cancellation)

@@ -14,7 +14,7 @@ internal static class PassesWords
         {
             HeadFigures head = face.Head;
             answer.Line(
-                Invariant($"{(face.Face == Press.Stacks.SheetFace.First ? "first" : "second")} face: {face.Layers} layer(s), {head.Passes} pass(es) of ") +
+                Invariant($"{(face.Face == Laydown.Press.Stacks.SheetFace.First ? "first" : "second")} face: {face.Layers} layer(s), {head.Passes} pass(es) of ") +
                 Invariant($"{head.Nozzles} nozzles {head.RowsBetweenNozzles} row(s) apart, feed {head.FeedRows} rows = {face.StepMm:0.00} mm, ") +
                 Invariant($"{face.Scans} scans, {(head.TwoWay ? "two-way" : "one-way")}, feather {head.FeatherNozzles} nozzles"));
             answer.Line(

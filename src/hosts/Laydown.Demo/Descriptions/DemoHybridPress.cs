@@ -11,7 +11,7 @@ internal static class DemoHybridPress
     private const int Nozzles = 720;
 
     /// <summary>Its description.</summary>
-    public static PressDescription Describe() => new(
+    public static PressDescription Describe() => Cared(new(
         Id: "long-belt",
         Name: "Long belt (invented)",
         Invented: true,
@@ -32,7 +32,10 @@ internal static class DemoHybridPress
         Modes: Modes(),
         Costs: new(Money.FromUnits(64.00), LoadSeconds: 42, UnloadSeconds: 24, LoadOverlapPercent: 80, SetUpMinutes: 11, SetUpInkMl: 1.4),
         Placement: new(FeedScaleUmPerM: 50, FeedJitterUm: 2, TwoWayUm: 12),
-        NozzleStates: [new("Y", [411], []), new("C", [], [new(96, 8)])]);
+        NozzleStates: [new("Y", [411], []), new("C", [], [new(96, 8)])]));
+
+    private static PressDescription Cared(PressDescription press) =>
+        press with { Care = PressCare.Usual(press) with { LongStop = new(FluidPerLitre: Money.FromUnits(31.00)) } };
 
     /// <summary>Zones one beside the other from the belt's origin.</summary>
     internal static IReadOnlyList<VacuumZone> Zones(params ReadOnlySpan<(string Id, double WidthMm)> widths)

@@ -12,7 +12,7 @@ internal static class DemoStocks
     private static IEnumerable<Stock> Boards() =>
     [
         new("fluted-5", "Fluted board, white, 5 mm", true, StockKind.Board, "polypropylene, fluted",
-            1220, 2440, 5, 0.3, 12, 1000, 0.9, 120, 80, GrainDirection.AlongLength, SheetLight.Opal, 78, 14, Money.FromUnits(14.20), 46, null, 1800, 0.06),
+            1220, 2440, 5, 0.3, 12, 1000, 0.9, 120, 80, GrainDirection.AlongLength, SheetLight.Opal, 78, 14, Money.FromUnits(14.20), 46, null, 1800, 0.06, ReorderAt: 20, OrderTo: 60),
         new("fluted-3", "Fluted board, white, 3.5 mm", true, StockKind.Board, "polypropylene, fluted",
             1500, 3000, 3.5, 0.3, 18, 620, 0.8, 120, 80, GrainDirection.AlongWidth, SheetLight.Opal, 72, 20, Money.FromUnits(16.90), 12, null, 1800, 0.06),
         new("foamed-pvc-3", "Foamed PVC board, 3 mm", true, StockKind.Board, "PVC, foamed",
@@ -26,7 +26,7 @@ internal static class DemoStocks
     private static IEnumerable<Stock> Sheets() =>
     [
         new("acrylic-clear-5", "Clear acrylic, 5 mm", true, StockKind.Board, "acrylic, cast",
-            1525, 2050, 5, 0.9, 4, 5950, 3.2, 70, 70, GrainDirection.None, SheetLight.Clear, 7.5, 92, Money.FromUnits(118.00), 6, null, 1470, 0.19),
+            1525, 2050, 5, 0.9, 4, 5950, 3.2, 70, 70, GrainDirection.None, SheetLight.Clear, 7.5, 92, Money.FromUnits(118.00), 6, null, 1470, 0.19, ReorderAt: 4, OrderTo: 10),
         new("acrylic-clear-5-offcut", "Clear acrylic, 5 mm, offcut 1010 × 740 mm", true, StockKind.Board, "acrylic, cast",
             1010, 740, 5, 0.9, 4, 5950, 3.2, 70, 70, GrainDirection.None, SheetLight.Clear, 7.5, 92, Money.FromUnits(14.10), 1, "acrylic-clear-5", 1470, 0.19),
         new("acrylic-opal-3", "Opal acrylic, 3 mm", true, StockKind.Board, "acrylic, cast, opal",

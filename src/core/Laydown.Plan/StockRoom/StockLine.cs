@@ -1,0 +1,15 @@
+namespace Laydown.Plan.StockRoom;
+
+/// <summary>One stock in the room, all its lots of full size together.</summary>
+/// <param name="StockId">The stock.</param>
+/// <param name="Name">Name for people.</param>
+/// <param name="Unit">What is counted: boards, blanks or m.</param>
+/// <param name="OnHand">What is there.</param>
+/// <param name="Reserved">What of it is kept back for runs.</param>
+/// <param name="Free">What is neither kept back nor missing.</param>
+/// <param name="Wanted">What planned runs need beyond what is kept back for them.</param>
+/// <param name="ReorderAt">Level from which more is ordered, or null.</param>
+/// <param name="ToOrder">What to order: up to the level wanted, or, without one, what planned runs lack; 0 for nothing.</param>
+/// <param name="Lots">Lots of it in the room.</param>
+public sealed record StockLine(
+    string StockId, string Name, string Unit, decimal OnHand, decimal Reserved, decimal Free, decimal Wanted, int? ReorderAt, decimal ToOrder, int Lots);

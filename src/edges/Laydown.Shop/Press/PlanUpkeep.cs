@@ -1,0 +1,57 @@
+using Laydown.Measures;
+using Laydown.Plan.Calendar;
+using Laydown.Plan.Upkeep;
+using Laydown.Press.Conditions;
+using Laydown.Press.Inks;
+using Laydown.Press.Machines;
+using Laydown.Shop.Orders;
+
+namespace Laydown.Shop.Press;
+
+/// <summary>Plans the upkeep of a press of the shop along its planned runs.</summary>
+/// <param name="catalogue">What the shop has.</param>
+/// <param name="store">Its runs.</param>
+/// <param name="book">What was read and done at the presses.</param>
+public sealed class PlanUpkeep(Catalogue catalogue, IShopStore store, IPressCareBook book)
+{
+    /// <summary>Days that are planned when nobody says.</summary>
+    public const int UsualDays = 14;
+
+    /// <summary>The plan, or why there is none.</summary>
+    /// <remarks>Runs are taken one after the other through the shifts, earliest due first.</remarks>
+    /// <param name="pressId">The press.</param>
+    /// <param name="from">Start of the time planned.</param>
+    /// <param name="days">How long, days: 1 to 370.</param>
+    /// <param name="cancellation">Ends the work.</param>
+    public async Task<Reading<UpkeepPlan>> PlanAsync(string pressId, DateTimeOffset from, int days, CancellationToken cancellation) =>
+        (await RequestAsync(pressId, from, days, cancellation)).Then(r => UpkeepPlanner.Plan(r, "upkeep"));
+
+    /// <summary>What the plan is made from, for a file of its own.</summary>
+    public async Task<Reading<UpkeepRequest>> RequestAsync(string pressId, DateTimeOffset from, int days, CancellationToken cancellation)
+    {
+        List<InputFault> faults = [];
+        PressDescription? press = catalogue.Presses.FirstOrDefault(p => string.Equals(p.Id, pressId, StringComparison.Ordinal));
+        if (press is null)
+            faults.Add(new("upkeep", null, "pressId", pressId, "one of " + string.Join(", ", catalogue.Presses.Select(p => p.Id))));
+        if (catalogue.Calendar is null)
+            faults.Add(new("calendar.json", null, "file", "no such file", "the shifts and holidays of the shop"));
+        if (days is < 1 or > UpkeepRequest.MostDays)
+            faults.Add(new("upkeep", null, "days", Invariant($"{days}"), Invariant($"1 to {UpkeepRequest.MostDays}")));
+        if (faults.Count > 0)
+            return Reading.Refused<UpkeepRequest>(faults);
+
+        OpenTimes open = new(catalogue.Calendar!);
+        DateTimeOffset to = from.AddDays(days);
+        PressCarePage? page = await book.ReadAsync(pressId, cancellation);
+        IEnumerable<Laydown.Plan.Runs.Run> runs = (await WaitingRuns.OfAsync(store, cancellation)).Where(r => r.PressId == pressId);
+        (IReadOnlyList<PressUse> uses, _) = PressUses.Place(runs.Select(r => (r, (DateTimeOffset?)null)), press!, open.Between(from, to, pressId));
+        return Reading.Of(new UpkeepRequest(
+            press!, InksOf(press!), catalogue.Rates, catalogue.Calendar!, page?.State ?? new(pressId, from, [], []), page?.Packs ?? [], uses, from, to));
+    }
+
+    private InkSet InksOf(PressDescription press)
+    {
+        PrintCondition? condition = catalogue.Conditions.FirstOrDefault(c => c.PressId == press.Id);
+        return catalogue.InkSets.FirstOrDefault(s => s.Id == condition?.InkSetId) ?? catalogue.InkSets[0];
+    }
+}

@@ -1,0 +1,29 @@
+using Laydown.Shop.Orders;
+
+namespace Laydown.Shop.Press;
+
+/// <summary>What the shop can do at its presses and in its stock room.</summary>
+/// <param name="Upkeep">Plans the upkeep of a press.</param>
+/// <param name="Read">Writes down what was read and done at a press.</param>
+/// <param name="Book">What was written down.</param>
+/// <param name="Stock">Shows the stock room.</param>
+/// <param name="Receive">Takes goods in.</param>
+/// <param name="Move">Does moves in the room.</param>
+/// <param name="RunStock">Keeps back and takes the stock of runs.</param>
+/// <param name="Labels">Makes labels.</param>
+public sealed record PressServices(
+    PlanUpkeep Upkeep, ReadPress Read, IPressCareBook Book, ShowStock Stock, ReceiveStock Receive, MoveStock Move, RunStock RunStock, StockLabels Labels)
+{
+    /// <summary>All of it for one shop.</summary>
+    /// <param name="catalogue">What the shop has; its stocks follow the room where they are <see cref="ShelvedStocks"/>.</param>
+    /// <param name="store">What it remembers.</param>
+    /// <param name="book">What was read and done at its presses.</param>
+    /// <param name="room">Its stock room.</param>
+    /// <param name="papers">Writes labels.</param>
+    /// <param name="clock">Tells the time.</param>
+    public static PressServices Of(Catalogue catalogue, IShopStore store, IPressCareBook book, IStockRoom room, IPressPapers papers, TimeProvider clock)
+    {
+        MoveStock move = new(catalogue, room);
+        return new(new(catalogue, store, book), new(catalogue, book, clock), book, new(catalogue, store, room), new(catalogue, move, clock), move, new(catalogue, store, move, clock), new(catalogue, room, papers));
+    }
+}

@@ -1,0 +1,50 @@
+using Laydown.Cli.Words;
+using Laydown.Plan.Runs;
+using Laydown.Plan.Upkeep;
+
+namespace Laydown.Cli.Press;
+
+/// <summary>Tells a plan of upkeep in lines.</summary>
+internal static class UpkeepWords
+{
+    private const int MostTasks = 40;
+
+    public static void Tell(Answer answer, UpkeepPlan plan)
+    {
+        answer.Line(Invariant($"{plan.PressId}, {plan.From:yyyy-MM-dd HH:mm} to {plan.To:yyyy-MM-dd HH:mm}: {plan.Uses.Select(u => u.RunId).Distinct().Count()} runs, {plan.Care.Count} care tasks, {plan.LongStops.Count} long stops."));
+        foreach (string warning in plan.Warnings)
+            answer.Line("! " + warning);
+        answer.Table(["tank", "ink", "now, ml", "used, ml", "poured, ml", "at the end, ml"], plan.Tanks.Select(t => (IReadOnlyList<string>)
+            [t.TankId, InkWords.Of(t.Role), Ml(t.Levels[0].LevelMl), Ml(t.UsedMl), Ml(t.TopUps.Sum(p => p.Ml)), Ml(t.Levels[^1].LevelMl)]), named: true);
+        answer.Table(["top up", "tank", "ml", "run", "when", "lots"], plan.Tanks.SelectMany(t => t.TopUps).OrderBy(t => t.At).Select(t => (IReadOnlyList<string>)
+            [When(t.At), t.TankId, Ml(t.Ml), t.RunId ?? "–", t.WhilePrinting ? "while printing" : "before it", string.Join(", ", t.Lots.Select(l => l.Lot).DefaultIfEmpty("none on the shelf"))]), named: true);
+        answer.Table(["order", "bottles", "ml missing", "by"], plan.Inks.Where(i => i.Packs > 0).Select(i => (IReadOnlyList<string>)
+            [InkWords.Of(i.Role), Invariant($"{i.Packs}"), Ml(i.MissingMl), Invariant($"{i.OrderBy:yyyy-MM-dd}")]), named: true);
+        answer.Table(["care", "what", "minutes", "by", "because"], plan.Care.Take(MostTasks).Select(c => (IReadOnlyList<string>)
+            [When(c.At), c.Name + (c.InterruptsRun is { } run ? Invariant($" (pause run {run})") : ""), Invariant($"{c.Minutes:0.#}"), c.By, c.Because]), named: true);
+        if (plan.Care.Count > MostTasks)
+            answer.Line(Invariant($"and {plan.Care.Count - MostTasks} more care tasks; --json lists all."));
+        foreach (LongStop stop in plan.LongStops)
+            Stop(answer, stop);
+    }
+
+    private static void Stop(Answer answer, LongStop stop)
+    {
+        answer.Line(Invariant($"Long stop {When(stop.Start)} to {When(stop.End)}: {stop.Hours:0.##} h, over {stop.LimitHours:0.##} h ({stop.Source})."));
+        foreach (LongStopOption option in stop.Options)
+        {
+            answer.Line(Invariant($"  {option.Name}: {option.Cost}{(ReferenceEquals(option, stop.Options[0]) ? ", the cheapest" : "")}"));
+            if (option.FillAt is { } fill)
+                answer.Line(Invariant($"    fill {string.Join(", ", option.Lines.Where(l => l.FluidMl > 0).Select(l => l.ChannelId))} at {When(fill)}, {Ml(option.Lines.Sum(l => l.FluidMl))} ml, {option.Lines.Sum(l => l.FillMinutes):0} min; back from {When(option.BackAt ?? stop.End)}, {option.Lines.Sum(l => l.BackMinutes):0} min, ready {When(option.ReadyAt)}"));
+            foreach (ShortRun run in option.ShortRuns)
+                answer.Line(Invariant($"    short run {When(run.At)}{(run.InShift ? "" : ", a visit outside the shifts")}"));
+        }
+
+        foreach (string caution in stop.Cautions)
+            answer.Line("  caution: " + caution);
+    }
+
+    private static string When(DateTimeOffset at) => Invariant($"{at:ddd yyyy-MM-dd HH:mm}");
+
+    private static string Ml(double ml) => Invariant($"{ml:0}");
+}

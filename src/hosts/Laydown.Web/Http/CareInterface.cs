@@ -1,0 +1,53 @@
+using System.Text.Json;
+using Laydown.Measures;
+using Laydown.Plan.StockRoom;
+using Laydown.Shop;
+using Laydown.Shop.Press;
+
+namespace Laydown.Web.Http;
+
+/// <summary>Upkeep and stock room over HTTP.</summary>
+public static class CareInterface
+{
+    /// <summary>Answers below <c>/api/upkeep</c> and <c>/api/stock</c>.</summary>
+    public static void Map(IEndpointRouteBuilder routes)
+    {
+        RouteGroupBuilder api = routes.MapGroup("/api").DisableAntiforgery();
+        api.MapGet("/upkeep/{press}", PlanAsync);
+        api.MapPost("/upkeep/{press}/reading", (string press, HttpContext context, ShopServices shop) => WithAsync<PressReading>(
+            context, async reading => (await shop.Press.Read.WriteAsync(press, reading, context.RequestAborted)).Match(p => ShopInterface.Answer("press-care", p), Refused)));
+        api.MapGet("/stock", async (ShopServices shop, CancellationToken cancellation) => ShopInterface.Answer("stock-room-view", await shop.Press.Stock.ShowAsync(cancellation)));
+        api.MapPost("/stock/receive", (HttpContext context, ShopServices shop) => WithAsync<GoodsIn>(
+            context, async goods => Told(await shop.Press.Receive.ReceiveAsync(goods, context.RequestAborted))));
+        api.MapPost("/stock/moves", (HttpContext context, ShopServices shop) => WithAsync<IReadOnlyList<StockMove>>(
+            context, async moves => Told(await shop.Press.Move.DoAsync(_ => Reading.Of(moves), context.RequestAborted))));
+        api.MapPost("/stock/runs/{run}/{step}", RunAsync);
+    }
+
+    private static async Task<IResult> PlanAsync(string press, int? days, ShopServices shop, TimeProvider clock, CancellationToken cancellation) =>
+        (await shop.Press.Upkeep.PlanAsync(press, clock.GetUtcNow(), days ?? PlanUpkeep.UsualDays, cancellation)).Match(p => ShopInterface.Answer("upkeep-plan", p), Refused);
+
+    private static async Task<IResult> RunAsync(string run, string step, string? by, string? place, ShopServices shop, CancellationToken cancellation) =>
+        Enum.TryParse(step, ignoreCase: true, out RunStockStep what) && Enum.IsDefined(what)
+            ? Told(await shop.Press.RunStock.DoAsync(run, what, by ?? "operator", place, cancellation))
+            : Refused([new("stock room", null, "step", step.Length > 40 ? step[..40] : step, "reserve, release or take")]);
+
+    private static async Task<IResult> WithAsync<T>(HttpContext context, Func<T, Task<IResult>> answer)
+        where T : class
+    {
+        try
+        {
+            return await JsonSerializer.DeserializeAsync<T>(context.Request.Body, ShopJson.Compact, context.RequestAborted) is { } body
+                ? await answer(body)
+                : Refused([new("body", null, "/", "null", "an object as JSON")]);
+        }
+        catch (JsonException failure)
+        {
+            return Refused([new("body", null, failure.Path ?? "/", failure.Message, "JSON as the guide of upkeep and stock room shows it")]);
+        }
+    }
+
+    private static IResult Told(Reading<StockChange> change) => change.Match(c => ShopInterface.Answer("stock-change", c), Refused);
+
+    private static IResult Refused(IReadOnlyList<InputFault> faults) => ShopInterface.Answer("faults", new { Faults = faults }, StatusCodes.Status400BadRequest);
+}

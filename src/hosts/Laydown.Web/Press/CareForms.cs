@@ -1,0 +1,86 @@
+using System.Globalization;
+using Laydown.Measures;
+using Laydown.Plan.StockRoom;
+using Laydown.Plan.Upkeep;
+using Laydown.Shop;
+using Laydown.Shop.Press;
+using Microsoft.AspNetCore.Antiforgery;
+
+namespace Laydown.Web.Press;
+
+/// <summary>Forms of upkeep and stock room, plain, so that they work without script; each ends with the page it came from.</summary>
+public static class CareForms
+{
+    /// <summary>Takes the forms in and answers with labels.</summary>
+    public static void Map(IEndpointRouteBuilder routes)
+    {
+        routes.MapPost("/upkeep/{press}/reading", ReadingAsync);
+        routes.MapPost("/stock/receive", ReceiveAsync);
+        routes.MapPost("/stock/lot", LotAsync);
+        routes.MapPost("/stock/runs/{run}", RunAsync);
+        routes.MapGet("/stock/labels.pdf", LabelsAsync);
+    }
+
+    private static async Task<IResult> ReadingAsync(string press, HttpContext context, IAntiforgery guard, ShopServices shop)
+    {
+        if (!await guard.IsRequestValidAsync(context))
+            return Results.BadRequest();
+        IFormCollection form = await context.Request.ReadFormAsync(context.RequestAborted);
+        List<TankState> tanks = [];
+        foreach ((string name, string words) in form.Where(f => f.Key.StartsWith("level-", StringComparison.Ordinal) && f.Value.ToString().Length > 0).Select(f => (f.Key[6..], f.Value.ToString())))
+            tanks.Add(new(name, Number(words) ?? double.NaN));
+        PressReading reading = new(tanks, null, form["hours"].ToString() is { Length: > 0 } hours ? Number(hours) ?? double.NaN : 0, [.. form["done"].OfType<string>()]);
+        Reading<PressCarePage> page = await shop.Press.Read.WriteAsync(press, reading, context.RequestAborted);
+        return Back(Invariant($"~/upkeep/{Uri.EscapeDataString(press)}"), page.Faults, "tanks");
+    }
+
+    private static async Task<IResult> ReceiveAsync(HttpContext context, IAntiforgery guard, ShopServices shop)
+    {
+        if (!await guard.IsRequestValidAsync(context))
+            return Results.BadRequest();
+        IFormCollection form = await context.Request.ReadFormAsync(context.RequestAborted);
+        GoodsIn goods = new(
+            form["stock"].ToString(), Amount(form["quantity"].ToString()), form["place"].ToString(), form["by"].ToString(),
+            form["maker"].ToString() is { Length: > 0 } maker ? maker : null, Number(form["width"].ToString()), Number(form["length"].ToString()));
+        return Back("~/stock", (await shop.Press.Receive.ReceiveAsync(goods, context.RequestAborted)).Faults, "lots");
+    }
+
+    private static async Task<IResult> LotAsync(HttpContext context, IAntiforgery guard, ShopServices shop, TimeProvider clock)
+    {
+        if (!await guard.IsRequestValidAsync(context))
+            return Results.BadRequest();
+        IFormCollection form = await context.Request.ReadFormAsync(context.RequestAborted);
+        if (!Enum.TryParse(form["kind"].ToString(), ignoreCase: true, out StockMoveKind kind) || kind is not (StockMoveKind.Count or StockMoveKind.Consume or StockMoveKind.Receive or StockMoveKind.Place))
+            return Results.BadRequest();
+        decimal quantity = kind == StockMoveKind.Place ? 0 : Amount(form["quantity"].ToString());
+        StockMove move = new(kind, form["lot"].ToString(), quantity, clock.GetUtcNow(), form["by"].ToString(), Why: form["why"].ToString() is { Length: > 0 } why ? why : null,
+            Place: kind == StockMoveKind.Place ? form["place"].ToString() : null);
+        return Back("~/stock", (await shop.Press.Move.DoAsync(_ => Reading.Of<IReadOnlyList<StockMove>>([move]), context.RequestAborted)).Faults, "lots");
+    }
+
+    private static async Task<IResult> RunAsync(string run, HttpContext context, IAntiforgery guard, ShopServices shop)
+    {
+        if (!await guard.IsRequestValidAsync(context))
+            return Results.BadRequest();
+        IFormCollection form = await context.Request.ReadFormAsync(context.RequestAborted);
+        return Enum.TryParse(form["step"].ToString(), ignoreCase: true, out RunStockStep step) && Enum.IsDefined(step)
+            ? Back("~/stock", (await shop.Press.RunStock.DoAsync(run, step, "operator", null, context.RequestAborted)).Faults, "runs")
+            : Results.BadRequest();
+    }
+
+    private static async Task<IResult> LabelsAsync(string? lots, ShopServices shop, CancellationToken cancellation)
+    {
+        string[] ids = (lots ?? "").Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+        return (await shop.Press.Labels.MakeAsync(ids, cancellation)).Match(
+            pdf => Results.File(pdf, "application/pdf", "stock-labels.pdf"), _ => Results.NotFound());
+    }
+
+    // What cannot be read as a number is refused by the rules like any other quantity that cannot be.
+    private static decimal Amount(string words) => decimal.TryParse(words, NumberStyles.Float, CultureInfo.InvariantCulture, out decimal amount) ? amount : -1;
+
+    private static double? Number(string words) => double.TryParse(words, NumberStyles.Float, CultureInfo.InvariantCulture, out double number) ? number : null;
+
+    private static IResult Back(string page, IReadOnlyList<InputFault> faults, string place) => faults.Count == 0
+        ? Results.LocalRedirect(Invariant($"{page}#{place}"))
+        : Results.LocalRedirect(Invariant($"{page}?refused={Uri.EscapeDataString(faults[0].ToString())}"));
+}
