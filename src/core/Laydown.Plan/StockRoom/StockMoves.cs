@@ -17,8 +17,10 @@ public static class StockMoves
     {
         Dictionary<string, StockLot> room = lots.ToDictionary(l => l.Id, StringComparer.Ordinal);
         List<string> touched = [];
-        foreach ((int i, StockMove move) in moves.Index())
+        foreach ((int i, StockMove? move) in moves.Index())
         {
+            if (string.IsNullOrWhiteSpace(move?.LotId))
+                return Reading.Refused<StockChange>(new InputFault("stock room", null, Invariant($"/moves/{i}/lotId"), "nothing", "a lot of the room, or a new one"));
             StockLot? lot = room.GetValueOrDefault(move.LotId);
             List<InputFault> faults = [.. Faults(move, lot, stocks, Invariant($"/moves/{i}"))];
             if (faults.Count > 0)
