@@ -1,6 +1,8 @@
 using Laydown.Measures;
+using NetTopologySuite.Algorithm.Locate;
 using NetTopologySuite.Geometries;
 using NetTopologySuite.Operation.Buffer;
+using NetTopologySuite.Operation.Distance;
 using NetTopologySuite.Operation.OverlayNG;
 using NetTopologySuite.Operation.Valid;
 
@@ -10,6 +12,9 @@ namespace Laydown.Geometry.Shapes;
 public sealed class Shape
 {
     private readonly NetTopologySuite.Geometries.Geometry area;
+
+    // Made when first asked for; the same whoever makes it.
+    private IndexedFacetDistance? facets;
 
     private Shape(NetTopologySuite.Geometries.Geometry area) => this.area = area;
 
@@ -76,8 +81,13 @@ public sealed class Shape
     {
         if (IsEmpty || Inner(other).IsEmpty)
             throw new ArgumentException("Nearest points: found an empty shape; wanted two with area.", nameof(other));
-        Coordinate[] points = NetTopologySuite.Operation.Distance.DistanceOp.NearestPoints(area, other.area);
-        return (new(points[0].X, points[0].Y), new(points[1].X, points[1].Y));
+
+        // From edge to edge through a tree of edges; where one lies within the other and touches no edge of it, a corner belongs to both.
+        facets ??= new(area);
+        Coordinate[] points = facets.NearestPoints(other.area);
+        Coordinate? common = points[0].Equals2D(points[1]) ? null : Within(other) ?? other.Within(this);
+        PointMm here = new((common ?? points[0]).X, (common ?? points[0]).Y);
+        return (here, common is null ? new(points[1].X, points[1].Y) : here);
     }
 
     /// <summary>Outer rings of all parts.</summary>
@@ -85,6 +95,10 @@ public sealed class Shape
 
     /// <summary>Holes of all parts.</summary>
     public IReadOnlyList<Outline> Holes() => [.. Polygons().SelectMany(p => p.InteriorRings).Select(Ring)];
+
+    // A corner of the other that lies within this one; null where none does.
+    private Coordinate? Within(Shape other) => other.Polygons().Select(p => p.Coordinate)
+        .FirstOrDefault(c => area.EnvelopeInternal.Contains(c) && SimplePointInAreaLocator.Locate(c, area) == Location.Interior);
 
     private static Outline Ring(LineString ring) => Outline.Of([.. ring.Coordinates.Select(c => new PointMm(c.X, c.Y))], closed: true);
 

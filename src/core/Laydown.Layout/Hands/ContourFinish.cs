@@ -26,9 +26,28 @@ internal sealed class ContourFinish(IReadOnlyList<HandSheet> kept, HandRules rul
             .. kept.Select((s, i) => ContourPlaces.Stock(Invariant($"{i}"), s.Repeats, 0, s.Spots, rules)),
             ContourPlaces.Stock(Bare, null, 1, [], rules),
         ];
-        Action<ContourResult>? told = better is null ? null : r => better(Written(r));
-        return Written(ContourLayout.Solve(ContourProblem.On(stocks, rules.GapMm, wanted), search, told, stop));
+
+        // At once, the printed rectangles around what is locked; contours are only told where they do better.
+        IReadOnlyList<HandSheet> best = [];
+        (int, int, double) rank = (int.MaxValue, 0, 0);
+        Offer(FinishRest.Walked(kept, rules, new SearchRules(search.Seed, 0), null, stop));
+        Offer(Written(ContourLayout.Solve(ContourProblem.On(stocks, rules.GapMm, wanted), search, r => Offer(Written(r)), stop)));
+        return best;
+
+        void Offer(IReadOnlyList<HandSheet> found)
+        {
+            (int, int, double) now = RankOf(found);
+            if (now.CompareTo(rank) >= 0 && best.Count > 0)
+                return;
+            (best, rank) = (found, now);
+            better?.Invoke(found);
+        }
     }
+
+    // Copies without a place, sheets, and of equal ones the larger rest in one piece.
+    private (int Missing, int Sheets, double Bare) RankOf(IReadOnlyList<HandSheet> sheets) => (
+        HandSheets.Missing(sheets, rules).Sum(), sheets.Sum(s => s.Repeats),
+        -sheets.SelectMany(s => BareRests.Of(s, rules)).Select(o => Math.Round(o.Size.AreaM2, 3)).DefaultIfEmpty(0).Max());
 
     private IReadOnlyList<HandSheet> Written(ContourResult result)
     {

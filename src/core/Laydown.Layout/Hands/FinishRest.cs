@@ -48,7 +48,8 @@ public static class FinishRest
     internal static IReadOnlyList<HandSheet> Kept(IReadOnlyList<HandSheet> sheets) =>
         [.. sheets.Select(s => s with { Spots = [.. s.Spots.Where(p => p.Locked)] }).Where(s => s.Spots.Count > 0)];
 
-    private static IReadOnlyList<HandSheet> Walked(
+    /// <summary>By the walk over orders of packing.</summary>
+    internal static IReadOnlyList<HandSheet> Walked(
         IReadOnlyList<HandSheet> sheets, HandRules rules, SearchRules search, Action<IReadOnlyList<HandSheet>>? better, CancellationToken stop)
     {
         var table = FinishTable.Of(sheets, rules);

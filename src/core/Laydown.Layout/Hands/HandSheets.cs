@@ -55,7 +55,7 @@ public static class HandSheets
             foreach (HandSpot spot in sheet.Spots)
             {
                 int copy = copies[spot.PieceId] = copies.GetValueOrDefault(spot.PieceId) + 1;
-                placements.Add(new(spot.PieceId, copy, rules.PlaceOf(spot), spot.Turned, rules.Find(spot.PieceId)!.Part, spot.Angle, spot.Locked));
+                placements.Add(new(spot.PieceId, copy, rules.PlaceOf(spot), spot.Turned, rules.Find(spot.PieceId)!.Part, spot.Angle, spot.Locked, rules.Find(spot.PieceId)!.SeamBleedMm));
             }
 
             // The first sheet's copies are numbered; its repeats use up the numbers that follow.

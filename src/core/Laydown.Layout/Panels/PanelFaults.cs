@@ -16,6 +16,8 @@ internal static class PanelFaults
             return Fault(request, "size", Invariant($"{graphic}"), "sides over 0 mm, up to 100 m");
         if (!IsWhole(wish.OverlapLeastMm, -1000, 1000) || !IsWhole(wish.OverlapMostMm, wish.OverlapLeastMm, 1000))
             return Fault(request, "overlapLeastMm, overlapMostMm", Invariant($"{wish.OverlapLeastMm} to {wish.OverlapMostMm} mm"), "whole mm from −1000 to 1000, the most not under the least");
+        if (!(wish.SeamBleedMm is >= 0 and <= 50) || (wish.SeamBleedMm > 0 && (wish.OverlapLeastMm != 0 || wish.OverlapMostMm != 0)))
+            return Fault(request, "seamBleedMm", Invariant($"{wish.SeamBleedMm} mm with overlaps of {wish.OverlapLeastMm} to {wish.OverlapMostMm} mm"), "0 to 50 mm, and over 0 only at butt joints, with an overlap of 0");
         if (!IsWhole(wish.LeastWidthMm, 1, MostSideMm))
             return Fault(request, "leastWidthMm", Invariant($"{wish.LeastWidthMm} mm"), "whole mm from 1 to 100 000");
         if (wish.Widths == PanelWidths.Given && (wish.GivenMm is not { Count: > 0 and <= AxisSplit.MostPanels } || wish.GivenMm.Any(g => !IsWhole(g, 1, MostSideMm))))

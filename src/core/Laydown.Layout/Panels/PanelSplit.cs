@@ -50,7 +50,7 @@ public static class PanelSplit
             throw new ArgumentException(Invariant($"{piece.Id}: found a panel; wanted a whole graphic."), nameof(piece));
         return plan.Panels.Count == 1
             ? [piece]
-            : [.. plan.Panels.Select(p => new Piece(Invariant($"{piece.Id}/{p.Number}"), p.Part.Size, 0, piece.Quantity, plan.Turned, p.Part))];
+            : [.. plan.Panels.Select(p => new Piece(Invariant($"{piece.Id}/{p.Number}"), plan.Printed(p).Size, 0, piece.Quantity, plan.Turned, plan.Printed(p), plan.SeamBleedMm))];
     }
 
     private static Piece Panel(Piece piece, int index, double width, double overlap, double height) => new(

@@ -14,6 +14,7 @@ namespace Laydown.Layout.Panels;
 /// <param name="Pattern">Which way the graphic is parted.</param>
 /// <param name="StaggerMm">Bricks: least distance between the seams of two columns that are neighbours, mm.</param>
 /// <param name="FromRight">Whether panels are hung and numbered from the right; each lies over those hung before it.</param>
+/// <param name="SeamBleedMm">At butt joints, what each panel shows beyond the seam, mm, trimmed off at the seam, so that no bare edge shows where cutting errs; 0 to 50, 0 for none. Only without overlap.</param>
 public sealed record PanelWish(
     double OverlapLeastMm = 20,
     double OverlapMostMm = 20,
@@ -27,4 +28,5 @@ public sealed record PanelWish(
     int ElsewhereCost = 10_000,
     PanelPattern Pattern = PanelPattern.Columns,
     double StaggerMm = 100,
-    bool FromRight = false);
+    bool FromRight = false,
+    double SeamBleedMm = 0);

@@ -18,6 +18,7 @@ public static class Panelling
         if (PanelFaults.Of(request) is { } fault)
             return Reading.Refused<PanelPlan>(fault);
         PanelCandidate? best = null;
+        request = request with { Most = LessSeams(request) };
         foreach (bool turned in (ReadOnlySpan<bool>)[false, true])
         {
             if (turned && !request.MayTurn)
@@ -30,6 +31,14 @@ public static class Panelling
         }
 
         return best is null ? Reading.Refused<PanelPlan>(PanelFaults.NoPlan(request)) : Reading.Of(Plan(request, best));
+    }
+
+    // What is printed beyond seams takes room on the stock: reckoned on both sides, also of the outermost, so that no panel is too long. A graphic that fits has no seam.
+    private static SizeMm LessSeams(PanelRequest request)
+    {
+        double both = 2 * request.Wish.SeamBleedMm;
+        bool fits = request.Graphic.FitsIn(request.Most) || (request.MayTurn && request.Graphic.Turned().FitsIn(request.Most));
+        return fits && request.Wish.Widths != PanelWidths.Given ? request.Most : new(Math.Max(0, request.Most.WidthMm - both), Math.Max(0, request.Most.HeightMm - both));
     }
 
     private static IReadOnlyList<PanelPattern> Patterns(PanelPattern wanted) =>
@@ -83,6 +92,6 @@ public static class Panelling
     private static PanelPlan Plan(PanelRequest request, PanelCandidate best)
     {
         IEnumerable<IReadOnlyList<RectMm>> columns = request.Wish.FromRight ? best.Parts.Reverse() : best.Parts;
-        return PanelPlan.Of(request.Graphic, best.Turned, [.. columns.SelectMany(c => c)]) with { SeamCost = best.Cost };
+        return PanelPlan.Of(request.Graphic, best.Turned, [.. columns.SelectMany(c => c)]) with { SeamCost = best.Cost, SeamBleedMm = request.Wish.SeamBleedMm };
     }
 }

@@ -9,4 +9,5 @@ namespace Laydown.Layout.Sheets;
 /// <param name="Quantity">How many; at least 1.</param>
 /// <param name="MayTurn">Whether it may lie turned by 90° (false where flute, grain or picture forbid it).</param>
 /// <param name="Part">For a panel, the part of the item's printed picture it shows, mm from that picture's lower left corner; null for the whole.</param>
-public sealed record Piece(string Id, SizeMm Printed, double BleedMm, int Quantity, bool MayTurn, RectMm? Part = null);
+/// <param name="SeamBleedMm">For a panel that butts its neighbours, what it shows of them beyond each seam, contained in <paramref name="Part"/>, mm.</param>
+public sealed record Piece(string Id, SizeMm Printed, double BleedMm, int Quantity, bool MayTurn, RectMm? Part = null, double SeamBleedMm = 0);

@@ -11,8 +11,10 @@ namespace Laydown.Layout.Sheets;
 /// <param name="Part">For a panel, the part of the item's printed picture shown; null for the whole.</param>
 /// <param name="AngleDegrees">How far it is turned counter-clockwise, degrees: 0, 90, 180 or 270; left out, 90 where it lies on its side, else 0.</param>
 /// <param name="Locked">Whether a person put it there, so that no search may move it.</param>
+/// <param name="SeamBleedMm">For a panel that butts its neighbours, what it shows of them beyond each seam, contained in <paramref name="Part"/>, mm: trimmed off at the seam; 0 for none.</param>
 public sealed record Placement(
-    string PieceId, int Copy, RectMm Place, bool Turned, RectMm? Part = null, double AngleDegrees = 0, bool Locked = false)
+    string PieceId, int Copy, RectMm Place, bool Turned, RectMm? Part = null, double AngleDegrees = 0, bool Locked = false,
+    double SeamBleedMm = 0)
 {
     /// <summary>How far it is turned counter-clockwise, degrees: 0, 90, 180 or 270.</summary>
     public double AngleDegrees { get; init; } = Taken(AngleDegrees, Turned);
@@ -20,6 +22,18 @@ public sealed record Placement(
     /// <summary>The same in quarters of a turn counter-clockwise, 0 to 3.</summary>
     [JsonIgnore]
     public int QuarterTurns => (int)AngleDegrees / 90;
+
+    /// <summary>For a panel, the part of the picture it shows up to its seams; null for the whole.</summary>
+    /// <param name="picture">Size of the whole printed picture, mm: its own edges are no seams.</param>
+    public RectMm? PartToSeams(SizeMm picture)
+    {
+        if (Part is not { } part || SeamBleedMm <= 0)
+            return Part;
+        double left = part.XMm > 1e-6 ? part.XMm + SeamBleedMm : part.XMm, low = part.YMm > 1e-6 ? part.YMm + SeamBleedMm : part.YMm;
+        double right = part.RightMm < picture.WidthMm - 1e-6 ? part.RightMm - SeamBleedMm : part.RightMm;
+        double top = part.TopMm < picture.HeightMm - 1e-6 ? part.TopMm - SeamBleedMm : part.TopMm;
+        return new(left, low, Math.Max(0, right - left), Math.Max(0, top - low));
+    }
 
     // Layouts written before angles were kept say only whether a piece lies on its side.
     private static double Taken(double angle, bool turned) => (angle, turned) switch

@@ -21,7 +21,7 @@ public static class HangingWords
         ArgumentNullException.ThrowIfNull(plan);
         string seams = plan.Seams.Any(s => s.OverlapMm > 0)
             ? "hatched: shown by both; strong line: edge that lies over"
-            : plan.Seams.Any(s => s.OverlapMm < 0) ? "broken: gaps of the frames" : "panels butt";
+            : plan.Seams.Any(s => s.OverlapMm < 0) ? "broken: gaps of the frames" : plan.SeamBleedMm > 0 ? Invariant($"panels butt: each is trimmed by {plan.SeamBleedMm:0.##} mm at its seams first") : "panels butt";
         return Invariant($"{seams} · mm from {(bleedMm > 0 ? "the finished edge (broken)" : "the edge of the print")}");
     }
 

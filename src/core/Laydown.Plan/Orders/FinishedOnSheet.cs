@@ -41,7 +41,7 @@ public sealed class FinishedOnSheet
         ArgumentNullException.ThrowIfNull(item);
         ArgumentNullException.ThrowIfNull(placement);
         PictureOnSheet picture = new(placement, item.Printed, mirrored);
-        RectMm finished = new(item.BleedMm, item.BleedMm, item.WidthMm, item.HeightMm), part = picture.Part;
+        RectMm finished = new(item.BleedMm, item.BleedMm, item.WidthMm, item.HeightMm), part = placement.PartToSeams(item.Printed) ?? picture.Part;
         double left = Math.Max(finished.XMm, part.XMm), right = Math.Min(finished.RightMm, part.RightMm);
         double low = Math.Max(finished.YMm, part.YMm), high = Math.Min(finished.TopMm, part.TopMm);
         if (right <= left || high <= low)

@@ -149,6 +149,7 @@ internal static class SchemaRules
 
         // Panels, marks, steps.
         ["overlapLeastMm"] = From(-1000, 1000),
+        ["PanelWish.seamBleedMm"] = From(0, 50),
         ["overlapMostMm"] = From(-1000, 1000),
         ["givenMm"] = Both(Entries(1, 200), Each(From(1, 100_000))),
         ["leastWidthMm"] = From(1, 100_000),

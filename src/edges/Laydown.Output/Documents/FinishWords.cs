@@ -17,7 +17,7 @@ internal static class FinishWords
     private static NamedValue Panels(string itemId, PanelPlan plan)
     {
         IReadOnlyList<double> overlaps = [.. plan.Seams.Select(s => Math.Round(s.OverlapMm, 1)).Distinct().Order()];
-        string seams = overlaps.Count switch { 0 => "", 1 => Invariant($", overlap {overlaps[0]:0.#} mm"), _ => Invariant($", overlaps {overlaps[0]:0.#} to {overlaps[^1]:0.#} mm") };
+        string seams = overlaps.Count switch { 0 => "", 1 when plan.SeamBleedMm > 0 => Invariant($", butting, each trimmed by {plan.SeamBleedMm:0.##} mm at its seams"), 1 => Invariant($", overlap {overlaps[0]:0.#} mm"), _ => Invariant($", overlaps {overlaps[0]:0.#} to {overlaps[^1]:0.#} mm") };
         return new("Panels", Invariant($"{itemId}: {plan.Panels.Count}{seams}; printed in the order of their numbers, all the same way up, in one go: do not stop between them. {Sentence(HangingWords.Order(plan))}"));
     }
 

@@ -60,7 +60,7 @@ public sealed class OpenLayout(Catalogue catalogue, IShopStore store, LookShelf?
         PieceOutline[] outlines = [.. run.Sheets.SelectMany(s => s.Outlines ?? []).DistinctBy(o => o.PieceId, StringComparer.Ordinal)];
         return new(
             pieces, roll ? new(first.Sheet.WidthMm, leftMm) : first.Sheet, first.EdgeMarginMm, GapOf(formed),
-            SheetLayouts.ProcessOf([.. formed.Items.Select(i => i.Ready.Item)]))
+            outlines.Length > 0 ? CutProcess.Free : SheetLayouts.ProcessOf([.. formed.Items.Select(i => i.Ready.Item)]))
         {
             IsRoll = roll,
             LeadMm = roll ? formed.Press.Web.LeadMm : 0,
@@ -78,7 +78,7 @@ public sealed class OpenLayout(Catalogue catalogue, IShopStore store, LookShelf?
 
     private static Piece PieceOf(Placement placed, int quantity, Item? item, Stock stock) => new(
         placed.PieceId, placed.Turned ? placed.Place.Size.Turned() : placed.Place.Size, placed.Part is null ? item?.BleedMm ?? 0 : 0, quantity,
-        MayTurn: placed.Part is null && (item?.UpAlongGrain is null || stock.Grain == GrainDirection.None), placed.Part);
+        MayTurn: placed.Part is null && (item?.UpAlongGrain is null || stock.Grain == GrainDirection.None), placed.Part, placed.SeamBleedMm);
 
     private static InputFault? Closed(RunRecord record) => record.State == RunState.InProgress
         ? new(Invariant($"run {record.Run.Id}"), null, "state", "its press files are being made", "a run that is not being made; cancel the making, or wait for its end")

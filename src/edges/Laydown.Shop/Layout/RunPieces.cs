@@ -12,9 +12,15 @@ namespace Laydown.Shop.Layout;
 internal sealed class RunPieces
 {
     private readonly Dictionary<string, EdgeRoom> rooms;
+    private readonly Dictionary<string, double> seamBleeds = new(StringComparer.Ordinal);
     private readonly HashSet<string> onSide = new(StringComparer.Ordinal);
 
-    private RunPieces(IEnumerable<Item> items) => rooms = items.ToDictionary(i => i.Id, PieceRoom.Of, StringComparer.Ordinal);
+    private RunPieces(IReadOnlyList<Item> items)
+    {
+        rooms = items.ToDictionary(i => i.Id, PieceRoom.Of, StringComparer.Ordinal);
+        foreach (Item item in items.Where(i => i.Panels?.SeamBleedMm > 0))
+            seamBleeds[item.Id] = item.Panels!.SeamBleedMm;
+    }
 
     /// <summary>The pieces, with their room.</summary>
     public IReadOnlyList<Piece> Pieces { get; private set; } = [];
@@ -29,7 +35,7 @@ internal sealed class RunPieces
     /// <param name="parts">Whether items are parted at all.</param>
     public static RunPieces Of(FormedRun run, IReadOnlyList<FormedItem> items, SizeMm most, Func<Item, bool> parts)
     {
-        RunPieces all = new(items.Select(i => i.Ready.Item));
+        RunPieces all = new([.. items.Select(i => i.Ready.Item)]);
         List<Piece> pieces = [];
         List<UnplacedPiece> unparted = [];
         foreach (FormedItem formed in items)
@@ -83,6 +89,9 @@ internal sealed class RunPieces
 
     private Placement Printed(Placement placement)
     {
+        // Panels that butt show some of their neighbours beyond the seam; what of it is trimmed goes with the placement.
+        if (placement.Part is not null && seamBleeds.GetValueOrDefault(SheetLayouts.ItemIdOf(placement.PieceId)) is > 0 and var seam)
+            placement = placement with { SeamBleedMm = seam };
         Placement lying = onSide.Contains(placement.PieceId) ? placement with { Turned = true, AngleDegrees = 90 } : placement;
         return PieceRoom.Shrunk(lying, rooms[SheetLayouts.ItemIdOf(placement.PieceId)]);
     }

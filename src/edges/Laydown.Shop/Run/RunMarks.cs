@@ -44,8 +44,9 @@ public static class RunMarks
 
     private static PanelPlan PlanOf(IReadOnlyList<Placement> panels)
     {
-        IReadOnlyList<RectMm> parts = [.. panels.Select(p => p.Part ?? default)];
-        return PanelPlan.Of(new(parts.Max(p => p.RightMm), parts.Max(p => p.TopMm)), panels[0].Turned, parts);
+        IReadOnlyList<RectMm> printed = [.. panels.Select(p => p.Part ?? default)];
+        SizeMm graphic = new(printed.Max(p => p.RightMm), printed.Max(p => p.TopMm));
+        return PanelPlan.Of(graphic, panels[0].Turned, [.. panels.Select(p => p.PartToSeams(graphic) ?? default)]) with { SeamBleedMm = panels[0].SeamBleedMm };
     }
 
     private static MarkedPiece? MarkedOf(RunContext context, SheetLayout sheet, Placement placement)

@@ -1,7 +1,7 @@
 // Dragging by mouse, pen and finger. A finger takes a piece by a tap first, so that the page can still be scrolled over the drawing.
 import { contourOf, shape } from "./layout-draw.js";
 
-const STARTS_PX = 4, REACH_PX = 10;
+const STARTS_PX = 4, REACH_PX = 10, EDGE_PX = 48;
 
 export class LayoutPointer {
   constructor(desk) {
@@ -33,12 +33,13 @@ export class LayoutPointer {
     event.preventDefault();
     const held = desk.here.spots[spot];
     desk.bench.setPointerCapture(event.pointerId);
-    this.drag = { id: event.pointerId, spot, from: this.place(event), at: [held.xMm, held.yMm], px: [event.clientX, event.clientY], began: false, sheets: desk.now.sheets, locked: held.locked };
+    this.drag = { id: event.pointerId, spot, from: this.place(event), at: [held.xMm, held.yMm], px: [event.clientX, event.clientY], scrolled: window.scrollY, began: false, sheets: desk.now.sheets, locked: held.locked };
   }
   move(event) {
     const drag = this.drag, desk = this.desk;
     if (!drag || event.pointerId !== drag.id) return;
-    const by = [event.clientX - drag.px[0], event.clientY - drag.px[1]];
+    drag.latest = event;
+    const by = [event.clientX - drag.px[0], event.clientY - drag.px[1] + window.scrollY - drag.scrolled];
     if (!drag.began && Math.hypot(...by) < STARTS_PX) return;
     if (drag.locked) {
       this.cancel();
@@ -52,7 +53,23 @@ export class LayoutPointer {
     piece?.classList.add("dragged");
     piece?.setAttribute("transform", `translate(${by[0]} ${by[1]})`);
     this.over(event);
+    this.roll(drag);
     desk.talk.glance({ sheets: drag.sheets, edit: this.edit(drag) }, (answer) => { if (this.drag === drag) this.shadow(drag, answer); });
+  }
+  // Held near the upper or lower edge of the window, a piece takes the page along, so that boards out of sight are reached.
+  roll(drag) {
+    if (drag.rolling) return;
+    const step = () => {
+      const { clientY: y } = drag.latest, within = y >= 0 && y <= window.innerHeight;
+      const by = !within ? 0 : y < EDGE_PX ? y - EDGE_PX : y > window.innerHeight - EDGE_PX ? y - window.innerHeight + EDGE_PX : 0;
+      drag.rolling = this.drag === drag && by !== 0;
+      if (!drag.rolling) return;
+      const before = window.scrollY;
+      window.scrollBy(0, Math.max(-24, Math.min(24, by / 2)));
+      if (window.scrollY !== before) this.move(drag.latest);
+      requestAnimationFrame(step);
+    };
+    step();
   }
   edit(drag) {
     return { verb: "move", sheet: this.desk.sheet, spot: drag.spot, xMm: drag.wanted[0], yMm: drag.wanted[1], reachMm: Math.min(60, REACH_PX / this.desk.view.k) };
