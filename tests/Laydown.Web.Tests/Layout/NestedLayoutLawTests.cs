@@ -26,10 +26,10 @@ public sealed class NestedLayoutLawTests(PageFixture fixture) : IClassFixture<Pa
         await HandLayoutLawTests.PressAsync(page, "n", "on board 1");
         double x = double.Parse(await page.GetByLabel("From left, mm").InputValueAsync(), CultureInfo.InvariantCulture);
 
-        // Five millimetres are the gap: one less is told with what is there, and keeps from saving.
-        await HandLayoutLawTests.PressAsync(page, "ArrowUp", "is 4 mm from .*; wanted at least 5 mm");
+        // The drawing lies: to the right is up the board. Five millimetres are the gap: one less is told with what is there, and keeps from saving.
+        await HandLayoutLawTests.PressAsync(page, "ArrowRight", "is 4 mm from .*; wanted at least 5 mm");
         await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Save layout" })).ToBeDisabledAsync();
-        await HandLayoutLawTests.PressAsync(page, "ArrowDown", "No conflict");
+        await HandLayoutLawTests.PressAsync(page, "ArrowLeft", "No conflict");
         await HandLayoutLawTests.PressAsync(page, "l", "is locked");
         await page.GetByRole(AriaRole.Button, new() { Name = "Finish around what is locked" }).ClickAsync();
         await Assertions.Expect(page.Locator("[data-search]")).ToHaveTextAsync(new Regex("Layout \\d+ after"));
@@ -52,7 +52,7 @@ public sealed class NestedLayoutLawTests(PageFixture fixture) : IClassFixture<Pa
         await Assertions.Expect(HandLayoutLawTests.Told(page)).ToHaveTextAsync(new Regex("^Taken back by Ines Alder"));
         await page.Locator("[data-bench]").FocusAsync();
         await HandLayoutLawTests.PressAsync(page, "n", "on board 1");
-        await HandLayoutLawTests.PressAsync(page, "r", "turned to");
+        await HandLayoutLawTests.PressAsync(page, "l", "is no longer locked");
         await page.Context.CloseAsync();
     }
 

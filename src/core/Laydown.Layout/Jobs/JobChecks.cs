@@ -93,14 +93,14 @@ public static class JobChecks
     private static JobFault FaultOf(SheetFlaw flaw, JobSheet sheet, LyingPiece[] lying, SheetRoom room, double marginMm)
     {
         string one = Name(sheet.Spots[flaw.Pieces[0]]), apart = Invariant($"at least {room.GapMm:0.###} mm");
-        string distance = flaw.SharedMm2 > 0 ? Invariant($"an overlap of {flaw.SharedMm2:0.###} mm²") : Invariant($"{Math.Max(0, flaw.ApartMm):0.####} mm");
+        string distance = flaw.SharedMm2 > 0 ? Invariant($"an overlap of {flaw.SharedMm2:0.###} mm²") : Invariant($"{Math.Max(0, flaw.ApartMm):0.####} mm apart");
         return flaw.Kind switch
         {
             SheetFlawKind.Overlap or SheetFlawKind.Gap => new(Invariant($", pieces {one} and {Name(sheet.Spots[flaw.Pieces[1]])}"), distance, apart + " apart"),
             SheetFlawKind.Outside => new(
                 Invariant($", piece {one}"), Invariant($"within {Words(lying[flaw.Pieces[0]].Box)}"),
                 Invariant($"within the stock less {marginMm:0.###} mm: {Words(room.Inside)}")),
-            SheetFlawKind.KeepOut => new(Invariant($", piece {one}"), Invariant($"{distance}, with the keep-out {Words(flaw.Where)}"), apart + " from it"),
+            SheetFlawKind.KeepOut => new(Invariant($", piece {one}"), Invariant($"{distance}, from the keep-out {Words(flaw.Where)}"), apart + " apart"),
             _ => new("", Invariant($"{flaw.Pieces.Count} pieces that no cut from edge to edge parts"), "a layout that cuts from edge to edge take apart"),
         };
     }
