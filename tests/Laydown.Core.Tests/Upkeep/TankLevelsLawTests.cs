@@ -136,7 +136,15 @@ public sealed class TankLevelsLawTests
 
         // 3900 ml used of 1500, 200 stay: 2600 are asked for, poured in whole bottles; 400 are there.
         Assert.Equal((3900.0, 3000.0, 400.0, 2600.0, 3), (cyan.UsedMl, cyan.PouredMl, cyan.OnShelfMl, cyan.MissingMl, cyan.Packs));
-        Assert.Equal(new DateOnly(2026, 6, 7), cyan.OrderBy);
+        Assert.Equal((new DateOnly(2026, 6, 7), new DateOnly(2026, 6, 10)), (cyan.OrderBy, cyan.NeededOn));
+    }
+
+    [Fact]
+    public void Ink_that_cannot_come_in_time_is_told_as_late()
+    {
+        UpkeepPlan plan = UpkeepPlanner.Plan(Cares.Request(Cares.Press(), Cares.At(1, 6), Cares.At(12, 18), Cares.Use("R-1", Cares.At(2, 8), 8, 2000))).Value;
+        Assert.Equal((new DateOnly(2026, 6, 1), new DateOnly(2026, 6, 2)), (plan.Inks[0].OrderBy, plan.Inks[0].NeededOn));
+        Assert.Contains(plan.Warnings, w => w.Contains("which is late: it is poured 2026-06-02", StringComparison.Ordinal));
     }
 
     private static TankPlan Plan(bool whilePrinting, params PressUse[] uses)

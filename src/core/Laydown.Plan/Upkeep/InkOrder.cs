@@ -10,6 +10,7 @@ namespace Laydown.Plan.Upkeep;
 /// <param name="ExpiredMl">Ink on the shelf that has expired by the end without being poured, ml: not to be poured.</param>
 /// <param name="MissingMl">What the shelf lacks for the pouring, ml.</param>
 /// <param name="Packs">Bottles to order, whole.</param>
-/// <param name="OrderBy">Day by which to order, so that they are there when they are poured; null where nothing is ordered.</param>
+/// <param name="OrderBy">Day by which to order, so that they are there when they are poured, not before the start of the plan; null where nothing is ordered.</param>
+/// <param name="NeededOn">Day on which the first of it is poured; null where nothing is ordered.</param>
 public sealed record InkOrder(
-    InkRole Role, double UsedMl, double PouredMl, double OnShelfMl, double ExpiredMl, double MissingMl, int Packs, DateOnly? OrderBy);
+    InkRole Role, double UsedMl, double PouredMl, double OnShelfMl, double ExpiredMl, double MissingMl, int Packs, DateOnly? OrderBy, DateOnly? NeededOn = null);

@@ -31,6 +31,7 @@ internal sealed class InkShelf
         {
             List<TopUp> topUps = [.. g.SelectMany(p => p.TopUps).OrderBy(t => t.At)];
             double missing = topUps.Sum(t => t.MissingMl);
+            DateOnly? needed = topUps.Find(t => t.MissingMl > SlackMl) is { } first ? dayOf(first.At) : null;
             return new InkOrder(
                 g.Key,
                 g.Sum(p => p.UsedMl),
@@ -39,7 +40,8 @@ internal sealed class InkShelf
                 lots.Where(l => l.Pack.Role == g.Key && l.Pack.Expires < dayOf(to)).Sum(l => l.Left),
                 missing,
                 (int)Math.Ceiling((missing - SlackMl) / packMl),
-                topUps.Find(t => t.MissingMl > SlackMl) is { } first ? dayOf(first.At).AddDays(-leadDays) : null);
+                needed?.AddDays(-leadDays) < dayOf(from) ? dayOf(from) : needed?.AddDays(-leadDays),
+                needed);
         })];
 
     private TopUp Draw(TopUp topUp, InkRole role)

@@ -78,7 +78,7 @@ public static class UpkeepPlanner
         }
 
         foreach (InkOrder order in inks.Where(i => i.Packs > 0))
-            yield return Invariant($"{InkWords.Of(order.Role)}: {order.MissingMl:0} ml are missing on the shelf; order {order.Packs} by {order.OrderBy:yyyy-MM-dd}.");
+            yield return Invariant($"{InkWords.Of(order.Role)}: {order.MissingMl:0} ml are missing on the shelf; order {order.Packs} by {order.OrderBy:yyyy-MM-dd}{(order.NeededOn?.AddDays(-request.Care.LeadDays) < order.OrderBy ? Invariant($", which is late: it is poured {order.NeededOn:yyyy-MM-dd}") : "")}.");
         DateOnly end = DateOnly.FromDateTime(open.At(request.To).Date);
         foreach (TankState read in request.State.Tanks.Where(t => t.Expires < end))
             yield return Invariant($"Ink in tank {read.TankId}, lot {read.Lot ?? "not written down"}, may be printed until {read.Expires:yyyy-MM-dd}, before the end of this plan.");
