@@ -27,6 +27,9 @@ public sealed class LayoutCommandLawTests
             """{ "id": "s", "kind": "board", "widthMm": 500, "heightMm": 300, "price": 10, "edgeMarginMm": 5, "keepOutsMm": [{ "xMm": 0, "yMm": 0, "widthMm": 60, "heightMm": 40 }] }""") },
         { "contours on a roll", JobBench.Job($$"""{ "id": "star", "quantity": 6, {{Star}}, "anglesDegrees": [0] }""",
             """{ "id": "r", "kind": "roll", "widthMm": 400, "heightMm": 5000, "price": 3, "edgeMarginMm": 10 }""", "\"gapMm\": 5, \"leadInMm\": 30, \"leadOutMm\": 20") },
+        { "two rolls", JobBench.Job("""{ "id": "a", "quantity": 7, "widthMm": 300, "heightMm": 200 }, { "id": "b", "quantity": 5, "widthMm": 410, "heightMm": 90, "stockId": "mesh" }""",
+            """{ "id": "film", "kind": "roll", "widthMm": 700, "heightMm": 30000, "pricePerMetre": 3 }, { "id": "mesh", "kind": "roll", "widthMm": 500, "heightMm": 30000, "pricePerMetre": 2 }""",
+            "\"gapMm\": 5, \"process\": \"guillotine\", \"leadInMm\": 100, \"leadOutMm\": 50, \"rollsSideBySide\": 2, \"centreGapMm\": 30, \"acrossMm\": 1300, \"longestSectionMm\": 900") },
     };
 
     [Theory, MemberData(nameof(Jobs))]
@@ -99,6 +102,31 @@ public sealed class LayoutCommandLawTests
                 Assert.Equal((500 * 300) - pieces, read[^1], 0.5);
             }
         }
+    }
+
+    [Fact]
+    public async Task Rolls_side_by_side_are_cut_across_between_their_pieces_in_every_drawing()
+    {
+        using JobBench bench = new();
+        string path = bench.Write("job.json", Jobs().Select(r => r.Data.Item2).ElementAt(5));
+        await bench.RunAsync(CancellationToken.None, "layout", "make", path, "--iterations", "60", "--workers", "1");
+        string folder = Path.Combine(bench.Folder, "job-layout");
+        XNamespace ns = "http://www.w3.org/2000/svg";
+        int cuts = 0;
+        foreach (string file in Directory.GetFiles(folder, "*.svg"))
+        {
+            var svg = XElement.Load(file);
+            GeometryFactory factory = new();
+            Area[] pieces = [.. svg.Elements(ns + "g").Single(g => (string?)g.Attribute("id") == "Cutting").Elements(ns + "path").Select(p => Ring(factory, (string)p.Attribute("d")!))];
+            double[] across = [.. svg.Elements(ns + "g").Where(g => (string?)g.Attribute("id") == "CutAcross").Elements(ns + "path")
+                .Select(p => double.Parse(((string)p.Attribute("d")!).Split(' ', 'L')[1], System.Globalization.CultureInfo.InvariantCulture))];
+            Assert.All(across, y => Assert.All(pieces, p => Assert.InRange(factory.CreateLineString([new(0, y), new(2000, y)]).Distance(p), 2.5 - 0.002, 1e9)));
+            string dxf = await File.ReadAllTextAsync(Path.ChangeExtension(file, "dxf"), TestContext.Current.CancellationToken);
+            Assert.Equal(across.Length, dxf.Split("POLYLINE\r\n  8\r\nCUT_ACROSS\r\n").Length - 1);
+            cuts += across.Length;
+        }
+
+        Assert.True(cuts > 0);
     }
 
     private static void Distances(XElement svg, double gap)

@@ -9,6 +9,9 @@ namespace Laydown.Layout.Jobs;
 /// <summary>Jobs with contours, irregular offcuts or keep-outs: all pieces go through the search for contours, rectangles as contours of four corners.</summary>
 internal static class ContourJob
 {
+    /// <summary>Iterations on each of several rolls before the best of them is worked on.</summary>
+    private const long FirstLook = 100;
+
     internal static JobLayout Solve(JobWriter writer, SearchRules rules, Action<JobLayout>? better, CancellationToken stop)
     {
         LayoutJob job = writer.Job;
@@ -20,10 +23,30 @@ internal static class ContourJob
         if (job.Stocks[0].Kind == JobStockKind.Board)
             return Written(writer, job.Stocks[0], ContourLayout.Solve(ContourProblem.On([.. job.Stocks.Select(s => StockOf(writer, s))], job.Rules.ApartMm, pieces), rules, told, stop));
 
-        JobLayout OnRoll(JobStock roll) => Written(
-            writer, roll, ContourLayout.Solve(ContourProblem.On(new ContourStrip(roll.WidthMm, roll.EdgeMarginMm), job.Rules.ApartMm, pieces), rules, told, stop));
-        return job.Stocks.Select(OnRoll).OrderBy(l => l.Unplaced.Sum(u => u.Copies)).ThenBy(l => l.Cost).ThenBy(l => l.Sheets.Sum(s => s.Size.AreaM2)).First();
+        // Every roll shortly, then the best of them for as long as there is.
+        JobLayout OnRoll(JobStock roll, SearchRules work, Action<JobLayout>? tell) => Written(writer, roll, ContourLayout.Solve(
+            ContourProblem.On(new ContourStrip(roll.WidthMm, roll.EdgeMarginMm), job.Rules.ApartMm, pieces), work, tell is null ? null : r => tell(Written(writer, roll, r)), stop));
+        if (job.Stocks.Count == 1)
+            return OnRoll(job.Stocks[0], rules, better);
+        (JobStock Roll, JobLayout Layout) first = job.Stocks.Select(s => (s, OnRoll(s, rules with { Iterations = Math.Min(rules.Iterations, FirstLook) }, null))).MinBy(l => Rank(l.Item2));
+        better?.Invoke(first.Layout);
+        JobLayout best = first.Layout;
+        if (rules.Iterations <= FirstLook || stop.IsCancellationRequested)
+            return best;
+        void Keep(JobLayout layout)
+        {
+            if (Rank(layout).CompareTo(Rank(best)) >= 0)
+                return;
+            best = layout;
+            better?.Invoke(layout);
+        }
+
+        Keep(OnRoll(first.Roll, rules, Keep));
+        return best;
     }
+
+    private static (long, double, double) Rank(JobLayout layout) =>
+        (layout.Unplaced.Sum(u => (long)u.Copies), layout.Cost, layout.Sheets.Sum(s => s.Size.AreaM2));
 
     private static ContourAngles AnglesOf(JobPiece piece, double turn) =>
         piece.AnyAngle ? ContourAngles.Free : ContourAngles.Of([.. piece.Angles.Select(a => a - turn)]);

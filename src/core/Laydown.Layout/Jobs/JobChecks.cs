@@ -4,7 +4,7 @@ using Laydown.Measures;
 
 namespace Laydown.Layout.Jobs;
 
-/// <summary>Judges a layout by the rules of its own job: counts, angles, edges, keep-outs, distances, cuts from edge to edge.</summary>
+/// <summary>Judges a layout by the rules of its own job: counts, angles, edges, keep-outs, distances, cuts from edge to edge, sections of rolls, lanes.</summary>
 /// <remarks>Distances are measured between the shapes themselves, so nothing that a search left out or rounded is believed.</remarks>
 public static class JobChecks
 {
@@ -26,6 +26,9 @@ public static class JobChecks
             return faults;
         faults.AddRange(Counts(layout));
         faults.AddRange(Angles(layout));
+        faults.AddRange(JobRollChecks.Faults(layout).Take(MostFaults));
+        if (layout.Job.Belt is not null)
+            faults.AddRange(JobLaneChecks.Faults(layout).Take(MostFaults));
         for (int i = 0; i < layout.Sheets.Count && faults.Count < MostFaults; i++)
             faults.AddRange(OnSheet(layout, shapes, i).Take(MostFaults - faults.Count));
         return faults;
@@ -46,6 +49,8 @@ public static class JobChecks
         foreach (JobSheet sheet in layout.Sheets)
             foreach (JobSpot spot in sheet.Spots)
                 found[spot.PieceId] = found.GetValueOrDefault(spot.PieceId) + sheet.Repeats;
+        foreach (Lane lane in layout.Lanes?.Place.Lanes ?? [])
+            found[lane.BlankId ?? ""] = found.GetValueOrDefault(lane.BlankId ?? "") + lane.Blanks;
         Dictionary<string, long> left = layout.Unplaced.GroupBy(u => u.PieceId, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Sum(u => (long)u.Copies), StringComparer.Ordinal);
         foreach (JobPiece piece in layout.Job.Pieces)
             if (found.GetValueOrDefault(piece.Id) + left.GetValueOrDefault(piece.Id) is var all && all != piece.Quantity)

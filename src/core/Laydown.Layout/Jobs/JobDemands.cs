@@ -26,6 +26,12 @@ public static class JobDemands
             faults.AddRange(OfPiece(job.Pieces[i], i));
         for (int i = 0; i < job.Stocks.Count && faults.Count < MostFaults; i++)
             faults.AddRange(OfStock(job.Stocks[i], i));
+        if (job.Belt is not null)
+            faults.AddRange(BeltDemands.Faults(job));
+        else if (job.Stocks.Count == 0)
+            faults.Add(new("/stocks", "none", "at least one board or roll, or a belt"));
+        else
+            faults.AddRange(RollDemands.Faults(job));
         return faults;
     }
 

@@ -10,6 +10,7 @@ namespace Laydown.Layout.Jobs;
 /// <param name="FillPercent">Area of the pieces placed over the area used, percent.</param>
 /// <param name="Seed">Seed of the search.</param>
 /// <param name="Iterations">Iterations it was allowed; null where time ended it.</param>
+/// <param name="Lanes">Blanks in lanes on the belt, where the job has a belt; else null.</param>
 public sealed record JobLayout(
     LayoutJob Job,
     IReadOnlyList<JobSheet> Sheets,
@@ -17,4 +18,5 @@ public sealed record JobLayout(
     double Cost,
     double FillPercent,
     int Seed,
-    long? Iterations);
+    long? Iterations,
+    JobLanes? Lanes = null);

@@ -9,6 +9,7 @@ namespace Laydown.Layout.Jobs;
 /// <param name="AnglesDegrees">Angles it may be turned to, counter-clockwise; null for all quarter turns.</param>
 /// <param name="AnyAngle">Whether it may lie at every angle.</param>
 /// <param name="Direction">Contours that name the same direction all lie at one common angle; null for none.</param>
+/// <param name="StockId">The roll it must lie on, where rolls are of different media; null for any.</param>
 public sealed record JobPiece(
     string Id,
     int Quantity,
@@ -17,7 +18,8 @@ public sealed record JobPiece(
     JobContour? Contour,
     IReadOnlyList<double>? AnglesDegrees,
     bool AnyAngle = false,
-    string? Direction = null)
+    string? Direction = null,
+    string? StockId = null)
 {
     /// <summary>The angles it may lie at, each from 0 up to under 360 degrees; with <see cref="AnyAngle"/> no limit.</summary>
     internal IReadOnlyList<double> Angles => AnglesDegrees is { Count: > 0 } some ? [.. some.Select(a => ((a % 360) + 360) % 360).Distinct().Order()] : [0, 90, 180, 270];

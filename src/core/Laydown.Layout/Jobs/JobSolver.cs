@@ -1,17 +1,13 @@
 using Laydown.Layout.Boards;
-using Laydown.Layout.Rolls;
 using Laydown.Layout.Search;
 using Laydown.Layout.Sheets;
 using Laydown.Measures;
 
 namespace Laydown.Layout.Jobs;
 
-/// <summary>Lays any job out with the search that is made for it: rectangles on boards, rectangles on rolls, contours on either.</summary>
+/// <summary>Lays any job out with the search that is made for it: rectangles on boards, rectangles on rolls, contours on either, blanks in lanes on a belt.</summary>
 public static class JobSolver
 {
-    /// <summary>Iterations of one round of the searches that keep nothing when they are stopped.</summary>
-    private const int RoundIterations = 200;
-
     /// <summary>The best layout found.</summary>
     /// <param name="job">Sound, as <see cref="JobDemands"/> asks.</param>
     /// <param name="rules">Chance, iterations, workers.</param>
@@ -23,48 +19,17 @@ public static class JobSolver
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(rules);
         JobWriter writer = new(job, new JobShapes(job), rules);
+        if (job.Belt is not null)
+        {
+            JobLayout lanes = LaneJob.Solve(writer);
+            better?.Invoke(lanes);
+            return lanes;
+        }
+
         if (JobDemands.IsByContour(job))
             return ContourJob.Solve(writer, rules, better, stop);
-        return job.Stocks[0].Kind == JobStockKind.Roll
-            ? InRounds((seed, steps, token) => OnRolls(writer, seed, steps, token), rules, better, stop)
-            : OnBoards(writer, rules, better, stop);
+        return job.Stocks[0].Kind == JobStockKind.Roll ? new RollJob(writer, better, stop).Solve(rules) : OnBoards(writer, rules, better, stop);
     }
-
-    // Round after round with a chance of its own; a round that is stopped is lost, those before are kept.
-    private static JobLayout InRounds(
-        Func<int, int, CancellationToken, JobLayout> round, SearchRules rules, Action<JobLayout>? better, CancellationToken stop)
-    {
-        JobLayout best = round(rules.Seed, 0, CancellationToken.None);
-        better?.Invoke(best);
-        int seed = rules.Seed;
-        for (long left = rules.Iterations; left > 0 && !stop.IsCancellationRequested; left -= RoundIterations)
-        {
-            if (Tried(round, seed++, (int)Math.Min(left, RoundIterations), stop) is not { } next)
-                break;
-            if (Rank(next).CompareTo(Rank(best)) >= 0)
-                continue;
-            best = next;
-            better?.Invoke(best);
-        }
-
-        return best;
-    }
-
-    private static JobLayout? Tried(Func<int, int, CancellationToken, JobLayout> round, int seed, int steps, CancellationToken stop)
-    {
-        try
-        {
-            return round(seed, steps, stop);
-        }
-        catch (OperationCanceledException)
-        {
-            return null;
-        }
-    }
-
-    private static (int, double, double, int, double) Rank(JobLayout layout) => (
-        layout.Unplaced.Sum(u => u.Copies), layout.Cost, layout.Sheets.Sum(s => s.Repeats * s.Size.AreaM2), layout.Sheets.Count,
-        -layout.Sheets.SelectMany(s => s.OffcutsMm).Select(o => o.Size.AreaM2).DefaultIfEmpty(0).Max());
 
     private static JobLayout OnBoards(JobWriter writer, SearchRules rules, Action<JobLayout>? better, CancellationToken stop)
     {
@@ -79,17 +44,4 @@ public static class JobSolver
     // The search keeps the gap before a place kept out; behind it, the place is taken as wider by the gap.
     private static IReadOnlyList<RectMm>? Apart(IReadOnlyList<RectMm>? outs, double apartMm) =>
         outs is null ? null : [.. outs.Select(o => new RectMm(o.XMm, o.YMm, o.WidthMm + apartMm, o.HeightMm + apartMm))];
-
-    private static JobLayout OnRolls(JobWriter writer, int seed, int steps, CancellationToken stop)
-    {
-        // Of several rolls the one on which most finds a place, then the cheapest.
-        JobRules cut = writer.Job.Rules;
-        return writer.Job.Stocks.Select(stock =>
-        {
-            RollRules roll = new(
-                stock.WidthMm, stock.HeightMm, stock.EdgeMarginMm, cut.ApartMm, cut.LeadInMm, cut.LeadOutMm, cut.Process, seed, steps);
-            LayoutResult result = RollLayout.Solve(writer.Rectangles(), roll, stop);
-            return writer.Write([.. result.Sheets.Select(s => (stock.Id, s))], result.Unplaced);
-        }).MinBy(Rank)!;
-    }
 }

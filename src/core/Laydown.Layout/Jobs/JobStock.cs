@@ -12,6 +12,7 @@ namespace Laydown.Layout.Jobs;
 /// <param name="EdgeMarginMm">What pieces keep from the edges, mm; 0 or more.</param>
 /// <param name="Contour">Shape of an irregular offcut, within width and height; null for the rectangle.</param>
 /// <param name="KeepOutsMm">Places where nothing may lie, such as clamps and damage, mm; null for none.</param>
+/// <param name="PricePerMetre">Price of a running metre of roll, in place of <paramref name="Price"/>; 0 or more.</param>
 public sealed record JobStock(
     string Id,
     JobStockKind Kind,
@@ -21,4 +22,9 @@ public sealed record JobStock(
     double Price = 0,
     double EdgeMarginMm = 0,
     JobContour? Contour = null,
-    IReadOnlyList<RectMm>? KeepOutsMm = null);
+    IReadOnlyList<RectMm>? KeepOutsMm = null,
+    double PricePerMetre = 0)
+{
+    /// <summary>Price of a square metre of roll.</summary>
+    internal double RollPricePerM2 => Price + (PricePerMetre * 1000 / WidthMm);
+}

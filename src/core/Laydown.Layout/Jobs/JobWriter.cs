@@ -30,6 +30,29 @@ internal sealed class JobWriter(LayoutJob job, JobShapes shapes, SearchRules rul
             unplaced);
     }
 
+    /// <summary>A length of roll; <paramref name="strip"/> is null where nothing lies on it.</summary>
+    internal JobSheet Roll(string stockId, SizeMm size, SheetLayout? strip, double? startMm)
+    {
+        Dictionary<string, JobPiece> pieces = job.Pieces.ToDictionary(p => p.Id, StringComparer.Ordinal);
+        JobSpot[] spots = [.. (strip?.Placements ?? []).Select(p => new JobSpot(p.PieceId, p.Copy, p.Place.XMm, p.Place.YMm, AngleOf(pieces[p.PieceId], p)))];
+        return Sheet(stockId, size, 1, spots, []) with { CutsAcrossMm = strip?.CutsAcrossMm, StartMm = startMm };
+    }
+
+    /// <summary>Sheets printed once with their copies numbered over all of them.</summary>
+    internal static IReadOnlyList<JobSheet> Numbered(IReadOnlyList<JobSheet> sheets)
+    {
+        Dictionary<string, int> copies = new(StringComparer.Ordinal);
+        return [.. sheets.Select(sheet => sheet with { Spots = [.. sheet.Spots.Select(s => s with { Copy = copies[s.PieceId] = copies.GetValueOrDefault(s.PieceId) + 1 })] })];
+    }
+
+    /// <summary>Blanks in lanes, or why they lie in none.</summary>
+    internal JobLayout InLanes(JobLanes? lanes, IReadOnlyList<UnplacedPiece> unplaced)
+    {
+        double placed = lanes?.Place.Lanes.Sum(l => l.Blanks * l.WidthMm * l.FeedMm!.Value) ?? 0;
+        double fill = lanes is null ? 0 : 100 * placed / (lanes.Place.BeltWidthMm * lanes.FeedMm);
+        return new(job, [], unplaced, 0, fill, rules.Seed, rules.Iterations == long.MaxValue ? null : rules.Iterations, lanes);
+    }
+
     /// <summary>A sheet with its fill.</summary>
     internal JobSheet Sheet(string stockId, SizeMm size, int repeats, IReadOnlyList<JobSpot> spots, IReadOnlyList<RectMm> offcuts)
     {
@@ -53,7 +76,12 @@ internal sealed class JobWriter(LayoutJob job, JobShapes shapes, SearchRules rul
     private double CostOf(JobSheet sheet)
     {
         JobStock stock = job.Stocks.First(s => s.Id == sheet.StockId);
-        return stock.Kind == JobStockKind.Roll ? stock.Price * sheet.Size.AreaM2 : stock.Price;
+        if (stock.Kind == JobStockKind.Board)
+            return stock.Price;
+
+        // Two rolls side by side advance once.
+        double advance = sheet.StartMm is > 0 ? 0 : job.Rules.PricePerMetre * sheet.Size.HeightMm / 1000;
+        return (stock.RollPricePerM2 * sheet.Size.AreaM2) + advance;
     }
 
     // A rectangle on its side lies the same at 90 and at 270 degrees: the one that is allowed is written.

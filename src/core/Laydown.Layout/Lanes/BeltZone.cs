@@ -7,6 +7,7 @@ namespace Laydown.Layout.Lanes;
 public sealed record BeltZone(string Id, double StartMm, double WidthMm)
 {
     /// <summary>Far limit across the belt, mm.</summary>
+    [System.Text.Json.Serialization.JsonIgnore]
     public double EndMm => StartMm + WidthMm;
 
     /// <summary>Length of this zone under a strip of the belt, mm.</summary>

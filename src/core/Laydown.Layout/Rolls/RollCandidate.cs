@@ -26,14 +26,25 @@ internal sealed class RollCandidate
         longestMark = terms.LongestSectionMm > 0 ? longest : int.MaxValue;
         int[] widths = [.. rolls.Select(r => Micro.Down(r.WidthMm - (2 * r.EdgeMarginMm)) + gap)];
         IReadOnlyList<PieceType> all = PieceType.From(pieces, terms.GapMm);
-        tooLarge = [.. all.Where(t => !t.Fits(widths.Max(), longest)).Select(t => TooLarge(t.Piece))];
-        types = [.. all.Where(t => t.Fits(widths.Max(), longest)).Select((t, i) => t with { Index = i })];
-        fill = new(types, widths, terms.Process, longest);
+        bool Takes(PieceType type) => rolls.Where((r, i) => IsFor(type.Piece, r) && type.Fits(widths[i], longest)).Any();
+        tooLarge = [.. all.Where(t => !Takes(t)).Select(t => rolls.Any(r => IsFor(t.Piece, r)) ? TooLarge(t.Piece) : OtherMedia(t.Piece))];
+        types = [.. all.Where(Takes).Select((t, i) => t with { Index = i })];
+        fill = new(types, widths, terms.Process, longest, [.. types.Select(t => Own(t.Piece))]);
+    }
+
+    private bool IsFor(Piece piece, RollStock roll) =>
+        terms.Media is not { } media || !media.TryGetValue(piece.Id, out string? id) || string.Equals(id, roll.Id, StringComparison.Ordinal);
+
+    // The roll a piece must lie on, or −1 where there is a choice.
+    private int Own(Piece piece)
+    {
+        int[] taking = [.. Enumerable.Range(0, rolls.Count).Where(i => IsFor(piece, rolls[i]))];
+        return rolls.Count > 1 && taking.Length == 1 ? taking[0] : -1;
     }
 
     /// <summary>The best plan on these rolls.</summary>
     internal RollPlan Solve(SearchRules rules, Action<RollPlan>? better, CancellationToken stop) => types.Count == 0
-        ? new([], tooLarge, 0, 0, 0)
+        ? new([], tooLarge, 0, 0, 0) { Rolls = [.. rolls.Select(r => r.Id)] }
         : Plan(fill.Solve(rules, better is null ? null : spots => better(Plan(spots)), stop));
 
     private RollPlan Plan(IReadOnlyList<IReadOnlyList<Spot>> filled)
@@ -42,14 +53,17 @@ internal sealed class RollCandidate
         List<RollStrip> strips = [];
         for (int roll = 0; roll < rolls.Count; roll++)
             if (Strip(filled[roll], roll, copies) is { } layout)
-                strips.Add(new(rolls[roll].Id, layout));
+                strips.Add(new(rolls[roll].Id, layout, roll));
 
         double advance = strips.Count == 0 ? 0 : strips.Max(s => s.Layout.Sheet.HeightMm);
         double area = rolls.Sum(r => r.WidthMm) * advance / 1e6;
         bool priced = terms.PricePerMetre > 0 || rolls.Any(r => r.PricePerM2 > 0);
         double cost = priced ? (rolls.Sum(r => r.PricePerM2 * r.WidthMm) * advance / 1e6) + (terms.PricePerMetre * advance / 1000) : area;
         IEnumerable<UnplacedPiece> tooLong = types.Where(t => copies[t.Index] < t.Piece.Quantity).Select(t => TooLong(t.Piece, t.Piece.Quantity - copies[t.Index]));
-        return new(strips, [.. tooLarge, .. tooLong], advance, cost, area - strips.Sum(s => s.Layout.Placements.Sum(p => p.Place.Size.AreaM2)));
+        return new(strips, [.. tooLarge, .. tooLong], advance, cost, area - strips.Sum(s => s.Layout.Placements.Sum(p => p.Place.Size.AreaM2)))
+        {
+            Rolls = [.. rolls.Select(r => r.Id)],
+        };
     }
 
     // What lies on one roll, cut across where that is wanted; copies are numbered on.
@@ -63,7 +77,8 @@ internal sealed class RollCandidate
         if (kept.Count == 0)
             return null;
 
-        IReadOnlyList<int> used = [.. tops.TakeWhile(t => t < length), .. tops.SkipWhile(t => t < length).Take(1)];
+        int last = kept.Max(s => s.Place.Top);
+        IReadOnlyList<int> used = [.. tops.TakeWhile(t => t < last), .. tops.SkipWhile(t => t < last).Take(1)];
         return Write(kept, used, roll, copies);
     }
 
@@ -87,6 +102,9 @@ internal sealed class RollCandidate
             Invariant($"{piece.Printed}{(piece.MayTurn ? ", may turn" : ", may not turn")}"),
             Invariant($"at most {wide:0.##} mm wide and {Micro.Mm(longest - gap):0.##} mm long; or panels"));
     }
+
+    private UnplacedPiece OtherMedia(Piece piece) => new(
+        piece.Id, piece.Quantity, Invariant($"{string.Join(" and ", rolls.Select(r => r.Id).Distinct(StringComparer.Ordinal))} on the press"), Invariant($"{terms.Media![piece.Id]}, the roll it must lie on"));
 
     private UnplacedPiece TooLong(Piece piece, int copies) => new(
         piece.Id, copies, Invariant($"no length left for {piece.Printed}"), Invariant($"a longer roll than {rolls.Min(r => r.LengthMm) / 1000:0.##} m"));

@@ -26,9 +26,18 @@ internal static class RollChecks
             Demand(stock, terms);
     }
 
+    /// <summary>Whether the press takes one of the rolls, or a pair of them where two are wanted.</summary>
+    internal static bool HasChoice(IReadOnlyList<RollStock> stocks, RollTerms terms) => Taken(stocks, terms).Count > 0;
+
     /// <summary>The rolls, or pairs of rolls, that the press takes.</summary>
     /// <exception cref="ArgumentException">It takes none.</exception>
-    internal static IReadOnlyList<IReadOnlyList<RollStock>> Choices(IReadOnlyList<RollStock> stocks, RollTerms terms)
+    internal static IReadOnlyList<IReadOnlyList<RollStock>> Choices(IReadOnlyList<RollStock> stocks, RollTerms terms) => Taken(stocks, terms) is { Count: > 0 } taken
+        ? taken
+        : throw new ArgumentException(
+            Invariant($"Rolls: found {string.Join(", ", stocks.Select(s => Invariant($"{s.Id} {s.WidthMm:0.##} mm")))}; wanted {(terms.SideBySide == 1 ? "one" : "two")} within {terms.AcrossMm:0.##} mm."),
+            nameof(stocks));
+
+    private static IReadOnlyList<IReadOnlyList<RollStock>> Taken(IReadOnlyList<RollStock> stocks, RollTerms terms)
     {
         IEnumerable<IReadOnlyList<RollStock>> choices = terms.SideBySide == 1
             ? stocks.Select(s => (IReadOnlyList<RollStock>)[s])
@@ -36,10 +45,7 @@ internal static class RollChecks
               from j in Enumerable.Range(i, stocks.Count - i)
               where i != j || stocks[i].Rolls > 1
               select (IReadOnlyList<RollStock>)[stocks[i], stocks[j]];
-        IReadOnlyList<IReadOnlyList<RollStock>> taken = [.. choices.Where(c => c.Sum(s => s.WidthMm) + ((c.Count - 1) * terms.CentreGapMm) <= terms.AcrossMm + 1e-6)];
-        return taken.Count > 0 ? taken : throw new ArgumentException(
-            Invariant($"Rolls: found {string.Join(", ", stocks.Select(s => Invariant($"{s.Id} {s.WidthMm:0.##} mm")))}; wanted {(terms.SideBySide == 1 ? "one" : "two")} within {terms.AcrossMm:0.##} mm."),
-            nameof(stocks));
+        return [.. choices.Where(c => c.Sum(s => s.WidthMm) + ((c.Count - 1) * terms.CentreGapMm) <= terms.AcrossMm + 1e-6)];
     }
 
     private static void Demand(RollStock stock, RollTerms terms)

@@ -69,7 +69,8 @@ internal sealed class RollSearch(IReadOnlyList<PieceType> types, int width, int 
         return length;
     }
 
-    private static long LeastLength(IReadOnlyList<PieceType> types, int width)
+    /// <summary>A length that no filling of all pieces is under, µm: their area over the width, or the shorter side of the tallest.</summary>
+    internal static int LeastLength(IReadOnlyList<PieceType> types, int width)
     {
         Int128 area = 0;
         long tallest = 0;
@@ -79,6 +80,6 @@ internal sealed class RollSearch(IReadOnlyList<PieceType> types, int width, int 
             tallest = Math.Max(tallest, t.MayTurn && t.H <= width ? Math.Min(t.W, t.H) : t.H);
         }
 
-        return Math.Max((long)((area + width - 1) / width), tallest);
+        return (int)Math.Min(int.MaxValue, Math.Max((long)((area + width - 1) / width), tallest));
     }
 }

@@ -13,6 +13,7 @@ namespace Laydown.Layout.Rolls;
 /// <param name="CentreGapMm">Least distance between two rolls side by side, mm.</param>
 /// <param name="AcrossMm">Width that the press takes, of one roll or of two with the gap between them, mm.</param>
 /// <param name="PricePerMetre">What a metre of advance costs, the press's time; the unit of the stocks' prices.</param>
+/// <param name="Media">The roll a piece must lie on, by its id, where media differ: id of the roll; pieces not named lie on any. Null for none.</param>
 public sealed record RollTerms(
     double GapMm,
     double LeadInMm,
@@ -23,4 +24,5 @@ public sealed record RollTerms(
     int SideBySide = 1,
     double CentreGapMm = 0,
     double AcrossMm = 3200,
-    double PricePerMetre = 0);
+    double PricePerMetre = 0,
+    IReadOnlyDictionary<string, string>? Media = null);

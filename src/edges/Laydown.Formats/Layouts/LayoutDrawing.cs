@@ -10,6 +10,10 @@ namespace Laydown.Formats.Layouts;
 /// <param name="Edge">Outline of the stock.</param>
 internal sealed record LayoutDrawing(JobSheet Sheet, IReadOnlyList<(string Piece, int Copy, IReadOnlyList<PointMm> Ring)> Cuts, IReadOnlyList<IReadOnlyList<PointMm>> Edge)
 {
+    /// <summary>Where a roll is cut across from edge to edge: from and to, mm.</summary>
+    internal IReadOnlyList<IReadOnlyList<PointMm>> Across =>
+        [.. (Sheet.CutsAcrossMm ?? []).Select(y => (IReadOnlyList<PointMm>)[new(0, y), new(Sheet.Size.WidthMm, y)])];
+
     /// <summary>All sheets of a layout.</summary>
     internal static IReadOnlyList<LayoutDrawing> Of(JobLayout layout)
     {

@@ -55,8 +55,9 @@ public sealed class LayoutWriter : ILayoutWriter
     private static IEnumerable<(string Name, byte[] Bytes)> Files(JobLayout layout, LayoutFormat format, DateTimeOffset made) => format switch
     {
         LayoutFormat.Json => [("layout.json", LaydownJson.ToBytes(layout))],
-        LayoutFormat.Svg => LayoutFiles.Svg(layout).Select((b, i) => (Invariant($"sheet-{i + 1:00}.svg"), b)),
-        LayoutFormat.Dxf => LayoutFiles.Dxf(layout).Select((b, i) => (Invariant($"sheet-{i + 1:00}.dxf"), b)),
+        LayoutFormat.Svg => LayoutFiles.Svg(layout).Select((b, i) => (layout.Lanes is null ? Invariant($"sheet-{i + 1:00}.svg") : "belt.svg", b)),
+        LayoutFormat.Dxf => LayoutFiles.Dxf(layout).Select((b, i) => (layout.Lanes is null ? Invariant($"sheet-{i + 1:00}.dxf") : "belt.dxf", b)),
+        _ when layout.Lanes is not null => [("belt.pdf", LayoutFiles.Pdf(layout, made))],
         _ => layout.Sheets.Count == 0 ? [] : [("cut.pdf", LayoutFiles.Pdf(layout, made))],
     };
 }
