@@ -103,20 +103,20 @@ public sealed class RollRunsLawTests : IDisposable
     [Fact]
     public async Task Blanks_of_two_sizes_go_through_lanes_of_their_own_in_one_run()
     {
-        Stock Small(Catalogue c) => c.Stocks.Single(s => s.Id == "foam-blank") with { Id = "foam-blank-small", Name = "Small blank", WidthMm = 300, LengthMm = 400, Price = Money.FromUnits(0.90m), OnHand = 60 };
+        Stock Small(Catalogue c) => c.Stocks.Single(s => s.Id == "foam-blank") with { Id = "foam-blank-tiny", Name = "Small blank", WidthMm = 300, LengthMm = 400, Price = Money.FromUnits(0.90m), OnHand = 60 };
         Catalogue Both(Catalogue c) => c with
         {
             Stocks = [.. c.Stocks, Small(c)],
-            Conditions = [.. c.Conditions.Select(d => d.StockIds.Contains("foam-blank") ? d with { StockIds = [.. d.StockIds, "foam-blank-small"] } : d)],
+            Conditions = [.. c.Conditions.Select(d => d.StockIds.Contains("foam-blank") ? d with { StockIds = [.. d.StockIds, "foam-blank-tiny"] } : d)],
         };
-        RunRecord run = Assert.Single(await PlanAsync(Both, Piece("TW-1", "foam-blank", 480, 640, 10), Piece("TW-2", "foam-blank-small", 300, 400, 24)));
-        Assert.Equal(["foam-blank-small"], run.Run.BesideStockIds);
+        RunRecord run = Assert.Single(await PlanAsync(Both, Piece("TW-1", "foam-blank", 480, 640, 10), Piece("TW-2", "foam-blank-tiny", 300, 400, 24)));
+        Assert.Equal(["foam-blank-tiny"], run.Run.BesideStockIds);
         Assert.Equal(10, run.Run.Belt.Lanes.Where(l => l.BlankId == "foam-blank").Sum(l => l.Blanks));
-        Assert.Equal(24, run.Run.Belt.Lanes.Where(l => l.BlankId == "foam-blank-small").Sum(l => l.Blanks));
+        Assert.Equal(24, run.Run.Belt.Lanes.Where(l => l.BlankId == "foam-blank-tiny").Sum(l => l.Blanks));
         Assert.Equal(Enumerable.Range(1, run.Run.Belt.Lanes.Count), run.Run.Belt.Lanes.Select(l => l.Loaded).Order());
         Assert.All(run.Run.Belt.Lanes.Zip(run.Run.Belt.Lanes.Skip(1)), p => Assert.True(p.First.StartMm + p.First.WidthMm + 10 <= p.Second.StartMm + 1e-6));
         Assert.Equal((10 * 1.85m) + (24 * 0.90m), run.Run.Cost.Lines[0].Amount.Units);
-        Assert.Equal(["foam-blank", "foam-blank-small"], run.Run.Sheets.Select(s => s.StockId).Order(StringComparer.Ordinal));
+        Assert.Equal(["foam-blank", "foam-blank-tiny"], run.Run.Sheets.Select(s => s.StockId).Order(StringComparer.Ordinal));
     }
 
     [Fact]
@@ -124,17 +124,17 @@ public sealed class RollRunsLawTests : IDisposable
     {
         Catalogue With(Catalogue c, Func<Stock, Stock> small, int lanes) => c with
         {
-            Stocks = [.. c.Stocks, small(c.Stocks.Single(s => s.Id == "foam-blank") with { Id = "foam-blank-small", WidthMm = 300, LengthMm = 400, OnHand = 60 })],
-            Conditions = [.. c.Conditions.Select(d => d.StockIds.Contains("foam-blank") ? d with { StockIds = [.. d.StockIds, "foam-blank-small"] } : d)],
+            Stocks = [.. c.Stocks, small(c.Stocks.Single(s => s.Id == "foam-blank") with { Id = "foam-blank-tiny", WidthMm = 300, LengthMm = 400, OnHand = 60 })],
+            Conditions = [.. c.Conditions.Select(d => d.StockIds.Contains("foam-blank") ? d with { StockIds = [.. d.StockIds, "foam-blank-tiny"] } : d)],
             Presses = [.. c.Presses.Select(p => p with { MaxLanes = Math.Min(p.MaxLanes, lanes) })],
         };
-        Item[] items = [Piece("TW-1", "foam-blank", 480, 640, 10), Piece("TW-2", "foam-blank-small", 300, 400, 24)];
+        Item[] items = [Piece("TW-1", "foam-blank", 480, 640, 10), Piece("TW-2", "foam-blank-tiny", 300, 400, 24)];
         IReadOnlyList<RunRecord> one = await PlanAsync(c => With(c, s => s, 1), items);
-        Assert.Equal(["foam-blank", "foam-blank-small"], one.Select(r => r.Run.StockId).Order(StringComparer.Ordinal));
+        Assert.Equal(["foam-blank", "foam-blank-tiny"], one.Select(r => r.Run.StockId).Order(StringComparer.Ordinal));
 
         using ShopBench again = new();
         IReadOnlyList<RunRecord> thick = await PlanAsync(again, c => With(c, s => s with { ThicknessMm = 10 }, 4), items);
-        Assert.Equal(["foam-blank", "foam-blank-small"], thick.Select(r => r.Run.StockId).Order(StringComparer.Ordinal));
+        Assert.Equal(["foam-blank", "foam-blank-tiny"], thick.Select(r => r.Run.StockId).Order(StringComparer.Ordinal));
     }
 
     private static Polygon Ring(IReadOnlyList<PointMm> ring) =>

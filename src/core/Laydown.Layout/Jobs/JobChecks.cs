@@ -1,5 +1,6 @@
 using Laydown.Geometry.Shapes;
 using Laydown.Layout.Judging;
+using Laydown.Layout.Sheets;
 using Laydown.Measures;
 
 namespace Laydown.Layout.Jobs;

@@ -14,7 +14,7 @@ internal static class DemoConditions
     [
         new("long-belt-boards", "Long belt on boards and blanks", true, "long-belt",
             ["poster-draft", "far-wall", "everyday", "fine", "fine-slow"], "eight-inks",
-            ["fluted-5", "fluted-3", "foamed-pvc-3", "honeycomb-16", "foam-blank", "aluminium-composite-3"],
+            ["fluted-5", "fluted-3", "foamed-pvc-3", "honeycomb-16", "foam-blank", "foam-blank-small", "aluminium-composite-3"],
             "hybrid-boards.icc", 260, Limits(EightRoles, 1.25), 36, 100, 500),
         new("long-belt-clear-sheets", "Long belt on clear and opal sheets, lit", true, "long-belt",
             ["everyday", "fine", "lit-panel"], "eight-inks", ["acrylic-clear-5", "acrylic-clear-5-offcut", "acrylic-opal-3", "petg-2"],

@@ -32,7 +32,8 @@ internal static class DemoHybridPress
         Modes: Modes(),
         Costs: new(Money.FromUnits(64.00), LoadSeconds: 42, UnloadSeconds: 24, LoadOverlapPercent: 80, SetUpMinutes: 11, SetUpInkMl: 1.4),
         Placement: new(FeedScaleUmPerM: 50, FeedJitterUm: 2, TwoWayUm: 12),
-        NozzleStates: [new("Y", [411], []), new("C", [], [new(96, 8)])]));
+        NozzleStates: [new("Y", [411], []), new("C", [], [new(96, 8)])],
+        FrontPins: [.. Enumerable.Range(0, 52).Select(i => 30.0 + (50 * i))]));
 
     private static PressDescription Cared(PressDescription press) =>
         press with { Care = PressCare.Usual(press) with { LongStop = new(FluidPerLitre: Money.FromUnits(31.00)) } };

@@ -21,6 +21,8 @@ internal static class DemoStocks
             1220, 2440, 16, 0.5, 10, 1600, 0.5, 15, 90, GrainDirection.None, SheetLight.Opaque, 82, 0, Money.FromUnits(33.00), 9, null, 1300, 0.06),
         new("foam-blank", "Foam board blank, 480 × 640 mm", true, StockKind.Blank, "polystyrene foam between paper",
             480, 640, 5, 0.3, 1.5, 600, 0.6, 60, 60, GrainDirection.None, SheetLight.Opaque, 86, 2, Money.FromUnits(1.85), 120, null, 1300, 0.04),
+        new("foam-blank-small", "Foam board blank, 300 × 400 mm", true, StockKind.Blank, "polystyrene foam between paper",
+            300, 400, 5, 0.3, 1, 600, 0.6, 60, 60, GrainDirection.None, SheetLight.Opaque, 86, 2, Money.FromUnits(0.80), 60, null, 1300, 0.04),
     ];
 
     private static IEnumerable<Stock> Sheets() =>

@@ -4,7 +4,7 @@ using SkiaSharp;
 
 namespace Laydown.Demo.Orders;
 
-/// <summary>Cards for blanks of 480 × 640 mm: an avocet as PNG with alpha, a tern as TIFF with profile.</summary>
+/// <summary>Cards for blanks of 480 × 640 mm: an avocet as PNG with alpha, a tern as TIFF with profile; a small one for blanks of 300 × 400 mm.</summary>
 internal static class BirdCards
 {
     private const double Width = 480;
@@ -14,6 +14,7 @@ internal static class BirdCards
     public static void Write(string folder)
     {
         ImageFiles.Png(Path.Combine(folder, "card-avocet.png"), Avocet(), Ppi);
+        ImageFiles.Png(Path.Combine(folder, "card-flock.png"), Flock(), Ppi);
         ImageFiles.RgbTiff(Path.Combine(folder, "card-tern.tif"), Tern(), Ppi, DemoFiles.Resource("sRGB2014.icc"));
     }
 
@@ -27,6 +28,19 @@ internal static class BirdCards
         Shallows(card, 372, Palette.Water, new SKColor(0x7F, 0xB4, 0xBB));
         Birds.Avocet(card, Affine.Place(226, 292, 158));
         Caption(card, "Avocet", "Recurvirostra avosetta", "Sweeps its bill from side to side", "and feels what it cannot see.", Palette.Deep, Palette.Samphire);
+        return card;
+    }
+
+    private static Picture Flock()
+    {
+        Picture card = new(300, 400, 0);
+        card.Fill(card.Whole, Paint.Down(0, 400, Palette.Estuary, Palette.Sand, Palette.Cream));
+        card.Fill(Outline.Circle(212, 92, 44), Palette.Dune, 0.95);
+        foreach ((double x, double y, double size) in (ReadOnlySpan<(double, double, double)>)[(120, 190, 92), (226, 214, 40), (56, 118, 26), (176, 128, 20)])
+            Birds.Tern(card, Affine.Place(x, y, size, -8));
+        card.Write("The flock", Face.Black, 40, 20, 322, Palette.Deep, -0.3);
+        card.Write("Which of them looks at you?", Face.Regular, 13, 21, 348, Palette.Deep);
+        Mark.Draw(card, 262, 352, 18, Palette.Deep);
         return card;
     }
 

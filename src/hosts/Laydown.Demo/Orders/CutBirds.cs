@@ -17,8 +17,12 @@ internal static class CutBirds
         Write(Path.Combine(folder, "hanging-avocet.pdf"), "Hanging avocet", 300, 300, Affine.Place(132, 146, 128), Birds.AvocetParts, p => Birds.Avocet(p, Affine.Place(132, 146, 128)));
     }
 
+    /// <summary>A small tern for stickers on white film: the same contour, no white under it.</summary>
+    public static void Sticker(string folder) =>
+        Write(Path.Combine(folder, "sticker-tern.pdf"), "Sticker, tern", 160, 120, Affine.Place(96, 92, 56, -6), Birds.TernParts, p => Birds.Tern(p, Affine.Place(96, 92, 56, -6)), withWhite: false);
+
     private static void Write(
-        string path, string title, double width, double height, Affine place, Func<Affine, IReadOnlyList<Outline>> parts, Action<Picture> draw)
+        string path, string title, double width, double height, Affine place, Func<Affine, IReadOnlyList<Outline>> parts, Action<Picture> draw, bool withWhite = true)
     {
         using SKPath bird = Together(parts(place));
         using SKPath body = Grown(bird, 1.2);
@@ -31,13 +35,8 @@ internal static class CutBirds
             Picture picture = new(width, height, 0);
             picture.Fill(Outline.Of(body), Palette.Cream);
             draw(picture);
-            canvas.On(PdfFiles.WhiteLayer, () => canvas.Apart(() =>
-            {
-                canvas.Overprint(true);
-                canvas.FillSpot(PdfFiles.White, 1);
-                PicturePdf.Trace(canvas, white, 0, height);
-                canvas.Fill();
-            }));
+            if (withWhite)
+                White(canvas, white, height);
             canvas.Apart(() =>
             {
                 canvas.Overprint(true);
@@ -53,6 +52,14 @@ internal static class CutBirds
             }));
         }));
     }
+
+    private static void White(PdfCanvas canvas, Outline white, double height) => canvas.On(PdfFiles.WhiteLayer, () => canvas.Apart(() =>
+    {
+        canvas.Overprint(true);
+        canvas.FillSpot(PdfFiles.White, 1);
+        PicturePdf.Trace(canvas, white, 0, height);
+        canvas.Fill();
+    }));
 
     private static SKPath Together(IReadOnlyList<Outline> parts)
     {

@@ -21,7 +21,11 @@ internal static class DemoOrders
         new(Wall(day), WallGraphic.Write),
         new(Night(day), Banners.Write),
         new(Hanging(day), CutBirds.Write),
-        new(Labels(day), ShelfLabels.Write),
+        new(Labels(day), folder =>
+        {
+            ShelfLabels.Write(folder);
+            CutBirds.Sticker(folder);
+        }),
     ];
 
     private static Order Trail(DateOnly day) => new("TW-1041", "Friends of the Sluice Path (invented)", day.AddDays(-4), "The stakes go into the flutes, so please upright along them.",
@@ -34,10 +38,11 @@ internal static class DemoOrders
     private static Item Sign(string id, string title, string artwork, int quantity, DateOnly day) => new(
         id, title, artwork, 580, 400, 5, quantity, "fluted-5", Plain, [new(FinishingKind.CutSquare, 1), new(FinishingKind.Pack, 1)], day.AddDays(3), 1.5, 1, true);
 
-    private static Order Cards(DateOnly day) => new("TW-1042", "Saltmarsh Observatory, visitor centre (invented)", day.AddDays(-3), "Forty cards for the school weeks, on the small boards we had last year.",
+    private static Order Cards(DateOnly day) => new("TW-1042", "Saltmarsh Observatory, visitor centre (invented)", day.AddDays(-3), "Forty cards for the school weeks and two dozen small ones, on the boards we had last year.",
     [
         Card("TW-1042-1", "Bird card, avocet", "card-avocet.png", day),
         Card("TW-1042-2", "Bird card, common tern", "card-tern.tif", day),
+        Card("TW-1042-3", "Small card, the flock", "card-flock.png", day) with { WidthMm = 300, HeightMm = 400, Quantity = 24, StockId = "foam-blank-small" },
     ]);
 
     private static Item Card(string id, string title, string artwork, DateOnly day) => new(
@@ -92,6 +97,7 @@ internal static class DemoOrders
         Label("TW-1047-2", "Shelf label, samphire salt", "label-salt.pdf", 2, 36, day),
         Label("TW-1047-3", "Shelf label, lucky pebbles", "label-pebbles.pdf", 2, 24, day),
         Label("TW-1047-4", "Shelf label, heather honey", "label-honey.pdf", 2, 24, day),
+        Label("TW-1047-5", "Sticker, tern", "sticker-tern.pdf", 0, 30, day) with { WidthMm = 160, HeightMm = 120, Finishing = [new(FinishingKind.CutContour, 1)] },
     ]);
 
     private static Item Label(string id, string title, string artwork, double bleed, int quantity, DateOnly day) => new(
