@@ -57,6 +57,16 @@ public sealed class SheetWarmthLawTests
         Assert.Equal(SheetWarmths.DifferenceTakenK, SheetWarmths.Of(press, mode, sheet with { ConductivityWPerMK = null }, 2, 20, 1220).DifferenceK);
     }
 
+    /// <summary>Pulses so often that they flow together: the sum of cosines comes to rest at q t / (2 k), and right after a pulse half of the six rises it makes at once come on top; the next term is under a third of a rise.</summary>
+    [Fact]
+    public void Many_small_pulses_come_to_the_difference_of_even_heat()
+    {
+        double diffusivity = 0.19 / (1190 * 1470), everyS = 0.5, thicknessMm = 3;
+        double fourier = diffusivity * everyS / (thicknessMm * thicknessMm * 1e-6), eachK = 100 / (1190 * 1470 * thicknessMm / 1000);
+        double even = SheetWarmths.EvenDifferenceK(100, everyS, thicknessMm, 0.19);
+        Assert.Equal(even + (3 * eachK), SheetWarmths.DifferenceK(eachK, 2000, fourier), tolerance: eachK / 3);
+    }
+
     private static double SlicedDifference(int pulses, double fourier)
     {
         const int slices = 400;

@@ -37,8 +37,9 @@ public static class SetUps
     public static SheetWarmth Warmth(RunRequest request, Mode mode)
     {
         int layers = new ModeDemand(1, null, null, request.Stack, default).LayersByFace.DefaultIfEmpty(1).Max();
-        double acrossMm = request.Sheets.Max(s => PrintedExtent.Of(s, request.Belt, request.Stock).WidthMm);
-        return SheetWarmths.Of(request.Press, mode, request.Stock, layers, InkNeeds.HighestInkUm(request, mode), acrossMm);
+        SizeMm extent = request.Sheets.Select(s => PrintedExtent.Of(s, request.Belt, request.Stock)).MaxBy(e => e.AreaM2);
+        double seconds = Scanning.Of(request.Press, mode, extent.WidthMm, extent.HeightMm, layers).Match(p => p.Seconds, _ => 0);
+        return SheetWarmths.Of(request.Press, mode, request.Stock, layers, InkNeeds.HighestInkUm(request, mode), extent.WidthMm, seconds);
     }
 
     /// <summary>Mass of one board or blank, or of the whole roll, without ink, kg.</summary>

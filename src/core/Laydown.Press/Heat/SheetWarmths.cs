@@ -8,7 +8,8 @@ namespace Laydown.Press.Heat;
 /// <summary>Heat that lamps and curing ink put into a sheet.</summary>
 /// <remarks>
 /// Every passage of the lamps leaves its energy in the upper side; nothing is taken to be thrown back, so the sheet errs on the warm side. Between passages the
-/// heat spreads through the thickness as in a slab that lets nothing out below, [CarslawJaeger1959], and a little leaves the sheet.
+/// heat spreads through the thickness as in a slab that lets nothing out below, [CarslawJaeger1959], and a little leaves the sheet. Only the strip under the carriage is
+/// that warm on one side; what bends the whole sheet is the mean over it, which is that of the same heat given evenly while the face is printed.
 /// </remarks>
 public static class SheetWarmths
 {
@@ -43,7 +44,8 @@ public static class SheetWarmths
     /// <param name="layers">Layers of that face printed in one go, at least 1.</param>
     /// <param name="inkUm">Most ink of that face, µm (1 ml/m² is 1 µm).</param>
     /// <param name="acrossMm">Width that the carriage crosses, mm, over 0.</param>
-    public static SheetWarmth Of(PressDescription press, Mode mode, Stock stock, int layers, double inkUm, double acrossMm)
+    /// <param name="faceSeconds">Time the face takes, s; 0 where it is not known, then the strip under the carriage counts for the sheet.</param>
+    public static SheetWarmth Of(PressDescription press, Mode mode, Stock stock, int layers, double inkUm, double acrossMm, double faceSeconds = 0)
     {
         int passages = Math.Max(1, layers) * Math.Max(1, mode.Passes);
         double everyS = Scanning.SecondsPerScan(press.Carriage, mode, Bounds.Within(acrossMm, 0.001, 1e6));
@@ -54,14 +56,15 @@ public static class SheetWarmths
         double loss = stock.Kind == StockKind.Roll ? WebLossWPerM2K : LossWPerM2K;
         double rise = RiseK(eachK, passages, loss * everyS / capacity);
         double? spread = stock.ConductivityWPerMK is { } k ? k * everyS / (capacity * stock.ThicknessMm / 1000) : null;
-        double difference = spread is { } fourier ? DifferenceK(eachK, passages, fourier) : DifferenceTakenK;
+        double strip = spread is { } fourier ? DifferenceK(eachK, passages, fourier) : DifferenceTakenK;
+        double difference = spread is null ? strip : Math.Min(strip, EvenDifferenceK(eachK * capacity * passages, faceSeconds, stock.ThicknessMm, stock.ConductivityWPerMK!.Value));
         return new(rise, difference,
         [
             new("rise of the sheet's temperature under the lamps", rise, "K",
                 Invariant($"{passages} passages every {everyS:0.0} s, each ({lampJ:0} J of lamp + {inkJ:0} J of ink) / {capacity:0} J/K for a square metre; {loss} W/K leave it"), FigureSource.Derived),
             new("difference of upper and lower side", difference, "K", spread is null
                 ? Invariant($"{stock.Name} gives no conductivity: {DifferenceTakenK} K taken")
-                : Invariant($"{eachK:0.00} K for each passage, spread by {stock.ConductivityWPerMK} W/(m·K) through {stock.ThicknessMm} mm"), FigureSource.Derived),
+                : Invariant($"{eachK:0.00} K for each passage, spread by {stock.ConductivityWPerMK} W/(m·K) through {stock.ThicknessMm} mm: {strip:0.0} K in the strip under the carriage, {difference:0.0} K over the whole sheet"), FigureSource.Derived),
         ]);
     }
 
@@ -89,6 +92,14 @@ public static class SheetWarmths
 
         return eachK * sum;
     }
+
+    /// <summary>Difference of a slab heated evenly on its upper side, K: q t / (2 k) with q the heat over the time; without end where the time is 0.</summary>
+    /// <param name="jPerM2">Heat of the whole face, J/m².</param>
+    /// <param name="seconds">Time it takes, s.</param>
+    /// <param name="thicknessMm">Thickness, mm.</param>
+    /// <param name="conductivity">Conductivity, W/(m·K), over 0.</param>
+    public static double EvenDifferenceK(double jPerM2, double seconds, double thicknessMm, double conductivity) =>
+        seconds > 0 ? jPerM2 / seconds * (thicknessMm / 1000) / (2 * Bounds.Within(conductivity, 1e-6, 1e6)) : double.PositiveInfinity;
 
     // 1 + r + r² + … of n terms, r = exp(−decay).
     private static double Pulses(int n, double decay) => decay < 1e-9 ? n : (1 - Math.Exp(-decay * n)) / (1 - Math.Exp(-decay));
