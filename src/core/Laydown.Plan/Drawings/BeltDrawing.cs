@@ -89,7 +89,7 @@ public static class BeltDrawing
         IsRoll(place) && place.Lanes.Count > 1 ? sheets.ElementAtOrDefault(lane.Number - 1)
         : sheets.FirstOrDefault(s => lane.BlankId is null || string.Equals(s.StockId, lane.BlankId, StringComparison.Ordinal)) ?? (sheets.Count > 0 ? sheets[0] : null);
 
-    private static string Ordinal(int number) => number switch { 1 => "first", 2 => "second", 3 => "third", _ => Invariant($"{number}th") };
+    private static string Ordinal(int number) => number switch { 1 => "first", 2 => "second", 3 => "third", 4 => "fourth", _ => Invariant($"{number}th") };
 
     private static void Pieces(SvgPaper paper, bool turned, SheetLayout sheet, double x, double front, double scale, double top)
     {
