@@ -3,6 +3,7 @@ using Laydown.Shop.Check;
 using Laydown.Shop.Colour;
 using Laydown.Shop.Layers;
 using Laydown.Shop.Layout;
+using Laydown.Shop.Log;
 using Laydown.Shop.Orders;
 using Laydown.Shop.Press;
 using Laydown.Shop.Proof;
@@ -73,6 +74,9 @@ public sealed record ShopServices(
 
     /// <summary>What it can do at its presses and in its stock room.</summary>
     public required PressServices Press { get; init; }
+
+    /// <summary>What it can do with its log; null where it keeps none.</summary>
+    public LogServices? Log { get; init; }
 
     /// <summary>What it can do to look at made sheets.</summary>
     public required SheetServices Sheets { get; init; }

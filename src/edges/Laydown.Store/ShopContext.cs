@@ -24,6 +24,8 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
 
     public DbSet<PressCareRow> PressCare => Set<PressCareRow>();
 
+    public DbSet<LogRow> Log => Set<LogRow>();
+
     /// <summary>Each write raises the version of the rows it changes.</summary>
     public override Task<int> SaveChangesAsync(bool acceptAllChangesOnSuccess, CancellationToken cancellationToken = default)
     {
@@ -76,6 +78,7 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
             row.HasOne<ProofLinkRow>().WithMany().HasForeignKey(r => r.LinkId);
         });
         StockRoom(modelBuilder);
+        LogOf(modelBuilder);
     }
 
     private static void StockRoom(ModelBuilder modelBuilder)
@@ -100,4 +103,14 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
             row.Property(r => r.Version).IsConcurrencyToken();
         });
     }
+
+    private static void LogOf(ModelBuilder modelBuilder) => modelBuilder.Entity<LogRow>(row =>
+    {
+        row.ToTable("Log").HasKey(r => r.Number);
+        row.Property(r => r.Number).ValueGeneratedOnAdd();
+        row.HasIndex(r => r.AtSeconds);
+        row.HasIndex(r => new { r.Kind, r.AtSeconds });
+        row.HasIndex(r => new { r.PressId, r.AtSeconds });
+        row.HasIndex(r => new { r.RunId, r.Number });
+    });
 }

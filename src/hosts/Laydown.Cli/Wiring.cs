@@ -19,6 +19,7 @@ using Laydown.Shop.Check;
 using Laydown.Shop.Colour;
 using Laydown.Shop.Layers;
 using Laydown.Shop.Layout;
+using Laydown.Shop.Log;
 using Laydown.Shop.Orders;
 using Laydown.Shop.Press;
 using Laydown.Shop.Proof;
@@ -92,6 +93,7 @@ public static class Wiring
         RunDocuments documents = new();
         PressFiles files = new(renderer, documents, clock, scratch);
         files.Sweep();
+        SqliteLogStore log = new(place.StoreFile);
         LookShelf looks = new(place);
         looks.Sweep();
         PairPictures pairs = new(limits);
@@ -104,7 +106,7 @@ public static class Wiring
             documents,
             new TakeOrders(place, catalogue, new OrderReader(), store, clock),
             new CheckItems(place, catalogue, store, new ArtworkReader(limits), renderer),
-            new PlanRuns(catalogue, store, new InkMeasure(renderer, looks, catalogue.OpticsOf), looks),
+            new PlanRuns(catalogue, store, new InkMeasure(renderer, looks, catalogue.OpticsOf), looks, new LearnEstimates(log)),
             new MakeRun(place, catalogue, store, files, board),
             new QuoteOrder(place, catalogue, store, documents, clock),
             board,
@@ -118,6 +120,7 @@ public static class Wiring
             LayoutFiles = new LayoutWriter(),
             Dots = new DotFiles(new PlateStream(limits), clock, scratch),
             Press = PressServices.Of(catalogue, store, new SqlitePressCareBook(place.StoreFile), new SqliteStockRoom(place.StoreFile), new PressPapers(), clock),
+            Log = LogServices.Of(catalogue, store, log, clock),
             Sheets = SheetServices.Of(place, catalogue, store, new PressPlanes(place.Pyramids), new LookPictures()),
         };
     }

@@ -11,6 +11,7 @@ namespace Laydown.Plan.Costs;
 /// <param name="SpoilPercent">Extra material for spoilage, percent.</param>
 /// <param name="FinishingRates">Minutes and material of each kind of finishing.</param>
 /// <param name="QuoteValidDays">How long a quote holds, days.</param>
+/// <param name="Policy">How quotes are rounded and taxed, what offcuts are worth, whether the log corrects times; null for the nearest cent, tax on the sum, nothing for offcuts, times as reckoned.</param>
 public sealed record ShopRates(
     string Currency,
     Money LabourPerHour,
@@ -19,4 +20,5 @@ public sealed record ShopRates(
     double TaxPercent,
     double SpoilPercent,
     IReadOnlyList<FinishingRate> FinishingRates,
-    int QuoteValidDays);
+    int QuoteValidDays,
+    QuotePolicy? Policy = null);

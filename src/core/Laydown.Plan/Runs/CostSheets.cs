@@ -24,7 +24,7 @@ public static class CostSheets
 
         CostLine media = Media(request);
         List<CostLine> ink = [.. inks.Where(i => i.PrintedMl + i.SetUpMl > 0).Select(i => Ink(request, i))];
-        List<CostLine> shared = [media, Spoil(request, media, ink), PressTime(request, time), Labour(request, time)];
+        List<CostLine> shared = [media, .. OffcutCredit(request), Spoil(request, media, ink), PressTime(request, time), Labour(request, time)];
         List<CostLine> finishing = [.. request.Items.SelectMany(i => Finishings(request, i))];
         List<CostLine> lines = [.. shared, .. ink, .. finishing];
 
@@ -53,6 +53,22 @@ public static class CostSheets
 
         int count = SetUps.NeededOnHand(request, stock);
         return (Money.FromUnits(stock.Price.Units * count), Invariant($"{count} × {stock.Name}, waste included, × {stock.Price}"));
+    }
+
+    // What is kept of a sheet is taken off its price, by area, at the share the shop thinks it will sell it for.
+    private static IEnumerable<CostLine> OffcutCredit(RunRequest request)
+    {
+        double percent = request.Rates.Policy?.OffcutCreditPercent ?? 0;
+        if (percent <= 0 || request.Stock.Kind != StockKind.Board)
+            yield break;
+        foreach (Stock stock in request.Stocks)
+        {
+            double offcutsM2 = request.SheetsOf(stock).Sum(s => s.Repeats * s.Offcuts.Sum(o => o.Size.AreaM2));
+            decimal perM2 = stock.Price.Units / (decimal)stock.Size.AreaM2;
+            if (offcutsM2 > 0)
+                yield return new("Offcut credit", Money.FromUnits(-perM2 * (decimal)offcutsM2 * (decimal)Math.Min(100, percent) / 100m),
+                    Invariant($"{offcutsM2:0.000} m² kept × {perM2:0.00}/m² × {percent:0.#} %"), null);
+        }
     }
 
     private static CostLine Spoil(RunRequest request, CostLine media, List<CostLine> ink)

@@ -1,5 +1,6 @@
 using Laydown.Layout.Sheets;
 using Laydown.Plan.Costs;
+using Laydown.Plan.Log;
 using Laydown.Press.Conditions;
 using Laydown.Press.Inks;
 using Laydown.Press.Machines;
@@ -55,6 +56,9 @@ public sealed record RunRequest(
 
     /// <summary>The mode a person takes in place of the one proposed; null for none.</summary>
     public ModeOverrule? Overrule { get; init; }
+
+    /// <summary>What the log teaches about minutes; null where times stand as reckoned.</summary>
+    public EstimateModel? Learnt { get; init; }
 
     /// <summary>Printed area of an item over all sheets, m².</summary>
     public double AreaM2(string itemId) => Sheets.Sum(s => s.Repeats * s.Placements.Where(p => IsOf(p.PieceId, itemId)).Sum(p => p.Place.Size.AreaM2));

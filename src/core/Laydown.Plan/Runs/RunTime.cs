@@ -1,4 +1,5 @@
 using Laydown.Measures;
+using Laydown.Plan.Log;
 
 namespace Laydown.Plan.Runs;
 
@@ -8,12 +9,25 @@ namespace Laydown.Plan.Runs;
 /// <param name="HandlingMinutes">Loading and off-loading not hidden behind printing, min.</param>
 /// <param name="ScansPerSheet">Carriage scans for one sheet, all layers.</param>
 /// <param name="Figures">How each was computed.</param>
+/// <param name="LearntFactor">What the minutes were multiplied with because the log says so; null where they stand as reckoned.</param>
 public sealed record RunTime(
-    double SetUpMinutes, double PrintMinutes, double HandlingMinutes, int ScansPerSheet, IReadOnlyList<Figure> Figures)
+    double SetUpMinutes, double PrintMinutes, double HandlingMinutes, int ScansPerSheet, IReadOnlyList<Figure> Figures,
+    [property: System.Text.Json.Serialization.JsonIgnore(Condition = System.Text.Json.Serialization.JsonIgnoreCondition.WhenWritingNull)] double? LearntFactor = null)
 {
     /// <summary>All together, min.</summary>
     [System.Text.Json.Serialization.JsonIgnore]
     public double TotalMinutes => SetUpMinutes + PrintMinutes + HandlingMinutes;
+
+    /// <summary>The time corrected by what the log says; every part alike.</summary>
+    /// <exception cref="InvalidOperationException">It was corrected already.</exception>
+    public RunTime Corrected(EstimateCorrection correction)
+    {
+        if (LearntFactor is not null)
+            throw new InvalidOperationException("The time was corrected already.");
+        double factor = correction.Factor;
+        return new(SetUpMinutes * factor, PrintMinutes * factor, HandlingMinutes * factor, ScansPerSheet,
+            [.. Figures, new("correction by the log", factor, "×", correction.Because, "Gelman2013")], factor);
+    }
 
     /// <summary>How many of the run's pieces are ready in an hour of printing and handling, set-up not counted; 0 where the run takes no time.</summary>
     /// <param name="pieces">Pieces of the run.</param>

@@ -5,6 +5,7 @@ using Laydown.Shop.Build;
 using Laydown.Shop.Colour;
 using Laydown.Shop.Layers;
 using Laydown.Shop.Layout;
+using Laydown.Shop.Log;
 using Laydown.Shop.Orders;
 
 namespace Laydown.Shop.Run;
@@ -14,7 +15,8 @@ namespace Laydown.Shop.Run;
 /// <param name="store">What it remembers.</param>
 /// <param name="measure">Measures the ink of a piece.</param>
 /// <param name="looks">Looks of the shop; null where no item is printed from one.</param>
-public sealed class PlanRuns(Catalogue catalogue, IShopStore store, IInkMeasure measure, LookShelf? looks = null)
+/// <param name="learn">Learns from the log; null where times stand as reckoned.</param>
+public sealed class PlanRuns(Catalogue catalogue, IShopStore store, IInkMeasure measure, LookShelf? looks = null, LearnEstimates? learn = null)
 {
     /// <summary>Measures the ink of a piece.</summary>
     internal IInkMeasure Measure => measure;
@@ -33,7 +35,29 @@ public sealed class PlanRuns(Catalogue catalogue, IShopStore store, IInkMeasure 
         IReadOnlyList<string> dissolved = await DissolveAsync(cancellation);
         List<ItemRecord> ready = [.. (await store.OrdersAsync(cancellation)).SelectMany(o => o.Items).Where(i => i.State == ItemState.Ready)];
         Desk desk = new(ready.ToDictionary(i => i.Item.Id, StringComparer.Ordinal), await NumbersAsync(today, cancellation), []);
+        await FillAsync(desk, ready, cancellation);
 
+        if (desk.Items.Count > 0)
+            await store.SaveItemsAsync([.. desk.Items.Values], cancellation);
+        if (desk.Runs.Count > 0)
+            await store.SaveRunsAsync(desk.Runs, ItemState.Planned, cancellation);
+        return new(desk.Runs, [.. desk.Items.Values.Where(i => i.State == ItemState.Stopped)], dissolved);
+    }
+
+    /// <summary>Runs of items as they would be planned by themselves; nothing is saved.</summary>
+    /// <returns>The runs, and items that cannot be planned with their faults.</returns>
+    internal async Task<PlannedRuns> TryAsync(IReadOnlyList<ItemRecord> items, CancellationToken cancellation)
+    {
+        List<ItemRecord> ready = [.. items.Select(i => i with { State = ItemState.Ready, RunId = null, Faults = [] })];
+        Desk desk = new(ready.ToDictionary(i => i.Item.Id, StringComparer.Ordinal), new("try-", 0), []);
+        await FillAsync(desk, ready, cancellation);
+        return new(desk.Runs, [.. desk.Items.Values.Where(i => i.State == ItemState.Stopped)], []);
+    }
+
+    private async Task FillAsync(Desk desk, List<ItemRecord> ready, CancellationToken cancellation)
+    {
+        if (learn is not null && catalogue.Rates.Policy is { UseLearntTimes: true })
+            desk.Learnt = await learn.MinutesAsync(cancellation);
         FormedRuns formed = RunFormer.Form([.. ready.Select(i => ReadyItems.Of(i.Item, i.OrderId, i.Artwork))], PressRooms.Of(catalogue));
         foreach (UnformedItem item in formed.Unformed)
             desk.Hold(item.Ready.Item.Id, item.Faults);
@@ -42,12 +66,6 @@ public sealed class PlanRuns(Catalogue catalogue, IShopStore store, IInkMeasure 
         foreach (FormedRun group in formed.Runs.SelectMany(ByGrain)
             .SelectMany(g => sizes.Split(g, cancellation)).SelectMany(g => BlankLanes.Split(g, cancellation)).Select(g => widths.Chosen(g, cancellation)))
             await PlanAsync(group, desk, cancellation);
-
-        if (desk.Items.Count > 0)
-            await store.SaveItemsAsync([.. desk.Items.Values], cancellation);
-        if (desk.Runs.Count > 0)
-            await store.SaveRunsAsync(desk.Runs, ItemState.Planned, cancellation);
-        return new(desk.Runs, [.. desk.Items.Values.Where(i => i.State == ItemState.Stopped)], dissolved);
     }
 
     private async Task<Numbers> NumbersAsync(DateOnly today, CancellationToken cancellation)
@@ -88,6 +106,7 @@ public sealed class PlanRuns(Catalogue catalogue, IShopStore store, IInkMeasure 
             id, group.Press, group.InkSet, group.Stock, group.Condition, catalogue.Rates, group.Stack, measured, laid.Sheets, laid.Belt)
         {
             Bands = BandScores.Of,
+            Learnt = desk.Learnt,
             Beside = [.. group.Beside.Where(s => s.Id != group.Stock.Id && laid.Sheets.Any(l => l.StockId == s.Id))],
             MinutesLeft = DueTimes.MinutesLeft(catalogue, id, group.Press.Id, measured.Min(m => m.Item.Due)),
         };
@@ -181,6 +200,8 @@ public sealed class PlanRuns(Catalogue catalogue, IShopStore store, IInkMeasure 
     /// <summary>What lies on the desk while planning: the items, the numbers, the runs so far.</summary>
     private sealed record Desk(Dictionary<string, ItemRecord> Items, Numbers Numbers, List<RunRecord> Runs)
     {
+        public Laydown.Plan.Log.EstimateModel? Learnt { get; set; }
+
         public void Hold(string itemId, IReadOnlyList<InputFault> faults)
         {
             ItemRecord item = Items[itemId];

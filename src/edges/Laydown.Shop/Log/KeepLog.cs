@@ -1,0 +1,53 @@
+using Laydown.Measures;
+using Laydown.Plan.Log;
+using Laydown.Press.Machines;
+using Laydown.Shop.Orders;
+
+namespace Laydown.Shop.Log;
+
+/// <summary>Takes an entry into the log: judged first, then kept whole or not at all.</summary>
+/// <param name="catalogue">What the shop has.</param>
+/// <param name="store">Runs of the shop.</param>
+/// <param name="log">The log.</param>
+/// <param name="clock">Tells the time.</param>
+public sealed class KeepLog(Catalogue catalogue, IShopStore store, ILogStore log, TimeProvider clock)
+{
+    /// <summary>Keeps an entry. Where it has a run, press and, for a stop that ends it, what it took are filled in; a remake without a cost gets one.</summary>
+    /// <param name="entry">The entry; an instant of <c>default</c> is now.</param>
+    /// <param name="cancellation">Stops; then nothing is kept.</param>
+    /// <returns>The entry as kept, with its number, or why it is refused.</returns>
+    public async Task<Reading<LogEntry>> KeepAsync(LogEntry entry, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(entry);
+        DateTimeOffset now = clock.GetLocalNow();
+        Laydown.Plan.Runs.Run? run = entry.RunId is null ? null : (await store.RunAsync(entry.RunId, cancellation))?.Run;
+        string pressId = run?.PressId ?? entry.PressId;
+        PressDescription? press = catalogue.Presses.FirstOrDefault(p => string.Equals(p.Id, pressId, StringComparison.Ordinal));
+        if (press is null && entry.Kind != LogKind.Strike && (run is not null || entry.RunId is null))
+            return Reading.Refused<LogEntry>(new InputFault("log", null, "/pressId", Invariant($"'{pressId}'"), Invariant($"a press of this shop: {string.Join(", ", catalogue.Presses.Select(p => p.Id))}")));
+
+        LoggedRun? logged = run is null ? null : LoggedRuns.Of(run, press?.MaxThicknessMm ?? 30);
+        LogEntry told = entry with
+        {
+            Number = 0,
+            Struck = false,
+            Actual = null,
+            PressId = pressId,
+            At = entry.At == default ? now : entry.At,
+            Remake = entry.Remake is null || run is null ? entry.Remake : RemakeCosts.Reckoned(entry.Remake, run, catalogue),
+        };
+        Dictionary<string, double> tanks = (press?.Tanks ?? []).ToDictionary(t => t.Id, t => t.CapacityMl, StringComparer.Ordinal);
+        return await log.AppendAsync(told, before => Judged(told, logged, tanks, before, now), cancellation);
+    }
+
+    private static Reading<LogEntry> Judged(LogEntry told, LoggedRun? run, Dictionary<string, double> tanks, LogBefore before, DateTimeOffset now)
+    {
+        // A strike belongs to the run and the press of what it strikes.
+        LogEntry entry = told.Kind == LogKind.Strike && before.Struck is { } struck ? told with { RunId = struck.RunId, PressId = struck.PressId } : told;
+        LoggedRun? of = entry.Kind == LogKind.Strike ? null : run;
+        IReadOnlyList<InputFault> faults = LogFaults.Of(entry.Kind == LogKind.Strike ? entry with { RunId = null } : entry, of, tanks, before, now);
+        if (faults.Count > 0)
+            return Reading.Refused<LogEntry>(faults);
+        return Reading.Of(entry.Stop is { Done: true } && run is not null ? entry with { Actual = RunActuals.Of(run, [.. before.OfRun, entry]) } : entry);
+    }
+}

@@ -1,0 +1,96 @@
+using Laydown.Measures;
+using Laydown.Plan.Log;
+using Xunit;
+
+namespace Laydown.Core.Tests.Log;
+
+/// <summary>What the log does not take, each named by field, found and wanted.</summary>
+public sealed class LogRefusalTests
+{
+    private static readonly LogEntry Start = LogSamples.Entry(1, 0, LogKind.Start);
+
+    [Fact]
+    public void An_actual_without_a_run_is_refused() =>
+        Assert.Equal("log, /runId: found no run 'R-1'; wanted the id of a run of this shop.", Assert.Single(Faults(Stop(1, 0), null, Start)).ToString());
+
+    [Fact]
+    public void Negative_waste_is_refused() => Refused("/stop/spoiled", "-1 sheets", Faults(Stop(3, -1), LogSamples.Run, Start));
+
+    [Fact]
+    public void An_end_before_its_start_is_refused() =>
+        Refused("/at", "not after the start", Faults(Stop(3, 0) with { At = LogSamples.At(-5) }, LogSamples.Run, Start));
+
+    [Fact]
+    public void Good_and_spoiled_that_differ_from_what_was_made_are_refused() =>
+        Refused("/stop/made", "9 sheets made, 7 good + 1 spoiled", Faults(Stop(7, 1, 9), LogSamples.Run, Start));
+
+    [Fact]
+    public void A_tank_reading_above_the_capacity_below_empty_or_of_no_tank_is_refused()
+    {
+        LogEntry ink = LogSamples.Entry(0, 5, LogKind.Ink);
+        Refused("/ink/levelMl", "2001 ml", Faults(ink with { Ink = new("k", 2001), RunId = null }, null));
+        Refused("/ink/levelMl", "-1 ml", Faults(ink with { Ink = new("k", -1) }, LogSamples.Run));
+        Refused("/ink/levelMl", "NaN ml", Faults(ink with { Ink = new("k", double.NaN) }, LogSamples.Run));
+        Refused("/ink/tankId", "'z'", Faults(ink with { Ink = new("z", 1) }, LogSamples.Run));
+        Assert.Empty(Faults(ink with { Ink = new("k", 2000), RunId = null }, null));
+    }
+
+    [Fact]
+    public void Starting_twice_starting_what_is_done_and_stopping_what_stands_are_refused()
+    {
+        Refused("/kind", "is running since", Faults(Start with { Number = 0, At = LogSamples.At(9) }, LogSamples.Run, Start));
+        Refused("/kind", "was done", Faults(Start with { Number = 0, At = LogSamples.At(90) }, LogSamples.Run, [.. LogSamples.TwoTurns]));
+        Refused("/kind", "is not running", Faults(Stop(1, 0), LogSamples.Run));
+        Refused("/at", "before the last stop", Faults(Start with { Number = 0, At = LogSamples.At(20) }, LogSamples.Run, [.. LogSamples.TwoTurns.Take(2)]));
+    }
+
+    [Fact]
+    public void A_second_run_on_a_press_that_runs_is_refused()
+    {
+        LogEntry other = Start with { RunId = "R-2" };
+        IReadOnlyList<InputFault> faults = LogFaults.Of(Start, LogSamples.Run, LogSamples.Tanks, new([], other), LogSamples.At(100));
+        Refused("/runId", "run R-2 is running on press", faults);
+    }
+
+    [Fact]
+    public void Thickness_wants_five_points_the_press_takes()
+    {
+        LogEntry entry = LogSamples.Entry(0, 5, LogKind.Thickness);
+        Refused("/thickness/pointsMm", "4 points", Faults(entry with { Thickness = new([3, 3, 3, 3]) }, LogSamples.Run));
+        Refused("/thickness/pointsMm/4", "41 mm", Faults(entry with { Thickness = new([3, 3, 3, 3, 41]) }, LogSamples.Run));
+        Assert.Empty(Faults(entry with { Thickness = new([3, 3.1, 3, 2.9, 3]) }, LogSamples.Run));
+    }
+
+    [Fact]
+    public void A_time_to_come_a_negative_remake_and_a_note_without_words_are_refused()
+    {
+        Refused("/at", "not after now", Faults(Start with { At = LogSamples.At(500) }, LogSamples.Run));
+        RemakeNote remake = new(RemakeCause.Dust, RemakeFound.Press, null, 1, -2, 0, 0, RemakePayer.Shop, default, "");
+        Refused("/remake/areaM2", "-2 m²", Faults(LogSamples.Entry(0, 5, LogKind.Remake) with { Remake = remake }, LogSamples.Run));
+        Refused("/note", "no words", Faults(LogSamples.Entry(0, 5, LogKind.Note), LogSamples.Run));
+        Refused("/colour/deltaE", "-1", Faults(LogSamples.Entry(0, 5, LogKind.Colour) with { Colour = new("grey", -1) }, LogSamples.Run));
+        Refused("/register/acrossMm", "NaN mm", Faults(LogSamples.Entry(0, 5, LogKind.Register) with { Register = new(double.NaN, 0) }, LogSamples.Run));
+    }
+
+    [Fact]
+    public void Only_the_last_start_or_stop_is_struck_and_only_with_words()
+    {
+        LogEntry strike = LogSamples.Entry(0, 80, LogKind.Strike) with { Strikes = 2, Note = "counted wrong" };
+        Refused("/strikes", "no entry 2", Of(strike, null));
+        Refused("/strikes", "not the last start or stop", Of(strike, LogSamples.TwoTurns[1]));
+        Refused("/note", "no words", Of(strike with { Strikes = 4, Note = " " }, LogSamples.TwoTurns[3]));
+        Assert.Empty(Of(strike with { Strikes = 4 }, LogSamples.TwoTurns[3]));
+
+        static IReadOnlyList<InputFault> Of(LogEntry entry, LogEntry? struck) =>
+            LogFaults.Of(entry, LogSamples.Run, LogSamples.Tanks, new(LogSamples.TwoTurns, null, struck), LogSamples.At(100));
+    }
+
+    private static LogEntry Stop(int good, int spoiled, int? made = null) =>
+        LogSamples.Entry(0, 30, LogKind.Stop) with { Stop = new(good, spoiled, made, Done: true) };
+
+    private static IReadOnlyList<InputFault> Faults(LogEntry entry, LoggedRun? run, params LogEntry[] before) =>
+        LogFaults.Of(entry, run, LogSamples.Tanks, new(before), LogSamples.At(100));
+
+    private static void Refused(string field, string words, IReadOnlyList<InputFault> faults) =>
+        Assert.Contains(faults, f => f.Field == field && f.ToString().Contains(words, StringComparison.Ordinal) && f.Wanted.Length > 0);
+}
