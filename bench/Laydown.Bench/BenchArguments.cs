@@ -19,7 +19,7 @@ internal sealed record BenchArguments(
     /// <summary>The arguments, or null where they cannot be understood.</summary>
     public static BenchArguments? Parse(IReadOnlyList<string> words)
     {
-        if (words.Count == 0 || words[0] is not ("spine" or "colour" or "daynight" or "raster" or "layout"))
+        if (words.Count == 0 || words[0] is not ("spine" or "colour" or "daynight" or "raster" or "layout" or "log"))
             return null;
         BenchArguments arguments = new(words[0], null, 0, null, false);
         for (int i = 1; i < words.Count; i++)

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using Laydown.Bench.Layout;
+using Laydown.Bench.Log;
 using Laydown.Formats.Json;
 
 namespace Laydown.Bench;
@@ -24,6 +25,10 @@ internal static class ResultFile
 
     /// <summary>The same for the raster engine.</summary>
     public static Task KeepAsync(RasterResult result, BenchArguments arguments, TextWriter output, CancellationToken cancellation) =>
+        KeepAsync(result.Bench, result, "cpuSeconds", before => Say(result, before, output), arguments, output, cancellation);
+
+    /// <summary>The same for a year of log.</summary>
+    public static Task KeepAsync(LogBenchResult result, BenchArguments arguments, TextWriter output, CancellationToken cancellation) =>
         KeepAsync(result.Bench, result, "cpuSeconds", before => Say(result, before, output), arguments, output, cancellation);
 
     /// <summary>The same for layouts; on wish also kept by family, and the table written.</summary>
@@ -140,6 +145,18 @@ internal static class ResultFile
         if (result.PreviewMilliseconds is { } preview)
             output.WriteLine(Invariant($"preview of 1 Mpx after a change: {preview:0} ms"));
         output.WriteLine(Invariant($"checksum {result.Checksum}"));
+        output.WriteLine(before is > 0
+            ? Invariant($"ratio to the last kept result of this machine, processor time: {result.CpuSeconds / before:0.00}")
+            : "no kept result of this machine yet");
+    }
+
+    private static void Say(LogBenchResult result, double? before, TextWriter output)
+    {
+        output.WriteLine(Invariant($"{result.Entries} entries, {result.RunsDone} runs done, written in {result.WriteSeconds:0.0} s, {result.FileMb:0.0} MiB"));
+        output.WriteLine("first ms  median ms  most ms    bytes  page");
+        foreach (LogBenchRow row in result.Rows)
+            output.WriteLine(Invariant($"{row.FirstMs,8:0}{row.MedianMs,11:0.0}{row.MostMs,9:0}{row.Bytes,9}  {row.Page}"));
+        output.WriteLine(Invariant($"processor time {result.CpuSeconds:0.0} s, checksum {result.Checksum}"));
         output.WriteLine(before is > 0
             ? Invariant($"ratio to the last kept result of this machine, processor time: {result.CpuSeconds / before:0.00}")
             : "no kept result of this machine yet");

@@ -4,6 +4,7 @@ using Laydown.Web.Http;
 using Laydown.Web.Layers;
 using Laydown.Web.Layout;
 using Laydown.Web.Press;
+using Laydown.Web.Log;
 using Laydown.Web.Proof;
 using Laydown.Web.Run;
 using Microsoft.AspNetCore.DataProtection;
@@ -99,6 +100,8 @@ public static class WebShop
         CareForms.Map(app);
         ProofInterface.Map(app);
         ProofForms.Map(app);
+        LogInterface.Map(app);
+        LogForms.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
     }
 

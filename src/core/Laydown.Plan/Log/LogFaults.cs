@@ -90,7 +90,7 @@ public static class LogFaults
     {
         if (entry.Ink is not { } ink)
             yield return Fault("/ink", "nothing", "a tank and its level");
-        else if (!tanks.TryGetValue(ink.TankId, out double capacity))
+        else if (ink.TankId is null || !tanks.TryGetValue(ink.TankId, out double capacity))
             yield return Fault("/ink/tankId", Invariant($"'{ink.TankId}'"), Invariant($"a tank of {entry.PressId}: {string.Join(", ", tanks.Keys)}"));
         else if (!(ink.LevelMl >= 0 && ink.LevelMl <= capacity))
             yield return Fault("/ink/levelMl", Invariant($"{ink.LevelMl} ml"), Invariant($"0 ml to {capacity:0.#} ml, what tank {ink.TankId} holds"));

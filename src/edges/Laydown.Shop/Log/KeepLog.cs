@@ -32,7 +32,8 @@ public sealed class KeepLog(Catalogue catalogue, IShopStore store, ILogStore log
             Number = 0,
             Struck = false,
             Actual = null,
-            PressId = pressId,
+            PressId = pressId ?? "",
+            By = entry.By ?? "",
             At = entry.At == default ? now : entry.At,
             Remake = entry.Remake is null || run is null ? entry.Remake : RemakeCosts.Reckoned(entry.Remake, run, catalogue),
         };

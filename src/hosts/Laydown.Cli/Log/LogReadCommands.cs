@@ -1,6 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
-using Laydown.Cli.Words;
 using Laydown.Measures;
 using Laydown.Plan.Log;
 using Laydown.Shop.Log;
