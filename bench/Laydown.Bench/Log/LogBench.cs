@@ -9,6 +9,7 @@ using Laydown.Shop;
 using Laydown.Shop.Log;
 using Laydown.Store;
 using Laydown.Web;
+using Microsoft.AspNetCore.Builder;
 
 namespace Laydown.Bench.Log;
 

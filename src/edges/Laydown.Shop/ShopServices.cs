@@ -75,6 +75,9 @@ public sealed record ShopServices(
     /// <summary>What it can do at its presses and in its stock room.</summary>
     public required PressServices Press { get; init; }
 
+    /// <summary>Prices orders in other quantities and made in other ways; null where nothing can.</summary>
+    public TryOrder? TryOrder { get; init; }
+
     /// <summary>What it can do with its log; null where it keeps none.</summary>
     public LogServices? Log { get; init; }
 

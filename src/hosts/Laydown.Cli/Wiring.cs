@@ -97,6 +97,9 @@ public static class Wiring
         LookShelf looks = new(place);
         looks.Sweep();
         PairPictures pairs = new(limits);
+        LearnEstimates learn = new(log);
+        InkMeasure inks = new(renderer, looks, catalogue.OpticsOf);
+        TryOrder trying = new(catalogue, store, inks, looks, learn);
         LayerServices layers = LayerServices.Of(looks, catalogue, store, new ItemPlaneFiles(renderer), pairs, new LookPictures(), new ColourFiles(), clock);
         return new(
             place.Root,
@@ -106,9 +109,9 @@ public static class Wiring
             documents,
             new TakeOrders(place, catalogue, new OrderReader(), store, clock),
             new CheckItems(place, catalogue, store, new ArtworkReader(limits), renderer),
-            new PlanRuns(catalogue, store, new InkMeasure(renderer, looks, catalogue.OpticsOf), looks, new LearnEstimates(log)),
+            new PlanRuns(catalogue, store, inks, looks, learn),
             new MakeRun(place, catalogue, store, files, board),
-            new QuoteOrder(place, catalogue, store, documents, clock),
+            new QuoteOrder(place, catalogue, store, documents, clock, trying),
             board,
             ColourServices.Of(place, catalogue, store, renderer, new ScreenPictures(), new ColourFiles(), new ChartFiles(scratch), clock),
             layers,
@@ -120,6 +123,7 @@ public static class Wiring
             LayoutFiles = new LayoutWriter(),
             Dots = new DotFiles(new PlateStream(limits), clock, scratch),
             Press = PressServices.Of(catalogue, store, new SqlitePressCareBook(place.StoreFile), new SqliteStockRoom(place.StoreFile), new PressPapers(), clock),
+            TryOrder = trying,
             Log = LogServices.Of(catalogue, store, log, clock),
             Sheets = SheetServices.Of(place, catalogue, store, new PressPlanes(place.Pyramids), new LookPictures()),
         };

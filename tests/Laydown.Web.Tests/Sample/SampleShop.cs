@@ -14,6 +14,7 @@ using Laydown.Shop;
 using Laydown.Shop.Check;
 using Laydown.Shop.Colour;
 using Laydown.Shop.Layers;
+using Laydown.Shop.Log;
 using Laydown.Shop.Orders;
 using Laydown.Shop.Press;
 using Laydown.Shop.Proof;
@@ -66,13 +67,14 @@ internal sealed class SampleShop : IDisposable
         FlatPairs pairs = new(Path.Combine(folder.Root, "scratch"));
         LayerServices layers = LayerServices.Of(new LookShelf(folder), catalogue, store, new ItemPlaneFiles(pages), pairs, new LookPictures(), new ColourFiles(), clock);
         MemoryProofStore proofs = new();
+        TryOrder trying = new(catalogue, store, new EvenInk());
         ShopServices services = new(
             folder.Root, catalogue, store, pages, papers,
             new TakeOrders(folder, catalogue, readers, store, clock),
             new CheckItems(folder, catalogue, store, readers, pages),
             new PlanRuns(catalogue, store, new EvenInk()),
             new MakeRun(folder, catalogue, store, files, board),
-            new QuoteOrder(folder, catalogue, store, papers, clock), board,
+            new QuoteOrder(folder, catalogue, store, papers, clock, trying), board,
             ColourServices.Of(
                 folder, catalogue, store, pages, new ScreenPictures(), new ColourFiles(), new ChartFiles(Path.Combine(folder.Root, "scratch")), clock),
             layers,
@@ -81,6 +83,8 @@ internal sealed class SampleShop : IDisposable
             Pictures = new ScreenPictures(),
             LayoutFiles = new LayoutWriter(),
             Press = PressServices.Of(catalogue, store, new MemoryCareBook(), new MemoryStockRoom(), new PressPapers(), clock),
+            Log = LogServices.Of(catalogue, store, new MemoryLogStore(), clock),
+            TryOrder = trying,
             Sheets = SheetServices.Of(folder, catalogue, store, new PressPlanes(folder.Pyramids), new LookPictures()),
         };
         SampleShop shop = new(folder.Root, services, store, files) { Proofs = proofs };
@@ -126,6 +130,7 @@ internal sealed class SampleShop : IDisposable
         PlannedRuns planned = await Services.PlanRuns.PlanAsync(Today, CancellationToken.None);
         if (planned.Held.Count > 0)
             throw new InvalidOperationException(string.Join('\n', planned.Faults));
+        await SampleLog.WriteAsync(Services);
     }
 }
 

@@ -144,6 +144,10 @@ public static class LogFaults
 
         if (!Enum.IsDefined(remake.Cause))
             yield return Fault("/remake/cause", Invariant($"{remake.Cause}"), "a cause of the list");
+        if (!Enum.IsDefined(remake.Found))
+            yield return Fault("/remake/found", Invariant($"{remake.Found}"), "a place of the list");
+        if (!Enum.IsDefined(remake.Payer))
+            yield return Fault("/remake/payer", Invariant($"{remake.Payer}"), "shop, customer or supplier");
         if (remake.Pieces < 1)
             yield return Fault("/remake/pieces", Invariant($"{remake.Pieces}"), "1 or more");
         foreach ((string name, double value, string unit) in new[] { ("areaM2", remake.AreaM2, "m²"), ("inkMl", remake.InkMl, "ml"), ("minutes", remake.Minutes, "min") })

@@ -25,7 +25,7 @@ internal sealed class QuotePdf
     private static void CheckSums(Quote quote)
     {
         long lines = quote.Lines.Sum(l => l.Price?.Cents ?? 0);
-        if (lines != quote.Net.Cents || quote.Net + quote.Tax != quote.Gross)
+        if (lines + quote.SmallOrder.Cents != quote.Net.Cents || quote.Net + quote.Tax != quote.Gross)
             throw new ArgumentException(Invariant($"Quote {quote.Order.Id}: lines {lines} cents, net {quote.Net.Cents}, tax {quote.Tax.Cents}, gross {quote.Gross.Cents}; wanted sums that add up."), nameof(quote));
     }
 
@@ -34,6 +34,7 @@ internal sealed class QuotePdf
         Head();
         Lines();
         Sums();
+        Breaks();
         Held();
         Terms();
     }
@@ -101,6 +102,8 @@ internal sealed class QuotePdf
     {
         paper.Need(74);
         paper.Y += 4;
+        if (quote.SmallOrder.Cents > 0)
+            Sum("Small order", quote.SmallOrder, 9.6f, PageFonts.Regular, PageFonts.Regular);
         Sum("Net", quote.Net, 9.6f, PageFonts.Regular, PageFonts.Regular);
         Sum(Invariant($"Tax {quote.TaxPercent:0.##} %"), quote.Tax, 9.6f, PageFonts.Regular, PageFonts.Regular);
         paper.Rule(paper.Y + 3, 1.6f, Pieces - 60);
@@ -114,6 +117,41 @@ internal sealed class QuotePdf
         paper.Text(name, Pieces - 60, paper.Y + size + 1, words, size, PdfPaper.Ink);
         paper.Text(Money(amount), PdfPaper.Right, paper.Y + size + 1, figures, size, PdfPaper.Ink, SKTextAlign.Right);
         paper.Y += size + 7;
+    }
+
+    private void Breaks()
+    {
+        List<QuoteLine> lines = [.. quote.Lines.Where(l => l.Breaks is { Count: > 0 })];
+        if (lines.Count == 0)
+            return;
+        Section("Other quantities", 60);
+        foreach (QuoteLine line in lines)
+        {
+            paper.Need(30 + (14 * line.Breaks!.Count));
+            paper.Paragraph(line.Text, Text, PdfPaper.Right - Text, 9.2f, PageFonts.Bold);
+            foreach (QuoteBreak other in line.Breaks)
+                Break(other);
+            paper.Y += 6;
+        }
+
+        paper.Paragraph("Each quantity printed by itself, without tax.", Text, PdfPaper.Right - Text, 8.6f);
+    }
+
+    private void Break(QuoteBreak other)
+    {
+        float y = paper.Y + 11;
+        paper.Text(Counted(other.Pieces), Text, y, PageFonts.Regular, 9.2f, PdfPaper.Ink);
+        if (other is { Price: { } price, Each: { } each })
+        {
+            paper.Text(Invariant($"≈ {Money(each)} each"), Pieces + 66, y, PageFonts.Regular, 8, PdfPaper.Quiet, SKTextAlign.Right);
+            paper.Text(Money(price), PdfPaper.Right, y, PageFonts.Regular, 9.2f, PdfPaper.Ink, SKTextAlign.Right);
+        }
+        else
+        {
+            paper.Text("on request", PdfPaper.Right, y, PageFonts.Regular, 9.2f, PdfPaper.Quiet, SKTextAlign.Right);
+        }
+
+        paper.Y += 14;
     }
 
     private void Held()

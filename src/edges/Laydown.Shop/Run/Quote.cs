@@ -9,11 +9,12 @@ namespace Laydown.Shop.Run;
 /// <param name="Date">Day of the quote.</param>
 /// <param name="ValidUntil">Last day it holds.</param>
 /// <param name="Currency">Currency.</param>
-/// <param name="Lines">One line for each item; they add up to <paramref name="Net"/>.</param>
+/// <param name="Lines">One line for each item; with <paramref name="SmallOrder"/> they add up to <paramref name="Net"/>.</param>
 /// <param name="Net">Without tax.</param>
 /// <param name="TaxPercent">Tax rate, percent.</param>
 /// <param name="Tax">Tax.</param>
 /// <param name="Gross">With tax.</param>
+/// <param name="SmallOrder">Charge of a small order: part of <paramref name="Net"/> beside the lines.</param>
 public sealed record Quote(
     string ShopName,
     Order Order,
@@ -24,4 +25,5 @@ public sealed record Quote(
     Money Net,
     double TaxPercent,
     Money Tax,
-    Money Gross);
+    Money Gross,
+    Money SmallOrder = default);

@@ -8,4 +8,6 @@ namespace Laydown.Shop.Run;
 /// <param name="Pieces">How many.</param>
 /// <param name="Price">Price of all of them; null where the item is held back and cannot be priced.</param>
 /// <param name="Note">Why it is not priced, or null.</param>
-public sealed record QuoteLine(string ItemId, string Text, int Pieces, Money? Price, string? Note);
+/// <param name="Because">How the price came about, in one line; null where it is not priced.</param>
+/// <param name="Breaks">Prices at other quantities; null for none.</param>
+public sealed record QuoteLine(string ItemId, string Text, int Pieces, Money? Price, string? Note, string? Because = null, IReadOnlyList<QuoteBreak>? Breaks = null);

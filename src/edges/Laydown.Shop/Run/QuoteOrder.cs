@@ -1,4 +1,5 @@
 using Laydown.Measures;
+using Laydown.Plan.Costs;
 using Laydown.Plan.Orders;
 using Laydown.Press.Stocks;
 using Laydown.Shop.Orders;
@@ -11,18 +12,32 @@ namespace Laydown.Shop.Run;
 /// <param name="store">What it remembers.</param>
 /// <param name="documents">Writes the paper.</param>
 /// <param name="clock">Tells which day it is.</param>
-public sealed class QuoteOrder(ShopFolder folder, Catalogue catalogue, IShopStore store, IRunDocuments documents, TimeProvider clock)
+/// <param name="trying">Prices other quantities; null where nothing can.</param>
+public sealed class QuoteOrder(ShopFolder folder, Catalogue catalogue, IShopStore store, IRunDocuments documents, TimeProvider clock, TryOrder? trying = null)
 {
     /// <summary>The quote of an order, written to <c>quotes/<i>id</i>.pdf</c> whole or not at all; items held back are named without a price.</summary>
     /// <returns>The quote, or why there is none: no such order, or the paper could not be written.</returns>
-    public async Task<Reading<Quote>> QuoteAsync(string orderId, CancellationToken cancellation)
+    public Task<Reading<Quote>> QuoteAsync(string orderId, CancellationToken cancellation) => QuoteAsync(orderId, [], cancellation);
+
+    /// <summary>The same with prices at other quantities on its lines.</summary>
+    /// <param name="orderId">The order.</param>
+    /// <param name="quantities">The quantities; none for a plain quote.</param>
+    /// <param name="cancellation">Stops; then no paper is written.</param>
+    public async Task<Reading<Quote>> QuoteAsync(string orderId, IReadOnlyList<int> quantities, CancellationToken cancellation)
     {
         OrderRecord? order = (await store.OrdersAsync(cancellation))
             .FirstOrDefault(o => string.Equals(o.Order.Id, orderId, StringComparison.Ordinal));
         if (order is null)
             return Refused(orderId, "id", "no order of that id", "the id of an order that was taken");
 
-        Quote quote = Quoted(order, await store.RunsAsync(cancellation));
+        Reading<IReadOnlyList<ItemBreaks>> breaks = quantities.Count == 0
+            ? Reading.Of<IReadOnlyList<ItemBreaks>>([])
+            : trying is null
+            ? Reading.Refused<IReadOnlyList<ItemBreaks>>(new InputFault(Invariant($"order {orderId}"), null, "breaks", "nothing to price them with", "a shop that plans"))
+            : await trying.BreaksAsync(orderId, quantities, cancellation);
+        if (!breaks.IsTaken)
+            return Reading.Refused<Quote>(breaks.Faults);
+        Quote quote = Quoted(order, await store.RunsAsync(cancellation), breaks.Value);
         try
         {
             string file = Path.Combine(folder.Quotes, Invariant($"{FileNameOf(orderId)}.pdf"));
@@ -39,15 +54,14 @@ public sealed class QuoteOrder(ShopFolder folder, Catalogue catalogue, IShopStor
     public static string FileNameOf(string orderId) =>
         string.Concat(orderId.Select(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' ? c : '-'));
 
-    private Quote Quoted(OrderRecord order, IReadOnlyList<RunRecord> runs)
+    private Quote Quoted(OrderRecord order, IReadOnlyList<RunRecord> runs, IReadOnlyList<ItemBreaks> breaks)
     {
         var today = DateOnly.FromDateTime(clock.GetLocalNow().Date);
-        List<QuoteLine> lines = [.. order.Items.Select(i => Line(i, runs))];
-        Money net = Money.Sum(lines.Select(l => l.Price ?? default));
-        var tax = Money.FromUnits(net.Units * (decimal)catalogue.Rates.TaxPercent / 100m);
+        List<QuoteLine> lines = [.. order.Items.Select(i => Line(i, runs) with { Breaks = breaks.FirstOrDefault(b => string.Equals(b.ItemId, i.Item.Id, StringComparison.Ordinal))?.Breaks })];
+        var sums = QuoteSums.Of([.. lines.Where(l => l.Price is not null).Select(l => l.Price!.Value)], catalogue.Rates);
         return new(
             catalogue.ShopName, order.Order, today, today.AddDays(catalogue.Rates.QuoteValidDays), catalogue.Rates.Currency,
-            lines, net, catalogue.Rates.TaxPercent, tax, net + tax);
+            lines, sums.Net, catalogue.Rates.TaxPercent, sums.Tax, sums.Gross, sums.SmallOrder);
     }
 
     private QuoteLine Line(ItemRecord record, IReadOnlyList<RunRecord> runs)
@@ -60,9 +74,13 @@ public sealed class QuoteOrder(ShopFolder folder, Catalogue catalogue, IShopStor
         List<Money> shares = [.. runs.Where(r => string.Equals(r.Run.Id, record.RunId, StringComparison.Ordinal))
             .SelectMany(r => r.Run.Cost.ItemPrices)
             .Where(p => string.Equals(p.ItemId, item.Id, StringComparison.Ordinal)).Select(p => p.Price)];
-        return shares.Count > 0
-            ? new(item.Id, text, item.Quantity, Money.Sum(shares), null)
-            : new(item.Id, text, item.Quantity, null, WhyNot(record));
+        if (shares.Count == 0)
+            return new(item.Id, text, item.Quantity, null, WhyNot(record));
+        var exact = Money.Sum(shares);
+        Money price = (catalogue.Rates.Policy ?? new()).Rounded(exact);
+        Plan.Runs.Run run = runs.First(r => string.Equals(r.Run.Id, record.RunId, StringComparison.Ordinal)).Run;
+        return new(item.Id, text, item.Quantity, price, null,
+            Invariant($"{exact} of {run.Cost.Price} of run {run.Id} (cost {run.Cost.Cost}, overhead {run.Cost.Overhead}, margin {run.Cost.Margin}), shared by printed area, ink and finishing; rounded {price - exact}"));
     }
 
     private static string Words(Finishing finishing) => finishing.Kind switch

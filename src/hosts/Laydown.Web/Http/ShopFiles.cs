@@ -58,9 +58,9 @@ public static class ShopFiles
         return Results.File(path, type, shown ? null : entry.Name, entityTag: tag, enableRangeProcessing: true);
     }
 
-    private static async Task<IResult> QuoteAsync(string id, ShopServices shop, CancellationToken cancellation)
+    private static async Task<IResult> QuoteAsync(string id, string? breaks, ShopServices shop, CancellationToken cancellation)
     {
-        Reading<Quote> quote = await shop.QuoteOrder.QuoteAsync(id, cancellation);
+        Reading<Quote> quote = await shop.QuoteOrder.QuoteAsync(id, QuoteInterface.Quantities(breaks) ?? [], cancellation);
         if (!quote.IsTaken)
             return Results.NotFound();
         string path = Path.Combine(new ShopFolder(shop.Folder).Quotes, Invariant($"{QuoteOrder.FileNameOf(id)}.pdf"));

@@ -19,6 +19,8 @@ public static class ShopInterface
         api.MapGet("/orders", OrdersAsync);
         api.MapGet("/items/{id}", ItemAsync);
         api.MapGet("/items/{id}/stack", StackAsync);
+        api.MapGet("/orders/{id}/quote", QuoteInterface.QuoteAsync);
+        api.MapGet("/orders/{id}/ways", QuoteInterface.WaysAsync);
         api.MapGet("/runs", RunsAsync);
         api.MapGet("/runs/{id}", RunAsync);
         api.MapPost("/day/plan", PlanAsync);

@@ -49,9 +49,9 @@ public static class LogForms
     }
 
     private static RemakeNote Remake(IFormCollection form, FormNumbers numbers) => new(
-        Enum.TryParse(form["cause"], out RemakeCause cause) ? cause : RemakeCause.Other, Enum.TryParse(form["found"], out RemakeFound found) ? found : RemakeFound.Press,
+        Enum.TryParse(form["cause"].ToString(), out RemakeCause cause) ? cause : RemakeCause.Other, Enum.TryParse(form["found"].ToString(), out RemakeFound found) ? found : RemakeFound.Press,
         form["item"].ToString() is { Length: > 0 } item ? item : null, numbers.Count("pieces"), 0, 0, numbers.NumberOrNone("minutes") ?? 0,
-        Enum.TryParse(form["payer"], out RemakePayer payer) ? payer : RemakePayer.Shop, default, "", form["action"].ToString() is { Length: > 0 } action ? action : null);
+        Enum.TryParse(form["payer"].ToString(), out RemakePayer payer) ? payer : RemakePayer.Shop, default, "", form["action"].ToString() is { Length: > 0 } action ? action : null);
 
     /// <summary>Numbers of a form; what cannot be read is kept as a fault. A comma counts as a point.</summary>
     private sealed class FormNumbers(IFormCollection form)

@@ -1,0 +1,67 @@
+using System.Net;
+using System.Net.Http.Json;
+using System.Text.Json;
+using Laydown.Web.Tests.Sample;
+
+namespace Laydown.Web.Tests.Http;
+
+/// <summary>The log over HTTP: what the command line does, and clear refusals.</summary>
+public sealed class LogHttpLawTests
+{
+    [Fact]
+    public async Task An_entry_is_kept_found_by_page_and_told_on_its_page()
+    {
+        await using ServedShop served = await ServedShop.OpenAsync();
+        HttpResponseMessage kept = await served.Client.PostAsJsonAsync("/api/log", new { kind = "note", runId = "R-20261126-01", note = "belt cleaned", at = "2026-11-26T09:00:00Z" });
+        Assert.Equal(HttpStatusCode.Created, kept.StatusCode);
+        JsonElement page = (await served.Client.GetFromJsonAsync<JsonElement>("/api/log?kind=Note&rows=10")).GetProperty("result");
+        Assert.Equal(1, page.GetProperty("all").GetInt32());
+        Assert.Contains("belt cleaned", await served.Client.GetStringAsync("/runs/R-20261126-01/log"), StringComparison.Ordinal);
+        Assert.Contains("1 such run would have taken", await served.Client.GetStringAsync(Invariant($"/runs/{SampleLog.Run}")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task What_cannot_be_is_refused_by_field_and_keeps_nothing()
+    {
+        await using ServedShop served = await ServedShop.OpenAsync();
+        int before = await AllAsync(served);
+        Assert.Equal("/runId", await FieldAsync(served, new { kind = "start", runId = "R-none" }));
+        Assert.Equal("/kind", await FieldAsync(served, new { kind = "stop", runId = "R-20261126-01", stop = new { good = 1, spoiled = 0, done = true } }));
+        Assert.Equal("/stop/spoiled", await FieldAsync(served, new { kind = "stop", runId = "R-20261126-01", stop = new { good = 1, spoiled = -1, done = true } }));
+        Assert.Equal("/ink/tankId", await FieldAsync(served, new { kind = "ink", runId = "R-20261126-01", ink = new { levelMl = 5 } }));
+        Assert.Equal(HttpStatusCode.BadRequest, (await served.Client.PostAsJsonAsync("/api/log", new { kind = "nothing" })).StatusCode);
+        Assert.Equal(HttpStatusCode.BadRequest, (await served.Client.GetAsync("/api/log?rows=0")).StatusCode);
+        Assert.Equal(before, await AllAsync(served));
+    }
+
+    [Fact]
+    public async Task A_form_from_elsewhere_is_not_taken()
+    {
+        await using ServedShop served = await ServedShop.OpenAsync();
+        using FormUrlEncodedContent form = new([new("by", "Ada")]);
+        Assert.Equal(HttpStatusCode.BadRequest, (await served.Client.PostAsync("/runs/R-20261126-01/log/start", form)).StatusCode);
+    }
+
+    [Fact]
+    public async Task Charts_review_and_estimates_answer_with_what_was_logged()
+    {
+        await using ServedShop served = await ServedShop.OpenAsync();
+        JsonElement charts = (await served.Client.GetFromJsonAsync<JsonElement>("/api/log/charts/Across")).GetProperty("result");
+        Assert.Equal(2, charts.GetProperty("charts").GetArrayLength());
+        Assert.Contains(charts.GetProperty("charts")[1].GetProperty("signals").EnumerateArray(), s => s.GetProperty("rule").GetString() == "beyondLimit");
+        JsonElement review = (await served.Client.GetFromJsonAsync<JsonElement>("/api/log/review")).GetProperty("result");
+        Assert.Equal("bands", review.GetProperty("causes")[0].GetProperty("cause").GetString());
+        Assert.Equal(1, (await served.Client.GetFromJsonAsync<JsonElement>("/api/log/estimates")).GetProperty("result").GetProperty("runs").GetInt32());
+        Assert.Equal(HttpStatusCode.BadRequest, (await served.Client.GetAsync("/api/orders/TW-1041/quote?breaks=x")).StatusCode);
+    }
+
+    private static async Task<int> AllAsync(ServedShop served) =>
+        (await served.Client.GetFromJsonAsync<JsonElement>("/api/log")).GetProperty("result").GetProperty("all").GetInt32();
+
+    private static async Task<string?> FieldAsync(ServedShop served, object entry)
+    {
+        HttpResponseMessage refused = await served.Client.PostAsJsonAsync("/api/log", entry);
+        Assert.Equal(HttpStatusCode.BadRequest, refused.StatusCode);
+        return (await refused.Content.ReadFromJsonAsync<JsonElement>()).GetProperty("result").GetProperty("faults")[0].GetProperty("field").GetString();
+    }
+}
