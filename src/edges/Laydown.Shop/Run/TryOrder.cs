@@ -1,7 +1,6 @@
 using Laydown.Measures;
 using Laydown.Plan.Costs;
 using Laydown.Press.Machines;
-using Laydown.Press.Stocks;
 using Laydown.Shop.Colour;
 using Laydown.Shop.Layers;
 using Laydown.Shop.Log;
