@@ -81,7 +81,7 @@ public sealed class QuoteSumsLawTests
         for (int i = 0; i < sums.Lines.Count; i++)
             Assert.InRange(sums.Lines[i].Cents - cost.ItemPrices[i].Price.Cents, policy.RoundUp ? 0 : -policy.RoundToCents / 2, policy.RoundToCents - 1);
         Assert.Equal(sums.Net, Money.Sum(sums.Lines) + sums.SmallOrder);
-        Assert.True(sums.Net >= policy.SmallestNet && sums.SmallOrder.Cents >= 0);
+        Assert.True(sums.Net >= policy.SmallestNet!.Value && sums.SmallOrder.Cents >= 0);
         Assert.Equal(sums.Gross, sums.Net + sums.Tax);
 
         // Half a cent for the sum, or for each line and the small-order charge.

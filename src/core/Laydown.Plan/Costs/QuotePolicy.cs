@@ -6,14 +6,14 @@ namespace Laydown.Plan.Costs;
 /// <param name="RoundToCents">Each line of a quote is rounded to a multiple of so many cents; 1 or more.</param>
 /// <param name="RoundUp">Whether lines are rounded up; else to the nearest, halves up.</param>
 /// <param name="TaxEachLine">Whether tax is rounded to the cent on each line; else once on the sum.</param>
-/// <param name="SmallestNet">Least net sum of a quote: what is missing is charged as a line of its own.</param>
+/// <param name="SmallestNet">Least net sum of a quote: what is missing is charged as a line of its own; null for none.</param>
 /// <param name="OffcutCreditPercent">What a usable offcut is worth, percent of its share of the sheet's price, 0 to 100.</param>
 /// <param name="UseLearntTimes">Whether times of plans and quotes are corrected by what the log says.</param>
 public sealed record QuotePolicy(
     int RoundToCents = 1,
     bool RoundUp = false,
     bool TaxEachLine = false,
-    Money SmallestNet = default,
+    Money? SmallestNet = null,
     double OffcutCreditPercent = 0,
     bool UseLearntTimes = false)
 {

@@ -18,7 +18,7 @@ public sealed record QuoteSums(IReadOnlyList<Money> Lines, Money SmallOrder, Mon
         QuotePolicy policy = rates.Policy ?? new();
         Money[] lines = [.. prices.Select(policy.Rounded)];
         var sum = Money.Sum(lines);
-        Money small = lines.Length > 0 && sum < policy.SmallestNet ? policy.SmallestNet - sum : default;
+        Money small = lines.Length > 0 && policy.SmallestNet is { } least && sum < least ? least - sum : default;
         Money net = sum + small;
         Money tax = policy.TaxEachLine ? Money.Sum(lines.Append(small).Select(l => TaxOn(l, rates))) : TaxOn(net, rates);
         return new(lines, small, net, tax, net + tax);

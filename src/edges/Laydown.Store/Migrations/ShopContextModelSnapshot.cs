@@ -55,6 +55,46 @@ namespace Laydown.Store.Migrations
                     b.ToTable("Items", (string)null);
                 });
 
+            modelBuilder.Entity("Laydown.Store.Rows.LogRow", b =>
+                {
+                    b.Property<long>("Number")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("AtSeconds")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Json")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("PressId")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("RunId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<bool>("Struck")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Number");
+
+                    b.HasIndex("AtSeconds");
+
+                    b.HasIndex("Kind", "AtSeconds");
+
+                    b.HasIndex("PressId", "AtSeconds");
+
+                    b.HasIndex("RunId", "Number");
+
+                    b.ToTable("Log", (string)null);
+                });
+
             modelBuilder.Entity("Laydown.Store.Rows.OrderRow", b =>
                 {
                     b.Property<string>("Id")
