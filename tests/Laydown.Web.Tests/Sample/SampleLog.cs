@@ -16,7 +16,7 @@ internal static class SampleLog
         await KeepAsync(shop, bare);
         await KeepAsync(shop, bare with { At = at.AddMinutes(1), Kind = LogKind.Thickness, Thickness = new([3, 3.1, 2.9, 3, 3]) });
         await KeepAsync(shop, bare with { At = at.AddMinutes(2), Kind = LogKind.Thickness, Thickness = new([3, 3, 2.9, 3.1, 3]) });
-        foreach ((double across, int i) in new[] { 0.05, -0.02, 0.01, 0.03, -0.04, 0.9, 0.02 }.Select((a, i) => (a, i)))
+        foreach ((double across, int i) in new[] { 0.05, -0.02, 0.01, 0.03, -0.04, 0.02, -0.01, 0.9, 0.02, 0.04, -0.03, 0.01 }.Select((a, i) => (a, i)))
             await KeepAsync(shop, bare with { At = at.AddMinutes(3 + i), Kind = LogKind.Register, Register = new(across, -across / 2) });
         await KeepAsync(shop, bare with { At = at.AddMinutes(40), Kind = LogKind.Stop, Stop = new(3, 1, 4, Done: true) });
         RemakeNote remake = new(RemakeCause.Bands, RemakeFound.Finishing, null, 1, 0, 0, 8, RemakePayer.Shop, default, "");
