@@ -25,11 +25,12 @@ internal sealed record BoardFrame(
         IReadOnlyList<BoardStock> bare = [.. own.Select(s => s.OnHand is int n ? s with { OnHand = Math.Max(0, n - kept.Where(k => k.StockId == s.Id).Sum(k => k.Repeats)) } : s)];
         IReadOnlyList<BoardStock> boards = [.. kept.Select(k => new BoardStock(k.StockId ?? "", k.Sheet, k.Repeats, 0, k.EdgeMarginMm, k.KeepOuts)), .. bare];
         int[] index = [.. Enumerable.Range(0, types.Count).Where(i => left[i] > 0)];
+        int[] groups = Together.Groups([.. types.Select(t => t.Piece)]);
         bool priced = own.Any(s => s.Price > 0);
         RectStock StockOf(BoardStock board, int i) => Grown(
             board, rules.GapMm, i < kept.Count ? 0 : priced ? board.Price : board.Size.AreaM2, i < kept.Count ? kept[i].Placements.Where(p => p.Locked) : []);
         RectProblem problem = new(
-            [.. boards.Select(StockOf)], [.. index.Select(i => new RectPiece(types[i].Piece.Id, types[i].W, types[i].H, left[i], types[i].MayTurn))],
+            [.. boards.Select(StockOf)], [.. index.Select(i => new RectPiece(types[i].Piece.Id, types[i].W, types[i].H, left[i], types[i].MayTurn, groups[i]))],
             new(rules.Process, rules.MostStages, rules.FirstCutUpright, 0, Micro.Up(rules.OffcutLeastSideMm + rules.GapMm), rules.OffcutWorth));
         return new(problem, boards, [.. kept, .. bare.Select(_ => (SheetLayout?)null)], types, index, rules);
     }

@@ -16,6 +16,8 @@ public static class BoardLayout
     /// <summary>The cheapest boards found; of equal cost the ones with the largest offcuts.</summary>
     /// <remarks>
     /// Whole micrometres inside. A search within <see cref="BoardRules.Iterations"/>; it ends early where the cost meets a lower bound.
+    /// Where more than 8 copies of each piece are wanted on average, patterns of bands and columns repeated are sought too and the cheaper answer is
+    /// kept. Copies over what is wanted fill the last board where a piece allows them.
     /// Pieces too large for every board, or that no board is left for, come back as unplaced.
     /// </remarks>
     /// <exception cref="ArgumentException">An id comes twice, a size is not over 0, a quantity is under 1, or the margins leave nothing of a board.</exception>
@@ -50,9 +52,10 @@ public static class BoardLayout
         ArgumentNullException.ThrowIfNull(search);
         BoardArea.Refuse(rules);
         var frame = BoardFrame.Of(pieces, rules, started);
-        return frame.Problem.Pieces.Count == 0
-            ? BoardWriter.Write(frame, new([], []))
-            : BoardWriter.Write(frame, Search(frame, search, better is null ? null : l => better(BoardWriter.Write(frame, l)), stop));
+        if (frame.Problem.Pieces.Count == 0)
+            return BoardWriter.Write(frame, new([], []));
+        LayoutResult result = BoardWriter.Write(frame, Search(frame, search, better is null ? null : l => better(BoardWriter.Write(frame, l)), stop));
+        return started.Count == 0 && !rules.OneLayout ? BoardOvers.Filled(result, pieces, rules, search, stop) : result;
     }
 
     /// <summary>The least number of boards any layout needs: by area, and by pieces that cannot share a board.</summary>
@@ -65,7 +68,20 @@ public static class BoardLayout
         return area.LeastBoards([.. PieceType.From(pieces, rules.GapMm).Where(t => t.Fits(area.Width, area.Height))]);
     }
 
-    private static RectLayout Search(BoardFrame frame, SearchRules search, Action<RectLayout>? better, CancellationToken stop) =>
+    private static RectLayout Search(BoardFrame frame, SearchRules search, Action<RectLayout>? better, CancellationToken stop)
+    {
+        if (frame.Rules.OneLayout)
+            return OneForAll.Solve(frame.Problem, search, better, stop);
+        BoardBest best = new(frame.Problem, better);
+        if (!BoardPatterns.Suit(frame))
+            return Tree(frame, search, better, stop);
+        BoardPatterns.Offer(frame, search, best, stop);
+        if (!best.IsProven && !(stop.IsCancellationRequested && best.IsWhole) && BoardPatterns.TreeToo(frame))
+            best.Offer(Tree(frame, search, best.Offer, stop));
+        return best.Layout!;
+    }
+
+    private static RectLayout Tree(BoardFrame frame, SearchRules search, Action<RectLayout>? better, CancellationToken stop) =>
         frame.Rules.Process is CutProcess.Free
             ? FreeSearch.Solve(frame.Problem, search, better, stop)
             : GuillotineSearch.Solve(frame.Problem, search, better, stop);

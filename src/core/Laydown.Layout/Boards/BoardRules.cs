@@ -26,4 +26,8 @@ public sealed record BoardRules(
     IReadOnlyList<BoardStock>? Stocks = null,
     double OffcutWorth = 0.5,
     int MostStages = 0,
-    bool FirstCutUpright = false);
+    bool FirstCutUpright = false)
+{
+    /// <summary>Whether all boards carry one and the same layout, cut as often as the piece wanted most asks for; of others more are made then.</summary>
+    public bool OneLayout { get; init; }
+}

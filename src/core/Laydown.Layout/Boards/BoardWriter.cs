@@ -19,7 +19,7 @@ internal static class BoardWriter
             used[sheet.Stock] += sheet.Repeats;
         IEnumerable<RectSheet> untouched = Enumerable.Range(0, frame.Boards.Count)
             .Where(s => frame.Started[s] is { } k && used[s] < k.Repeats).Select(s => new RectSheet(s, frame.Started[s]!.Repeats - used[s], [], []));
-        foreach (RectSheet sheet in Merged(layout.Sheets).Concat(untouched).OrderBy(s => frame.Started[s.Stock] is null).ThenByDescending(s => s.Spots.Sum(p => p.Place.Area)))
+        foreach (RectSheet sheet in Merged(layout.Sheets).Concat(untouched).OrderBy(s => frame.Started[s.Stock] is null).ThenBy(s => Due(frame, s)).ThenByDescending(s => s.Spots.Sum(p => p.Place.Area)))
             sheets.Add(Sheet(frame, sheet, numbers));
         IEnumerable<UnplacedPiece> unplaced = layout.Missing.Select((n, i) => (Piece: frame.Types[frame.Index[i]], Copies: n)).Where(x => x.Copies > 0)
             .Select(x => Unplaced(frame, x.Piece, x.Copies));
@@ -45,8 +45,12 @@ internal static class BoardWriter
             Invariant($"at most {sizes}, the board less {margins} mm on each side"));
     }
 
+    // A sheet waits for nothing but the work that is due first on it.
+    private static DateOnly Due(BoardFrame frame, RectSheet sheet) =>
+        sheet.Spots.Select(s => frame.Types[frame.Index[s.Piece]].Piece.Due ?? DateOnly.MaxValue).DefaultIfEmpty(DateOnly.MaxValue).Min();
+
     // Sheets that carry the same picture are one layout, repeated.
-    private static IEnumerable<RectSheet> Merged(IReadOnlyList<RectSheet> sheets) =>
+    internal static IEnumerable<RectSheet> Merged(IReadOnlyList<RectSheet> sheets) =>
         sheets.GroupBy(s => (s.Stock, Picture: string.Join(';', s.Spots.OrderBy(p => p.Place.Y).ThenBy(p => p.Place.X)
                 .Select(p => Invariant($"{p.Piece},{p.Place.X},{p.Place.Y},{p.Turned}")))))
             .Select(g => g.First() with { Repeats = g.Sum(s => s.Repeats) });

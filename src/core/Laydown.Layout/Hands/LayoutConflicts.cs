@@ -66,7 +66,7 @@ public static class LayoutConflicts
             Piece piece = rules.Pieces[i];
             if (missing[i] > 0)
                 yield return new(ConflictKind.Missing, Severity.Stop, -1, [], default, missing[i], piece.Quantity, piece.Id);
-            else if (missing[i] < 0)
+            else if (missing[i] < -piece.MostOver)
                 yield return new(ConflictKind.Surplus, Severity.Stop, -1, [], default, piece.Quantity - missing[i], piece.Quantity, piece.Id);
         }
     }

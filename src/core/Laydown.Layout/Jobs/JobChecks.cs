@@ -30,6 +30,7 @@ public static class JobChecks
         faults.AddRange(JobRollChecks.Faults(layout).Take(MostFaults));
         if (layout.Job.Belt is not null)
             faults.AddRange(JobLaneChecks.Faults(layout).Take(MostFaults));
+        faults.AddRange(OneForAll(layout));
         for (int i = 0; i < layout.Sheets.Count && faults.Count < MostFaults; i++)
             faults.AddRange(OnSheet(layout, shapes, i).Take(MostFaults - faults.Count));
         return faults;
@@ -54,11 +55,23 @@ public static class JobChecks
             found[lane.BlankId ?? ""] = found.GetValueOrDefault(lane.BlankId ?? "") + lane.Blanks;
         Dictionary<string, long> left = layout.Unplaced.GroupBy(u => u.PieceId, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Sum(u => (long)u.Copies), StringComparer.Ordinal);
         foreach (JobPiece piece in layout.Job.Pieces)
-            if (found.GetValueOrDefault(piece.Id) + left.GetValueOrDefault(piece.Id) is var all && all != piece.Quantity)
-                yield return new(Invariant($"piece {piece.Id}"), Invariant($"{found.GetValueOrDefault(piece.Id)} laid out and {left.GetValueOrDefault(piece.Id)} without a place"), Invariant($"{piece.Quantity} in all"));
+            if (found.GetValueOrDefault(piece.Id) + left.GetValueOrDefault(piece.Id) is var all && (all < piece.Quantity || all > piece.Quantity + MostOver(layout, piece)))
+                yield return new(Invariant($"piece {piece.Id}"), Invariant($"{found.GetValueOrDefault(piece.Id)} laid out and {left.GetValueOrDefault(piece.Id)} without a place"), Wanted(piece.Quantity, MostOver(layout, piece)));
         foreach (JobStock stock in layout.Job.Stocks)
             if (stock.Copies is { } copies && layout.Sheets.Where(s => s.StockId == stock.Id).Sum(s => (long)s.Repeats) is var used && used > copies)
                 yield return new(Invariant($"stock {stock.Id}"), Invariant($"{used} used"), Invariant($"at most {copies}"));
+    }
+
+    // One layout cut again and again makes fewer than one copy too many for each board.
+    private static long MostOver(JobLayout layout, JobPiece piece) =>
+        piece.OversAllowed + (layout.Job.Rules.OneLayout && layout.Sheets is [{ Repeats: var times }] ? times - 1 : 0);
+
+    private static string Wanted(long quantity, long over) => over > 0 ? Invariant($"{quantity} to {quantity + over} in all") : Invariant($"{quantity} in all");
+
+    private static IEnumerable<JobFault> OneForAll(JobLayout layout)
+    {
+        if (layout.Job.Rules.OneLayout && layout.Sheets.Count > 1)
+            yield return new("sheets", Invariant($"{layout.Sheets.Count} layouts"), "one layout for the whole run");
     }
 
     private static IEnumerable<JobFault> Angles(JobLayout layout)

@@ -22,6 +22,8 @@ public static class JobDemands
             faults.Add(new("/stocks", "boards and rolls", "boards alone or rolls alone"));
         if (job.Rules.Process == CutProcess.Guillotine && job.Pieces.Any(p => p.Contour is not null))
             faults.Add(new("/rules/process", "guillotine with contours", "free, for pieces that are cut along a contour"));
+        if (job.Rules.OneLayout && (IsByContour(job) || job.Stocks.Any(s => s.Kind == JobStockKind.Roll)))
+            faults.Add(new("/rules/oneLayout", "one layout for contours or rolls", "rectangles on boards"));
         for (int i = 0; i < job.Pieces.Count && faults.Count < MostFaults; i++)
             faults.AddRange(OfPiece(job.Pieces[i], i));
         for (int i = 0; i < job.Stocks.Count && faults.Count < MostFaults; i++)
@@ -48,6 +50,8 @@ public static class JobDemands
             yield return new(Invariant($"/pieces/{at}"), piece.Contour is null ? "no size and no contour" : "a contour and a size", "either widthMm and heightMm, or a contour");
         if (piece.Quantity < 1)
             yield return new(Invariant($"/pieces/{at}/quantity"), Invariant($"{piece.Quantity}"), "1 or more");
+        if (piece.OversAllowed is < 0 or > MostCopies)
+            yield return new(Invariant($"/pieces/{at}/oversAllowed"), Invariant($"{piece.OversAllowed}"), Invariant($"0 to {MostCopies}"));
         if (piece.AnglesDegrees?.Any(a => !double.IsFinite(a)) ?? false)
             yield return new(Invariant($"/pieces/{at}/anglesDegrees"), "an angle that is no number", "numbers of degrees");
         else if (piece.Contour is null && !piece.AnyAngle && piece.Angles.FirstOrDefault(a => a % 90 != 0) is var odd and not 0)

@@ -21,6 +21,15 @@ public sealed record JobPiece(
     string? Direction = null,
     string? StockId = null)
 {
+    /// <summary>Name of a set, such as a kit or a colour match: pieces that name the same one want the same boards. Null for none.</summary>
+    public string? KeepWith { get; init; }
+
+    /// <summary>Day it is due; null where it does not matter. Pieces of one day want the same boards, earlier days come on earlier sheets.</summary>
+    public DateOnly? Due { get; init; }
+
+    /// <summary>How many copies more than wanted may be made to fill the last board; 0 or more.</summary>
+    public int OversAllowed { get; init; }
+
     /// <summary>The angles it may lie at, each from 0 up to under 360 degrees; with <see cref="AnyAngle"/> no limit.</summary>
     internal IReadOnlyList<double> Angles => AnglesDegrees is { Count: > 0 } some ? [.. some.Select(a => ((a % 360) + 360) % 360).Distinct().Order()] : [0, 90, 180, 270];
 

@@ -19,6 +19,10 @@ public sealed record JobRules(
     double ToolMm = 0, double GapMm = 0, CutProcess Process = CutProcess.Free, double OffcutLeastSideMm = 150, double LeadInMm = 0, double LeadOutMm = 0,
     double LeastSectionMm = 0, double LongestSectionMm = 0, int RollsSideBySide = 1, double CentreGapMm = 0, double AcrossMm = 3200, double PricePerMetre = 0)
 {
+    /// <summary>Whether all boards are to carry one and the same layout, cut again and again until there are enough of each piece: rectangles on boards.</summary>
+    /// <remarks>Of some pieces more are made than wanted: fewer than one for each board.</remarks>
+    public bool OneLayout { get; init; }
+
     /// <summary>Least distance between two pieces, mm.</summary>
     [System.Text.Json.Serialization.JsonIgnore]
     public double ApartMm => ToolMm + GapMm;

@@ -36,7 +36,10 @@ public static class JobSolver
         JobRules cut = writer.Job.Rules;
         BoardRules boards = new(
             new(writer.Job.Stocks[0].WidthMm, writer.Job.Stocks[0].HeightMm), 0, cut.ApartMm, cut.Process, OffcutLeastSideMm: cut.OffcutLeastSideMm,
-            Stocks: [.. writer.Job.Stocks.Select(s => new BoardStock(s.Id, new(s.WidthMm, s.HeightMm), s.Copies, s.Price, s.EdgeMarginMm, Apart(s.KeepOutsMm, cut.ApartMm)))]);
+            Stocks: [.. writer.Job.Stocks.Select(s => new BoardStock(s.Id, new(s.WidthMm, s.HeightMm), s.Copies, s.Price, s.EdgeMarginMm, Apart(s.KeepOutsMm, cut.ApartMm)))])
+        {
+            OneLayout = cut.OneLayout,
+        };
         JobLayout Written(LayoutResult result) => writer.Write([.. result.Sheets.Select(s => (s.StockId!, s))], result.Unplaced);
         return Written(BoardLayout.Solve(writer.Rectangles(), boards, [], rules, better is null ? null : l => better(Written(l)), stop));
     }

@@ -16,7 +16,7 @@ internal sealed class JobWriter(LayoutJob job, JobShapes shapes, SearchRules rul
 
     /// <summary>The pieces of a job of rectangles alone.</summary>
     internal IReadOnlyList<Piece> Rectangles() =>
-        [.. job.Pieces.Select(p => new Piece(p.Id, new(p.WidthMm!.Value, p.HeightMm!.Value), 0, p.Quantity, p.MayTurn))];
+        [.. job.Pieces.Select(p => new Piece(p.Id, new(p.WidthMm!.Value, p.HeightMm!.Value), 0, p.Quantity, p.MayTurn) { KeepWith = p.KeepWith, Due = p.Due, MostOver = p.OversAllowed })];
 
     /// <summary>Sheets of rectangles.</summary>
     internal JobLayout Write(IReadOnlyList<(string StockId, SheetLayout Sheet)> sheets, IReadOnlyList<UnplacedPiece> unplaced)

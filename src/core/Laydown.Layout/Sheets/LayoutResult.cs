@@ -1,7 +1,7 @@
 namespace Laydown.Layout.Sheets;
 
 /// <summary>Sheets laid out, and what could not be placed on any.</summary>
-/// <param name="Sheets">Layouts, fullest first; empty where nothing could be placed.</param>
+/// <param name="Sheets">Layouts, those with the earliest due date first, then the fullest; empty where nothing could be placed.</param>
 /// <param name="Unplaced">Pieces that found no place; empty when all are placed.</param>
 public sealed record LayoutResult(IReadOnlyList<SheetLayout> Sheets, IReadOnlyList<UnplacedPiece> Unplaced)
 {

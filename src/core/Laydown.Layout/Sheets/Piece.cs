@@ -10,4 +10,14 @@ namespace Laydown.Layout.Sheets;
 /// <param name="MayTurn">Whether it may lie turned by 90° (false where flute, grain or picture forbid it).</param>
 /// <param name="Part">For a panel, the part of the item's printed picture it shows, mm from that picture's lower left corner; null for the whole.</param>
 /// <param name="SeamBleedMm">For a panel that butts its neighbours, what it shows of them beyond each seam, contained in <paramref name="Part"/>, mm.</param>
-public sealed record Piece(string Id, SizeMm Printed, double BleedMm, int Quantity, bool MayTurn, RectMm? Part = null, double SeamBleedMm = 0);
+public sealed record Piece(string Id, SizeMm Printed, double BleedMm, int Quantity, bool MayTurn, RectMm? Part = null, double SeamBleedMm = 0)
+{
+    /// <summary>Name of a set, such as a kit or a colour match: pieces that name the same one want the same boards. Null for none.</summary>
+    public string? KeepWith { get; init; }
+
+    /// <summary>Day it is due; null where it does not matter. Pieces of one day want the same boards, earlier days come on earlier sheets.</summary>
+    public DateOnly? Due { get; init; }
+
+    /// <summary>How many copies more than wanted may be made to fill the last board; 0 or more.</summary>
+    public int MostOver { get; init; }
+}

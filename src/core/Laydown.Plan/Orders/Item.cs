@@ -24,6 +24,8 @@ namespace Laydown.Plan.Orders;
 /// <param name="SeamKeepOuts">Places that seams between panels should stay out of, besides text and codes that were found; null for none.</param>
 /// <param name="Marks">Which marks are printed about its pieces; null for none.</param>
 /// <param name="Repeat">Whether it is repeated in even steps on sheets of its own; null where it is laid out with others.</param>
+/// <param name="KeepWith">Name of a set, such as a kit or a colour match: items that name the same one want the same boards. Null for none.</param>
+/// <param name="OversAllowed">How many more may be made to fill the last board; 0 or more.</param>
 public sealed record Item(
     string Id,
     string Title,
@@ -42,7 +44,9 @@ public sealed record Item(
     PanelWish? Panels = null,
     IReadOnlyList<SeamKeepOut>? SeamKeepOuts = null,
     MarkWish? Marks = null,
-    RepeatWish? Repeat = null)
+    RepeatWish? Repeat = null,
+    string? KeepWith = null,
+    int OversAllowed = 0)
 {
     /// <summary>Finished size.</summary>
     [System.Text.Json.Serialization.JsonIgnore]

@@ -37,6 +37,9 @@ public sealed record Run(
     DateOnly Due,
     IReadOnlyList<string>? BesideStockIds = null)
 {
+    /// <summary>What is to be known of the layout, in sentences: sets that could not be kept together, copies made beyond those asked for.</summary>
+    public IReadOnlyList<string> LayoutNotes { get; init; } = [];
+
     /// <summary>How many sheets go through the press.</summary>
     [System.Text.Json.Serialization.JsonIgnore]
     public int SheetCount => Sheets.Sum(s => s.Repeats);

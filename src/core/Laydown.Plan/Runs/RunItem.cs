@@ -4,6 +4,10 @@ namespace Laydown.Plan.Runs;
 /// <param name="ItemId">The item.</param>
 /// <param name="OrderId">Its order.</param>
 /// <param name="Title">What it is.</param>
-/// <param name="Pieces">How many.</param>
+/// <param name="Pieces">How many are made, copies beyond what was asked for contained.</param>
 /// <param name="Due">When it is due.</param>
-public sealed record RunItem(string ItemId, string OrderId, string Title, int Pieces, DateOnly Due);
+public sealed record RunItem(string ItemId, string OrderId, string Title, int Pieces, DateOnly Due)
+{
+    /// <summary>How many were asked for; null in runs planned before this was kept. What is made beyond is given in addition.</summary>
+    public int? Asked { get; init; }
+}

@@ -23,9 +23,9 @@ public static class RunPlanner
             IReadOnlyList<InkUse> inks = InkNeeds.Of(request, mode);
             return RunTimes.Of(request, mode).Then(raw => Reading.Of(Corrected(raw, request, mode))).Then(time => CostSheets.Of(request, time, inks).Then(cost => Reading.Of(new Run(
                 request.RunId, request.Press.Id, request.Condition.Id, request.Stock.Id, request.Stack, choice,
-                [.. request.Items.Select(i => new RunItem(i.Item.Id, i.OrderId, i.Item.Title, request.Pieces(i.Item.Id), i.Item.Due))],
+                [.. request.Items.Select(i => new RunItem(i.Item.Id, i.OrderId, i.Item.Title, request.Pieces(i.Item.Id), i.Item.Due) { Asked = i.Item.Quantity })],
                 request.Sheets, request.Belt, time, inks, SetUps.Of(request, mode, inks), cost, request.Items.Min(i => i.Item.Due),
-                request.Beside.Count == 0 ? null : [.. request.Beside.Select(s => s.Id)]))));
+                request.Beside.Count == 0 ? null : [.. request.Beside.Select(s => s.Id)]) { LayoutNotes = LayoutNotes.Of(request) })));
         });
     }
 

@@ -30,10 +30,15 @@ public static class RunJob
         if (rules.Contours?.Of(piece.Id) is { } outline)
         {
             JobContour contour = new(Flat(outline.Outer), outline.Holes.Count == 0 ? null : [.. outline.Holes.Select(Flat)]);
-            return new(piece.Id, piece.Quantity, null, null, contour, angles);
+            return new(piece.Id, piece.Quantity, null, null, contour, angles) { KeepWith = piece.KeepWith, Due = piece.Due, OversAllowed = piece.MostOver };
         }
 
-        return new(piece.Id, piece.Quantity, piece.Printed.WidthMm - (2 * piece.BleedMm), piece.Printed.HeightMm - (2 * piece.BleedMm), null, angles);
+        return new(piece.Id, piece.Quantity, piece.Printed.WidthMm - (2 * piece.BleedMm), piece.Printed.HeightMm - (2 * piece.BleedMm), null, angles)
+        {
+            KeepWith = piece.KeepWith,
+            Due = piece.Due,
+            OversAllowed = piece.MostOver,
+        };
     }
 
     private static JobStock StockOf(OpenedLayout opened)

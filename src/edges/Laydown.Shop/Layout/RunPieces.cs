@@ -60,7 +60,12 @@ internal sealed class RunPieces
 
     /// <summary>An item as one piece, without its room.</summary>
     public static Piece WholeOf(Item item, Stock stock) => new(
-        item.Id, item.Printed, item.BleedMm, item.Quantity, MayTurn: item.UpAlongGrain is null || stock.Grain == GrainDirection.None);
+        item.Id, item.Printed, item.BleedMm, item.Quantity, MayTurn: item.UpAlongGrain is null || stock.Grain == GrainDirection.None)
+    {
+        KeepWith = item.KeepWith,
+        Due = item.Due,
+        MostOver = item.OversAllowed,
+    };
 
     /// <summary>A layout of pieces with their room, as a layout of what is printed; panels in order.</summary>
     /// <param name="result">The layout.</param>
@@ -74,7 +79,7 @@ internal sealed class RunPieces
         SizeMm inner = new(Math.Max(0, most.WidthMm - room.LeftMm - room.RightMm), Math.Max(0, most.HeightMm - room.BottomMm - room.TopMm));
         PanelRequest request = new(
             ready.Item.Id, whole.Printed, whole.BleedMm, inner, whole.MayTurn, ready.Item.Panels ?? new(), ready.SeamKeepOuts);
-        return Panelling.Solve(request).Then(plan => Reading.Of<IReadOnlyList<Piece>>([.. PanelSplit.Split(whole, plan).Select(p => Laid(p, room))]));
+        return Panelling.Solve(request).Then(plan => Reading.Of<IReadOnlyList<Piece>>([.. PanelSplit.Split(whole, plan).Select(p => Laid(p with { KeepWith = whole.KeepWith, Due = whole.Due }, room))]));
     }
 
     // All panels of a graphic lie the same way: one that lies on its side is handed on as it lies, so that no other way is tried.

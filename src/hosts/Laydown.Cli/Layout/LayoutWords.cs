@@ -49,6 +49,7 @@ internal static class LayoutWords
                 unplaced = layout.Unplaced,
                 lanes = layout.Lanes,
                 findings,
+                notes = JobNotes.Of(layout),
             });
             return;
         }
@@ -62,6 +63,8 @@ internal static class LayoutWords
             [Invariant($"{i + 1}"), s.StockId, s.Size.ToString(), Invariant($"{s.Repeats}"), Invariant($"{s.Spots.Count}"), Invariant($"{s.FillPercent:0.0} %"), Invariant($"{s.CutsAcrossMm?.Count ?? 0}")]));
         foreach (UnplacedPiece left in layout.Unplaced)
             answer.Line(Invariant($"without a place: {left.Copies} × {left.PieceId}: {left.Found}; wanted {left.Wanted}"));
+        foreach (string note in JobNotes.Of(layout))
+            answer.Line(note);
         answer.Line(Invariant($"{folder}: {string.Join(", ", files)}"));
     }
 
