@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using Laydown.Bench.Layout;
 using Laydown.Bench.Log;
+using Laydown.Bench.Week;
 using Laydown.Formats.Json;
 
 namespace Laydown.Bench;
@@ -43,6 +44,17 @@ internal static class ResultFile
         await LayoutTable.WriteAsync(Path.Combine(folder, "layout"), Path.Combine(folder, "..", "..", "docs", "benchmarks", "layout.md"), cancellation);
     }
 
+    /// <summary>The same for sequences; on wish the table is written.</summary>
+    public static async Task KeepAsync(WeekResult result, BenchArguments arguments, TextWriter output, CancellationToken cancellation)
+    {
+        await KeepAsync(result.Bench, result, "cpuSeconds", before => Say(result, before, output), arguments, output, cancellation);
+        if (!arguments.Keep)
+            return;
+
+        string folder = Environment.GetEnvironmentVariable("LAYDOWN_BENCH_RESULTS") ?? Path.Combine("bench", "results");
+        await WeekTable.KeepAsync(result, Path.Combine(folder, "week"), Path.Combine(folder, "..", "..", "docs", "benchmarks", "week.md"), cancellation);
+    }
+
     private static async Task KeepAsync<T>(
         string name, T result, string cpuField, Action<double?> say, BenchArguments arguments, TextWriter output,
         CancellationToken cancellation)
@@ -63,6 +75,16 @@ internal static class ResultFile
         foreach (string? path in (string?[])[kept, arguments.Out])
             if (path is not null)
                 await File.WriteAllBytesAsync(path, json, cancellation);
+    }
+
+    private static void Say(WeekResult result, double? before, TextWriter output)
+    {
+        output.WriteLine(Invariant($"mean gap over {result.LargeCount} instances with an optimum above 1000: {result.MeanGapPercent:0.000} %; optima met: {result.MetLarge} of these, {result.Met} of {result.Known}; "));
+        output.WriteLine(Invariant($"{result.Failed} failed; {result.BudgetSeconds:0.##} s {(result.ByProcessor ? "of each processor" : "wall")}, {result.Workers} workers"));
+        output.WriteLine(Invariant($"processor time {result.CpuSeconds:0.0} s, checksum {result.Checksum}"));
+        output.WriteLine(before is > 0
+            ? Invariant($"ratio to the last kept result of this machine, processor time: {result.CpuSeconds / before:0.00}")
+            : "no kept result of this machine yet");
     }
 
     private static void Say(LayoutResult result, double? before, TextWriter output)
