@@ -28,7 +28,13 @@ internal static class FreeOffcuts
         return found;
     }
 
-    /// <summary>What the rests of all sheets are worth: their share of the price of their area.</summary>
+    /// <summary>The same for a filled sheet of a problem.</summary>
+    internal static IReadOnlyList<Box> Of(RectProblem problem, RectSheet sheet) => Of(
+        problem.Stocks[sheet.Stock],
+        [.. sheet.Spots.Select(s => new Lying(s.Piece, new(s.Place.X, s.Place.Y, s.Place.Right, s.Place.Top), s.Turned))],
+        problem.Rules.OffcutLeastSide);
+
+    /// <summary>What the rests are worth, of each sheet the largest alone: the share of the price of its area.</summary>
     internal static double Worth(FreeModel model, IReadOnlyList<FreeSheet> sheets)
     {
         RectRules rules = model.Problem.Rules;
@@ -36,7 +42,7 @@ internal static class FreeOffcuts
         foreach (FreeSheet sheet in sheets)
         {
             RectStock stock = model.Problem.Stocks[sheet.Board.Stock];
-            long area = Of(stock, sheet.Board.Spots, rules.OffcutLeastSide).Sum(b => b.Area);
+            long area = Of(stock, sheet.Board.Spots, rules.OffcutLeastSide).Select(b => b.Area).FirstOrDefault();
             worth += sheet.Repeats * rules.OffcutWorth * stock.Cost * area / stock.Area;
         }
 

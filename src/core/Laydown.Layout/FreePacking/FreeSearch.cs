@@ -12,6 +12,9 @@ internal static class FreeSearch
     /// <inheritdoc cref="FirstRound"/>
     private const long MostRound = 2000;
 
+    /// <summary>Tries to fill a sheet that was made smaller.</summary>
+    private const long PushTries = 100;
+
     /// <summary>With the bound of cost met, tries without a gain after which the last sheet is taken as empty as it gets.</summary>
     private const long MostIdle = 2000;
 
@@ -22,9 +25,11 @@ internal static class FreeSearch
     /// <param name="stop">Ends the search; the best so far comes back.</param>
     internal static RectLayout Solve(RectProblem problem, SearchRules rules, Action<RectLayout>? better, CancellationToken stop)
     {
-        if (problem.Pieces.Count == 0)
-            return new([], []);
+        return problem.Pieces.Count == 0 ? new([], []) : Pushed(problem, rules, Found(problem, rules, better, stop), better);
+    }
 
+    private static RectLayout Found(RectProblem problem, SearchRules rules, Action<RectLayout>? better, CancellationToken stop)
+    {
         FreeModel model = new(problem);
         if (model.Wanted.All(w => w == 0))
             return new([], model.Hopeless);
@@ -33,6 +38,22 @@ internal static class FreeSearch
         double bound = FreeBounds.Cost(model);
         FreeLayout best = FreePortfolio.Best(model, bound, told, stop);
         return FreeWriter.Write(model, Search(model, best, bound, rules, told, stop));
+    }
+
+    // The emptiest sheet last; what is bare on it then is looked for anew.
+    private static RectLayout Pushed(RectProblem problem, SearchRules rules, RectLayout found, Action<RectLayout>? better)
+    {
+        if (rules.Iterations <= 0)
+            return found;
+
+        RectLayout pushed = EdgeRest.Pushed(problem, found, one => Found(
+            one with { Rules = one.Rules with { OffcutLeastSide = 0, OffcutWorth = 0 } }, new(rules.Seed, PushTries), null, CancellationToken.None));
+        if (ReferenceEquals(pushed, found))
+            return found;
+
+        RectLayout told = pushed with { Sheets = [.. pushed.Sheets.Select(s => s with { Offcuts = FreeOffcuts.Of(problem, s) })] };
+        better?.Invoke(told);
+        return told;
     }
 
     private static FreeLayout Search(

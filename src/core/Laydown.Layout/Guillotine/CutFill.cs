@@ -9,30 +9,42 @@ namespace Laydown.Layout.Guillotine;
 /// </remarks>
 internal sealed class CutFill
 {
-    /// <summary>One place of so many is not seen.</summary>
+    /// <summary>One place of so many on average is not seen.</summary>
     private const int Blink = 20;
+
+    /// <summary>A rest beside pieces of the same group counts as so much of its worth.</summary>
+    private const double TogetherShare = 0.8;
 
     private readonly CutJob job;
     private readonly Chance chance;
     private readonly int[] active;
+    private readonly int[] rests = new int[3];
     private readonly int[] places;
     private readonly CutChoice[] best;
     private readonly int[] shuffled;
     private readonly int stages;
+    private readonly bool plain, gather;
+    private readonly int leastStrip;
     private readonly int typeCount;
     private readonly int[] typeW, typeH;
     private readonly bool[] typeTurns;
-    private int activeCount;
+    private int activeCount, untilBlink = Blink;
 
-    internal CutFill(CutJob job, Chance chance)
+    /// <param name="job">The problem.</param>
+    /// <param name="chance">Chance of its walk.</param>
+    /// <param name="gather">Whether a sheet that carries pieces of the same group is preferred.</param>
+    internal CutFill(CutJob job, Chance chance, bool gather = false)
     {
         (this.job, this.chance) = (job, chance);
+        this.gather = gather && job.Groups > 0;
         typeCount = job.Types.Count;
         (active, places, best, shuffled) = (new int[typeCount], new int[typeCount], new CutChoice[typeCount], new int[job.Problem.Stocks.Count]);
         typeW = [.. job.Types.Select(t => t.W)];
         typeH = [.. job.Types.Select(t => t.H)];
         typeTurns = [.. job.Types.Select(t => t.MayTurn)];
         stages = job.MostStages;
+        leastStrip = job.Problem.Rules.LeastStrip;
+        plain = job.Problem.Rules.MostStages == 0 && leastStrip == 0;
     }
 
     /// <summary>Puts back what finds a place while all open sheets together cost at most <paramref name="limit"/>.</summary>
@@ -85,19 +97,18 @@ internal sealed class CutFill
                 }
 
                 CutChoice choice = best[type];
-                forest.Put(choice.Node, type, choice.Turned, choice.Upright, out _, out _);
+                forest.Put(choice.Node, type, choice.Turned, choice.Upright, rests);
             }
     }
 
     private void Put(CutForest forest, int i, int type, CutChoice choice)
     {
         CutNode was = forest[choice.Node];
-        forest.Put(choice.Node, type, choice.Turned, choice.Upright, out int one, out int two);
+        forest.Put(choice.Node, type, choice.Turned, choice.Upright, rests);
         if (forest.Left[type] == 0)
             active[i] = active[--activeCount];
 
-        // The rest is gone, up to two others have come.
-        bool seeOne = one >= 0 && forest[one].Slot >= 0, seeTwo = two >= 0 && forest[two].Slot >= 0;
+        // The rest is gone, up to two others have come, three where a strip had to be widened.
         for (int k = 0; k < activeCount; k++)
         {
             int t = active[k];
@@ -105,17 +116,15 @@ internal sealed class CutFill
             if (best[t].Node == choice.Node)
             {
                 LookAll(forest, t, count: false);
-                if (seeOne)
-                    places[t] += Fits(t, forest[one].W, forest[one].H);
-                if (seeTwo)
-                    places[t] += Fits(t, forest[two].W, forest[two].H);
+                foreach (int rest in rests)
+                    if (rest >= 0 && forest[rest].Slot >= 0)
+                        places[t] += Fits(t, forest[rest].W, forest[rest].H);
                 continue;
             }
 
-            if (seeOne)
-                Look(forest, t, one, ref best[t], true);
-            if (seeTwo)
-                Look(forest, t, two, ref best[t], true);
+            foreach (int rest in rests)
+                if (rest >= 0 && forest[rest].Slot >= 0)
+                    Look(forest, t, rest, ref best[t], true);
         }
     }
 
@@ -155,42 +164,65 @@ internal sealed class CutFill
         {
             if (count)
                 places[type]++;
-            Try(forest, n, node, w, h, false, ref choice);
+            Try(forest, n, node, w, h, false, Whole(forest, n, type), ref choice);
         }
 
         if (typeTurns[type] && h <= n.W && w <= n.H)
         {
             if (count)
                 places[type]++;
-            Try(forest, n, node, h, w, true, ref choice);
+            Try(forest, n, node, h, w, true, Whole(forest, n, type), ref choice);
         }
     }
 
-    private void Try(CutForest forest, in CutNode n, int node, int w, int h, bool turned, ref CutChoice choice)
+    private void Try(CutForest forest, in CutNode n, int node, int w, int h, bool turned, double whole, ref CutChoice choice)
     {
-        if (chance.Below(Blink) == 0)
+        if (--untilBlink <= 0)
+        {
+            untilBlink = 1 + chance.Below((2 * Blink) - 1);
             return;
+        }
 
-        double whole = Worth((long)n.W * n.H);
         int overW = n.W - w, overH = n.H - h;
-
-        // How many stages freed the strip and what is cut from it, by the direction of the first cut.
-        int same = n.Stage, other = n.Stage + 1;
-        bool up = n.Parent >= 0 ? forest[n.Parent].Upright : n.Upright;
-        bool bareRoot = n.Stage == 0;
-        int upStage = bareRoot ? 1 : up ? same : other, acrossStage = bareRoot ? 1 : up ? other : same;
         if (overW == 0 && overH == 0)
         {
             choice.Keep(whole, node, turned, true);
             return;
         }
 
+        // Both ways leave rests of the same area in sum: where all of them can be used, the way with the larger one leaves the greater worth.
+        if (plain && overW >= job.LeastW && overH >= job.LeastH && Math.Min(w, n.W) >= job.LeastW && Math.Min(h, n.H) >= job.LeastH)
+        {
+            long beside = (long)overW * n.H, above = (long)n.W * overH;
+            bool upright = Math.Max(beside, (long)w * overH) >= Math.Max(above, (long)overW * h);
+            choice.Keep(
+                whole - (upright ? Worth(beside) + Worth((long)w * overH) : Worth(above) + Worth((long)overW * h)), node, turned, upright);
+            return;
+        }
+
+        // How many stages freed the strip and what is cut from it, by the direction of the first cut.
+        int same = n.Stage, other = n.Stage + 1;
+        bool up = n.Parent >= 0 ? forest[n.Parent].Upright : n.Upright;
+        bool bareRoot = n.Stage == 0;
+        int upStage = bareRoot ? 1 : up ? same : other, acrossStage = bareRoot ? 1 : up ? other : same;
+
         // Upright first: a strip as wide as the piece, with the rest above it; beside it a rest of full height.
-        if (Allowed(upStage, overW, overH))
+        if (Narrow(upStage, overW, w))
+            choice.Keep(whole - Rest(n.W - leastStrip, n.H, upStage) - Rest(leastStrip, overH, upStage + 1), node, turned, true);
+        else if (Allowed(upStage, overW, overH) && !(overW == 0 && Narrow(acrossStage, overH, h)))
             choice.Keep(whole - Rest(overW, n.H, upStage) - Rest(w, overH, overW == 0 ? acrossStage : upStage + 1), node, turned, true);
-        if (Allowed(acrossStage, overH, overW))
+        if (Narrow(acrossStage, overH, h))
+            choice.Keep(whole - Rest(n.W, n.H - leastStrip, acrossStage) - Rest(overW, leastStrip, acrossStage + 1), node, turned, false);
+        else if (Allowed(acrossStage, overH, overW) && !(overH == 0 && Narrow(upStage, overW, w)))
             choice.Keep(whole - Rest(n.W, overH, acrossStage) - Rest(overW, h, overH == 0 ? upStage : acrossStage + 1), node, turned, false);
     }
+
+    // A strip of the first stage that must be widened: what lies beside the piece in it is counted as lost.
+    private bool Narrow(int stage, int over, int size) => stage == 1 && over > 0 && size < leastStrip;
+
+    // What the bare rest is worth; less for a piece whose group is on the sheet already.
+    private double Whole(CutForest forest, in CutNode n, int type) =>
+        gather && job.Types[type].Group >= 0 && forest.Carries(n.Sheet, job.GroupOf[type]) ? n.Worth * TogetherShare : n.Worth;
 
     // The first cut parts two usable strips and needs a stage; trimming to size needs none, but its rest is lost.
     private bool Allowed(int stage, int over, int overAcross)
@@ -201,7 +233,7 @@ internal sealed class CutFill
     private double Rest(int w, int h, int stage) =>
         w < job.LeastW || h < job.LeastH || stage > stages ? 0 : Worth((long)w * h);
 
-    private static double Worth(long area)
+    internal static double Worth(long area)
     {
         double a = area;
         return a * Math.Sqrt(Math.Sqrt(a));

@@ -17,10 +17,12 @@ internal sealed class CutForest
     private int[] open = new int[16];
     private int sheetUsed, openCount;
     private readonly int[] left, free;
+    private readonly CutGroups groups;
 
     internal CutForest(CutJob job)
     {
         this.job = job;
+        groups = new(job.Groups);
         left = [.. job.Types.Select(t => t.Copies)];
         free = [.. job.Problem.Stocks.Select(s => s.Copies ?? int.MaxValue)];
         MissingArea = job.Types.Sum(t => t.Area * t.Copies);
@@ -35,6 +37,9 @@ internal sealed class CutForest
 
     /// <summary>What all open sheets cost.</summary>
     internal long Cost { get; private set; }
+
+    /// <summary>Over all groups: sheets that carry pieces of it, less one.</summary>
+    internal int Apart => groups.Apart;
 
     /// <summary>Copies without a place, by type.</summary>
     internal ReadOnlySpan<int> Left => left;
@@ -70,12 +75,16 @@ internal sealed class CutForest
         Array.Copy(other.live, live, other.liveCount);
         Array.Copy(other.sheets, sheets, other.sheetUsed);
         Array.Copy(other.open, open, other.openCount);
+        groups.CopyFrom(other.groups);
         Array.Copy(other.left, left, left.Length);
         Array.Copy(other.free, free, free.Length);
         (used, spare, bareCount, liveCount) = (other.used, other.spare, other.bareCount, other.liveCount);
         (sheetUsed, openCount) = (other.sheetUsed, other.openCount);
         (MissingArea, MissingCount, Cost) = (other.MissingArea, other.MissingCount, other.Cost);
     }
+
+    /// <summary>Whether a sheet carries pieces of a group.</summary>
+    internal bool Carries(int slot, int group) => groups.Carries(slot, group);
 
     internal bool IsBetterThan(CutForest other) => MissingArea < other.MissingArea || (MissingArea == other.MissingArea && Cost < other.Cost);
 
@@ -181,44 +190,88 @@ internal sealed class CutForest
     /// <param name="type">The type; a copy must be missing.</param>
     /// <param name="turned">Whether it lies turned.</param>
     /// <param name="upright">Direction of the cut that comes first.</param>
-    /// <param name="restOne">The rest that lies beside or above the piece's strip; none where nothing is left.</param>
-    /// <param name="restTwo">The rest within the strip; none where nothing is left.</param>
-    internal void Put(int at, int type, bool turned, bool upright, out int restOne, out int restTwo)
+    /// <param name="rests">The rests this leaves: beside or above the piece's strip, within the strip, beside the piece in a widened strip; none where there is none.</param>
+    internal void Put(int at, int type, bool turned, bool upright, Span<int> rests)
     {
         CutType t = job.Types[type];
         (int w, int h) = turned ? (t.H, t.W) : (t.W, t.H);
-        int room = upright ? nodes[at].W : nodes[at].H, strip = upright ? w : h;
-        Unlist(at);
-        restOne = CutNode.None;
-        int holder = at;
-        if (strip < room)
-        {
-            holder = StripOf(at, upright, strip, out restOne);
-            List(restOne);
-        }
-
-        // The strip is cut once more, or is the piece.
-        bool across = !upright;
-        int height = across ? nodes[holder].W : nodes[holder].H, size = across ? w : h;
-        restTwo = CutNode.None;
-        int piece = holder;
-        if (size < height)
-        {
-            piece = StripOf(holder, across, size, out restTwo);
-            List(restTwo);
-        }
-
-        ref CutNode node = ref nodes[piece];
-        (node.Kind, node.Type, node.Turned) = (CutKind.Piece, type, turned);
-        Enlive(piece);
         int parent = nodes[at].Parent;
+        rests.Fill(CutNode.None);
+        Unlist(at);
+        int holder = at, rest = 0;
+        bool inside = false;
+        if (Narrow(at, upright, upright ? w : h))
+        {
+            // A strip of the least width there may be: the piece is trimmed out of it, over its full length even where nothing lies above.
+            int least = job.Problem.Rules.LeastStrip;
+            if (least < (upright ? nodes[at].W : nodes[at].H))
+            {
+                holder = StripOf(holder, upright, least, out rests[rest]);
+                List(rests[rest++]);
+            }
+
+            upright = !upright;
+            inside = (upright ? w : h) == (upright ? nodes[holder].W : nodes[holder].H);
+            if (inside)
+                holder = Inside(holder, upright);
+        }
+
+        // A strip as wide as the piece; it is cut once more, or is the piece.
+        for (int cut = 0; cut < 2; cut++, upright = !upright)
+        {
+            int size = upright ? w : h;
+            if (size == (upright ? nodes[holder].W : nodes[holder].H))
+                continue;
+            holder = StripOf(holder, upright, size, out rests[rest]);
+            if (!inside)
+                List(rests[rest++]);
+        }
+
+        Settle(holder, type, turned);
         if (parent >= 0 && nodes[at].Kind != CutKind.Bare && nodes[parent].Rest == at)
             nodes[parent].Rest = CutNode.None;
+    }
+
+    // A part with one child as large as itself: what is cut from that is no neighbour of the part.
+    private int Inside(int at, bool upright)
+    {
+        int inner = Take();
+        nodes[inner] = Child(at, at, (short)(nodes[at].Stage + 1), upright, upright ? nodes[at].W : nodes[at].H);
+        ref CutNode node = ref nodes[at];
+        (node.Kind, node.Upright, node.First, node.Rest) = (CutKind.Part, upright, CutNode.None, CutNode.None);
+        Hook(inner, at);
+        Enlive(at);
+        return inner;
+    }
+
+    // A bare node becomes a piece.
+    private void Settle(int at, int type, bool turned)
+    {
+        ref CutNode node = ref nodes[at];
+        (node.Kind, node.Type, node.Turned) = (CutKind.Piece, type, turned);
+        Enlive(at);
+        CutType t = job.Types[type];
         sheets[node.Sheet].Pieces++;
         sheets[node.Sheet].Area += t.Area;
         left[type]--;
         MissingArea -= t.Area;
         MissingCount--;
+        if (t.Group >= 0)
+            groups.Move(node.Sheet, job.GroupOf[type], 1);
+    }
+
+    private bool Narrow(int at, bool upright, int size)
+    {
+        int room = upright ? nodes[at].W : nodes[at].H;
+        return size < room && size < job.Problem.Rules.LeastStrip && StageOf(at, upright) == 1;
+    }
+
+    // How many stages of cuts free a strip that is cut from a node in a direction.
+    private int StageOf(int at, bool upright)
+    {
+        int parent = nodes[at].Parent;
+        bool same = parent >= 0 ? nodes[parent].Upright == upright : nodes[at].Stage > 0 && nodes[at].Upright == upright;
+        return same ? nodes[at].Stage : nodes[at].Stage + 1;
     }
 
     // Parts a bare node in two: a strip, and the rest beside it. The strip is a node of its own; the rest is one too, or what is left of the node.
@@ -239,7 +292,7 @@ internal sealed class CutForest
             return strip;
         }
 
-        short stage = (short)(parent < 0 && nodes[at].Stage > 0 && nodes[at].Upright == upright ? nodes[at].Stage : nodes[at].Stage + 1);
+        short stage = (short)StageOf(at, upright);
         int one = Take(), two = Take();
         int whole = upright ? nodes[at].W : nodes[at].H;
         nodes[one] = Child(at, at, stage, upright, size);
@@ -343,13 +396,18 @@ internal sealed class CutForest
     private void List(int node)
     {
         ref CutNode n = ref nodes[node];
-        if (n.W < job.LeastW || n.H < job.LeastH || n.Stage > job.MostStages)
+        if (n.W < job.LeastW || n.H < job.LeastH || n.Stage > job.MostStages || IsSliver(n))
             return;
 
         Room(ref bare, bareCount + 1);
         n.Slot = bareCount;
+        n.Worth = CutFill.Worth(n.Area);
         bare[bareCount++] = node;
     }
+
+    // A rest of the first stage too narrow to be a strip.
+    private bool IsSliver(in CutNode n) =>
+        n.Parent >= 0 && n.Stage == 1 && (nodes[n.Parent].Upright ? n.W : n.H) < job.Problem.Rules.LeastStrip;
 
     private void Unlist(int node)
     {
@@ -385,6 +443,8 @@ internal sealed class CutForest
             left[n.Type]++;
             MissingArea += area;
             MissingCount++;
+            if (job.Types[n.Type].Group >= 0)
+                groups.Move(n.Sheet, job.GroupOf[n.Type], -1);
         }
 
         n.Kind = CutKind.Bare;

@@ -18,6 +18,8 @@ internal sealed class CutJob
             .GroupBy(x => (x.p.Width, x.p.Height, MayTurn: x.p.MayTurn && x.p.Width != x.p.Height, x.p.Group))
             .Select(g => new CutType(
                 g.Key.Width, g.Key.Height, g.Key.MayTurn, g.Sum(x => x.p.Copies), g.Key.Group, [.. g.Select(x => (x.i, x.p.Copies))]))];
+        int[] groups = [.. Types.Select(t => t.Group).Where(g => g >= 0).Distinct().Order()];
+        (Groups, GroupOf) = (groups.Length, [.. Types.Select(t => Math.Max(0, Array.IndexOf(groups, t.Group)))]);
         double scale = problem.Stocks.All(s => s.Cost == Math.Floor(s.Cost)) ? 1 : FineCost;
         Costs = [.. problem.Stocks.Select(s => (long)Math.Round(s.Cost * scale))];
         LeastW = Types.Count == 0 ? 1 : Types.Min(t => t.MayTurn ? Math.Min(t.W, t.H) : t.W);
@@ -29,6 +31,12 @@ internal sealed class CutJob
     }
 
     internal RectProblem Problem { get; }
+
+    /// <summary>How many groups of pieces want to share sheets.</summary>
+    internal int Groups { get; }
+
+    /// <summary>For each type the number of its group from 0; tells nothing for one without.</summary>
+    internal IReadOnlyList<int> GroupOf { get; }
 
     /// <summary>What can lie on some sheet; the rest is missing in every layout.</summary>
     internal IReadOnlyList<CutType> Types { get; }

@@ -28,6 +28,9 @@ internal struct CutNode
     /// <summary>Height.</summary>
     public int H;
 
+    /// <summary>Worth of a bare rest that can take a piece.</summary>
+    public double Worth;
+
     /// <summary>Type of the piece.</summary>
     public int Type;
 

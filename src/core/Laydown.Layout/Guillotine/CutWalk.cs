@@ -5,13 +5,25 @@ namespace Laydown.Layout.Guillotine;
 /// <summary>One walk of ruin and recreate towards a goal: all pieces on sheets that together cost less than the best known.</summary>
 /// <remarks>
 /// [GardeynWauters2022]: the limit of cost is the goal, the area of missing pieces is walked down; once no piece is missing the goal
-/// is set lower and sheets are closed until it holds. A step may be worse by a threshold [DueckScheuer1990] that falls from the mean area of a piece to
-/// nothing, again and again: it leaves a place from which no small step leads on.
+/// is set lower and sheets are closed until it holds. A step may be worse by a threshold [DueckScheuer1990] that falls from a share of the mean area of
+/// a piece to nothing, again and again and ever slower: it leaves a place from which no small step leads on.
 /// </remarks>
 internal sealed class CutWalk
 {
-    /// <summary>Steps from hot to cold, for no piece and more for each.</summary>
-    private const int CycleLeast = 1000, CycleEach = 50;
+    /// <summary>Steps of the shortest cycle from hot to cold, for no piece and more for each; every cycle without success is followed by one twice as long.</summary>
+    private const int CycleLeast = 1000, CycleEach = 100;
+
+    /// <summary>How much worse a step may be at the hottest, as a share of the mean area of a piece.</summary>
+    private const double HeatShare = 0.3;
+
+    /// <summary>Nodes taken out in a step.</summary>
+    private const int RuinLeast = 4, RuinMost = 10;
+
+    /// <summary>One step of so many takes nodes of two sheets alone, looked for by chance so often for each.</summary>
+    private const int NearOneOf = 3, NearLooks = 40;
+
+    /// <summary>With more pieces the shortest cycle grows no more.</summary>
+    private const int ManyPieces = 200;
 
     /// <summary>With more types than these the first filling takes them in a plain order: to weigh all against all takes too long.</summary>
     private const int ManyTypes = 150;
@@ -20,7 +32,8 @@ internal sealed class CutWalk
     private readonly Chance chance;
     private readonly CutFill fill;
     private readonly double heat;
-    private readonly long cycle;
+    private readonly long shortest;
+    private long cycle;
     private CutForest here, next;
     private long limit = long.MaxValue;
     private long step;
@@ -32,8 +45,8 @@ internal sealed class CutWalk
         fill = new(job, chance);
         (here, next, Best) = (new(job), new(job), new(job));
         int pieces = Math.Max(1, here.MissingCount);
-        heat = (double)here.MissingArea / pieces;
-        cycle = CycleLeast + ((long)CycleEach * pieces);
+        heat = HeatShare * here.MissingArea / pieces;
+        shortest = cycle = CycleLeast + (CycleEach * Math.Min(pieces, ManyPieces));
     }
 
     /// <summary>The cheapest filling without missing pieces; else the one that misses least.</summary>
@@ -77,7 +90,7 @@ internal sealed class CutWalk
         while (here.Cost > limit)
             here.CloseSheet(here.Open[chance.Below(here.Open.Length)]);
         fill.Run(here, limit);
-        step = 0;
+        (step, cycle) = (0, Math.Max(shortest, cycle / 2));
         Keep();
     }
 
@@ -87,7 +100,9 @@ internal sealed class CutWalk
         next.CopyFrom(here);
         Ruin();
         fill.Run(next, limit);
-        double cold = (step++ % cycle) / (double)cycle;
+        if (step >= cycle)
+            (step, cycle) = (0, cycle * 2);
+        double cold = step++ / (double)cycle;
         double slack = heat * (1 - cold) * (1 - cold) * chance.Share();
         if (next.MissingArea <= here.MissingArea + slack)
             (here, next) = (next, here);
@@ -97,10 +112,26 @@ internal sealed class CutWalk
 
     private void Ruin()
     {
-        int count = 4 + chance.Below(5);
-        for (int i = 0; i < count && next.Live.Length > 0; i++)
-            next.TakeOut(next.Live[chance.Below(next.Live.Length)]);
+        int count = RuinLeast + chance.Below(RuinMost - RuinLeast + 1);
+        if (chance.Below(NearOneOf) == 0 && next.Live.Length > 0)
+        {
+            // Nodes of two sheets alone: room for pieces of one on the other.
+            int one = next[Drawn()].Sheet, two = next[Drawn()].Sheet;
+            for (int look = NearLooks * count; look > 0 && count > 0 && next.Live.Length > 0; look--)
+                if (Drawn() is int node && (next[node].Sheet == one || next[node].Sheet == two))
+                {
+                    next.TakeOut(node);
+                    count--;
+                }
+
+            return;
+        }
+
+        for (; count > 0 && next.Live.Length > 0; count--)
+            next.TakeOut(Drawn());
     }
+
+    private int Drawn() => next.Live[chance.Below(next.Live.Length)];
 
     private void Keep()
     {

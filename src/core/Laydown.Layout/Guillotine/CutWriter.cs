@@ -46,21 +46,28 @@ internal static class CutWriter
 
         if (n.Kind == CutKind.Bare)
         {
-            int least = job.Problem.Rules.OffcutLeastSide;
-            if (least > 0 && Math.Min(n.W, n.H) >= least && n.Stage <= job.MostStages)
+            if (CutRank.IsOffcut(n, job))
                 offcuts.Add(new(x, y, n.W, n.H));
             return;
         }
 
-        // Larger children first, the bare one last: rests gather at the far end.
+        // Larger children first, those with large offcuts behind them, the bare one last: rests gather at the far edge.
         List<int> children = [];
         for (int child = n.First; child != CutNode.None; child = forest[child].Next)
             children.Add(child);
-        foreach (int child in children.OrderBy(c => c == n.Rest).ThenByDescending(c => n.Upright ? forest[c].W : forest[c].H).ThenBy(c => forest[c].Type))
+        foreach (int child in children.OrderBy(c => c == n.Rest).ThenBy(c => LargestOffcut(forest, job, c)).ThenByDescending(c => n.Upright ? forest[c].W : forest[c].H).ThenBy(c => forest[c].Type))
         {
             Walk(forest, job, child, x, y, taken, spots, offcuts);
             (x, y) = n.Upright ? (x + forest[child].W, y) : (x, y + forest[child].H);
         }
+    }
+
+    private static long LargestOffcut(CutForest forest, CutJob job, int node)
+    {
+        long largest = CutRank.IsOffcut(forest[node], job) ? forest[node].Area : 0;
+        for (int child = forest[node].First; child != CutNode.None; child = forest[child].Next)
+            largest = Math.Max(largest, LargestOffcut(forest, job, child));
+        return largest;
     }
 
     private static int PieceOf(CutType type, int copy)

@@ -17,7 +17,7 @@ internal sealed class GuillotineRun
     private readonly Action<RectLayout>? better;
     private readonly CancellationToken stop;
     private readonly CutWalk[] walks;
-    private readonly CutForest best;
+    private readonly CutForest best, cheapest;
     private readonly CutTidy tidy;
     private long done;
 
@@ -25,11 +25,11 @@ internal sealed class GuillotineRun
     {
         (this.job, this.rules, this.better, this.stop) = (job, rules, better, stop);
         walks = [.. Enumerable.Range(0, Math.Max(1, rules.Workers)).Select(w => new CutWalk(job, rules.Seed + (w * 7919L)))];
-        best = new(job);
+        (best, cheapest) = (new(job), new(job));
         tidy = new(job, rules.Seed + 104_729L);
     }
 
-    private bool Proven => best.MissingCount == 0 && best.Cost <= job.LeastCost;
+    private bool Proven => cheapest.MissingCount == 0 && cheapest.Cost <= job.LeastCost;
 
     internal RectLayout Best()
     {
@@ -56,36 +56,42 @@ internal sealed class GuillotineRun
     {
         long steps = Math.Min(Round, rules.Iterations - done);
         done += steps;
-        long goal = best.MissingCount == 0 ? best.Cost - 1 : long.MaxValue;
+        long goal = cheapest.MissingCount == 0 ? cheapest.Cost - 1 : long.MaxValue;
         if (walks.Length == 1)
             walks[0].Go(goal, steps, stop);
         else
             Parallel.For(0, walks.Length, new ParallelOptions { MaxDegreeOfParallelism = walks.Length }, w => walks[w].Go(goal, steps, stop));
     }
 
+    // The cheapest of the walks; whether it is the best tells what else counts.
     private void Take()
     {
         bool gained = false;
         foreach (CutWalk walk in walks)
-            if (walk.Best.IsBetterThan(best))
+            if (walk.Best.IsBetterThan(cheapest))
             {
-                best.CopyFrom(walk.Best);
+                cheapest.CopyFrom(walk.Best);
                 gained = true;
             }
 
         if (!gained)
             return;
 
-        tidy.Start(best);
-        better?.Invoke(CutWriter.Write(best, job));
+        if (cheapest.MissingCount > 0)
+            Tell(cheapest);
+        else if (tidy.Start(cheapest))
+            Tell(tidy.Best);
     }
 
     private void Tidy()
     {
-        if (best.MissingCount > 0 || rules.Iterations == 0 || !tidy.MayGain || !tidy.Go(TidyRound, stop))
-            return;
+        if (cheapest.MissingCount == 0 && rules.Iterations > 0 && tidy.MayGain && tidy.Go(TidyRound, stop))
+            Tell(tidy.Best);
+    }
 
-        best.CopyFrom(tidy.Best);
+    private void Tell(CutForest found)
+    {
+        best.CopyFrom(found);
         better?.Invoke(CutWriter.Write(best, job));
     }
 }

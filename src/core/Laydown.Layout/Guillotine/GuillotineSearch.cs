@@ -6,8 +6,11 @@ namespace Laydown.Layout.Guillotine;
 /// <summary>Lays rectangles out on sheets of several sizes that are cut from edge to edge, at the least cost.</summary>
 internal static class GuillotineSearch
 {
-    /// <summary>The cheapest layout found; of equal cost the one with the largest offcuts.</summary>
-    /// <remarks>Pieces that no sheet is left for are missing in it. Ends by itself where the cost is proven least and no offcut grows any more.</remarks>
+    /// <summary>Steps to fill a sheet that was made smaller.</summary>
+    private const int PushSteps = 200;
+
+    /// <summary>The cheapest layout found, offcuts worth money counted; of equal cost fewest different sheets, then groups together, then the largest offcuts.</summary>
+    /// <remarks>Strips of the first stage are never narrower than their least width. Pieces that no sheet is left for are missing in it. Ends by itself where the cost is proven least and no offcut grows any more.</remarks>
     /// <param name="problem">What to lay out.</param>
     /// <param name="rules">Seed, iterations, workers.</param>
     /// <param name="better">Told of every better layout, one call at a time.</param>
@@ -16,6 +19,18 @@ internal static class GuillotineSearch
     internal static RectLayout Solve(RectProblem problem, SearchRules rules, Action<RectLayout>? better, CancellationToken stop)
     {
         ProblemChecks.Refuse(problem);
+        RectLayout found = Search(problem, rules, better, stop);
+        if (rules.Iterations == 0)
+            return found;
+
+        RectLayout pushed = EdgeRest.Pushed(problem, found, one => Fill(one, rules.Seed));
+        if (!ReferenceEquals(pushed, found))
+            better?.Invoke(pushed);
+        return pushed;
+    }
+
+    private static RectLayout Search(RectProblem problem, SearchRules rules, Action<RectLayout>? better, CancellationToken stop)
+    {
         if (!PatternPeel.Wanted(problem))
             return new GuillotineRun(new CutJob(problem, rules.Seed), rules, better, stop).Best();
 
@@ -23,5 +38,14 @@ internal static class GuillotineSearch
         (IReadOnlyList<RectSheet> repeated, RectProblem rest) = PatternPeel.Of(problem, rules.Seed, stop);
         RectLayout Whole(RectLayout part) => part with { Sheets = [.. repeated, .. part.Sheets] };
         return Whole(new GuillotineRun(new CutJob(rest, rules.Seed), rules, l => better?.Invoke(Whole(l)), stop).Best());
+    }
+
+    private static RectLayout Fill(RectProblem one, int seed)
+    {
+        CutJob job = new(one, seed);
+        CutWalk walk = new(job, seed);
+        walk.Start();
+        walk.Go(long.MaxValue, PushSteps, CancellationToken.None);
+        return CutWriter.Write(walk.Best, job);
     }
 }

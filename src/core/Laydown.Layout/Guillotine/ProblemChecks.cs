@@ -13,6 +13,7 @@ internal static class ProblemChecks
     {
         if (problem.Stocks.Count == 0)
             throw new ArgumentException("Stocks: found none; wanted at least one.", nameof(problem));
+        Strips(problem);
         foreach (RectStock s in problem.Stocks)
         {
             Side(s.Width, s.Id);
@@ -30,6 +31,18 @@ internal static class ProblemChecks
             if (p.Copies < 1)
                 throw new ArgumentException(Invariant($"{p.Id}: found {p.Copies} copies; wanted at least 1."), nameof(problem));
         }
+    }
+
+    private static void Strips(RectProblem problem)
+    {
+        RectRules rules = problem.Rules;
+        if (rules.LeastStrip is < 0 or > MostSide)
+            throw new ArgumentException(Invariant($"Least strip: found {rules.LeastStrip}; wanted 0 to {MostSide}."), nameof(problem));
+        if (rules.MostStrip != 0)
+            throw new ArgumentException(Invariant($"Greatest strip: found {rules.MostStrip}; wanted 0, this search knows no such limit."), nameof(problem));
+        if (rules.LeastStrip > 0 && problem.Stocks.FirstOrDefault(s => s.KeepOuts.Count > 0) is RectStock kept)
+            throw new ArgumentException(
+                Invariant($"{kept.Id}: found places kept out beside a least strip of {rules.LeastStrip}; wanted one of the two."), nameof(problem));
     }
 
     private static void Side(int side, string id)

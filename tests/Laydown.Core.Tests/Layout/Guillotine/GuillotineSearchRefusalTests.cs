@@ -29,6 +29,10 @@ public sealed class GuillotineSearchRefusalTests
         yield return ("piece: found a side of -3", Of([Board], [Piece with { Height = -3 }]));
         yield return ("piece: found a side of 2000000000", Of([Board], [Piece with { Height = 2_000_000_000 }]));
         yield return ("piece: found 0 copies", Of([Board], [Piece with { Copies = 0 }]));
+        RectProblem plain = Of([Board], [Piece]);
+        yield return ("Least strip: found -1", plain with { Rules = plain.Rules with { LeastStrip = -1 } });
+        yield return ("Greatest strip: found 50", plain with { Rules = plain.Rules with { MostStrip = 50 } });
+        yield return ("board: found places kept out", Of([Board with { KeepOuts = [new(0, 0, 5, 5)] }], [Piece]) with { Rules = new(CutProcess.Guillotine, LeastStrip: 20) });
     }
 
     private static RectProblem Of(IReadOnlyList<RectStock> stocks, IReadOnlyList<RectPiece> pieces) => new(stocks, pieces, new(CutProcess.Guillotine));
