@@ -12,6 +12,18 @@ internal sealed class CutFill
     /// <summary>One place of so many on average is not seen.</summary>
     private const int Blink = 20;
 
+    /// <summary>One piece of so many is first cut off the way that leaves the smaller worth: greed alone never leads to a board without waste.</summary>
+    private const int Flip = 3, SmallFlip = 5;
+
+    /// <summary>One piece of so many is drawn by chance instead of taken by its places.</summary>
+    private const int Stray = 80, SmallStray = 10;
+
+    /// <summary>With so few pieces a step takes out nearly all of a board and would put all back as it was: more is left to chance, and a loss is seen larger by up to a share.</summary>
+    private const int FewPieces = 60;
+
+    /// <inheritdoc cref="FewPieces"/>
+    private const double SmallShare = 0.3;
+
     /// <summary>A rest beside pieces of the same group counts as so much of its worth.</summary>
     private const double TogetherShare = 0.8;
 
@@ -28,6 +40,7 @@ internal sealed class CutFill
     private readonly int typeCount;
     private readonly int[] typeW, typeH;
     private readonly bool[] typeTurns;
+    private readonly bool few;
     private int activeCount, untilBlink = Blink;
 
     /// <param name="job">The problem.</param>
@@ -42,6 +55,7 @@ internal sealed class CutFill
         typeW = [.. job.Types.Select(t => t.W)];
         typeH = [.. job.Types.Select(t => t.H)];
         typeTurns = [.. job.Types.Select(t => t.MayTurn)];
+        few = job.Types.Sum(t => (long)t.Copies) <= FewPieces;
         stages = job.MostStages;
         leastStrip = job.Problem.Rules.LeastStrip;
         plain = job.Problem.Rules.MostStages == 0 && leastStrip == 0;
@@ -60,7 +74,7 @@ internal sealed class CutFill
 
         while (activeCount > 0)
         {
-            int i = Scarcest(), type = active[i];
+            int i = chance.Below(few ? SmallStray : Stray) == 0 ? chance.Below(activeCount) : Scarcest(), type = active[i];
             if (places[type] == 0 && !Open(forest, type, limit))
             {
                 active[i] = active[--activeCount];
@@ -194,9 +208,9 @@ internal sealed class CutFill
         if (plain && overW >= job.LeastW && overH >= job.LeastH && Math.Min(w, n.W) >= job.LeastW && Math.Min(h, n.H) >= job.LeastH)
         {
             long beside = (long)overW * n.H, above = (long)n.W * overH;
-            bool upright = Math.Max(beside, (long)w * overH) >= Math.Max(above, (long)overW * h);
-            choice.Keep(
-                whole - (upright ? Worth(beside) + Worth((long)w * overH) : Worth(above) + Worth((long)overW * h)), node, turned, upright);
+            bool upright = Math.Max(beside, (long)w * overH) >= Math.Max(above, (long)overW * h) == chance.Below(few ? SmallFlip : Flip) > 0;
+            double loss = whole - (upright ? Worth(beside) + Worth((long)w * overH) : Worth(above) + Worth((long)overW * h));
+            choice.Keep(few ? loss * (1 + (SmallShare * chance.Share())) : loss, node, turned, upright);
             return;
         }
 
