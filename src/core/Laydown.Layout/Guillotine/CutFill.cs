@@ -18,7 +18,7 @@ internal sealed class CutFill
     /// <summary>One piece of so many is drawn by chance instead of taken by its places.</summary>
     private const int Stray = 80, SmallStray = 10;
 
-    /// <summary>With so few pieces a step takes out nearly all of a board and would put all back as it was: more is left to chance, and a loss is seen larger by up to a share.</summary>
+    /// <summary>With so few pieces a step would put all back as it was: more is left to chance, and a loss is seen larger by up to a share.</summary>
     private const int FewPieces = 60;
 
     /// <inheritdoc cref="FewPieces"/>
@@ -41,7 +41,7 @@ internal sealed class CutFill
     private readonly int[] typeW, typeH;
     private readonly bool[] typeTurns;
     private readonly bool few;
-    private int activeCount, untilBlink = Blink;
+    private int activeCount, untilBlink = Blink, flip = int.MaxValue, stray = int.MaxValue;
 
     /// <param name="job">The problem.</param>
     /// <param name="chance">Chance of its walk.</param>
@@ -62,8 +62,13 @@ internal sealed class CutFill
     }
 
     /// <summary>Puts back what finds a place while all open sheets together cost at most <paramref name="limit"/>.</summary>
-    internal void Run(CutForest forest, long limit)
+    /// <param name="forest">What is filled.</param>
+    /// <param name="limit">Most the sheets may cost.</param>
+    /// <param name="greedy">Whether nothing is left to chance: a first filling, whose sheets come out alike where they can.</param>
+    internal void Run(CutForest forest, long limit, bool greedy = false)
     {
+        flip = greedy ? int.MaxValue : few ? SmallFlip : Flip;
+        stray = greedy ? int.MaxValue : few ? SmallStray : Stray;
         activeCount = 0;
         for (int t = 0; t < typeCount; t++)
             if (forest.Left[t] > 0)
@@ -74,7 +79,7 @@ internal sealed class CutFill
 
         while (activeCount > 0)
         {
-            int i = chance.Below(few ? SmallStray : Stray) == 0 ? chance.Below(activeCount) : Scarcest(), type = active[i];
+            int i = chance.Below(stray) == 0 ? chance.Below(activeCount) : Scarcest(), type = active[i];
             if (places[type] == 0 && !Open(forest, type, limit))
             {
                 active[i] = active[--activeCount];
@@ -191,7 +196,7 @@ internal sealed class CutFill
 
     private void Try(CutForest forest, in CutNode n, int node, int w, int h, bool turned, double whole, ref CutChoice choice)
     {
-        if (--untilBlink <= 0)
+        if (flip < int.MaxValue && --untilBlink <= 0)
         {
             untilBlink = 1 + chance.Below((2 * Blink) - 1);
             return;
@@ -208,9 +213,9 @@ internal sealed class CutFill
         if (plain && overW >= job.LeastW && overH >= job.LeastH && Math.Min(w, n.W) >= job.LeastW && Math.Min(h, n.H) >= job.LeastH)
         {
             long beside = (long)overW * n.H, above = (long)n.W * overH;
-            bool upright = Math.Max(beside, (long)w * overH) >= Math.Max(above, (long)overW * h) == chance.Below(few ? SmallFlip : Flip) > 0;
+            bool upright = Math.Max(beside, (long)w * overH) >= Math.Max(above, (long)overW * h) == chance.Below(flip) > 0;
             double loss = whole - (upright ? Worth(beside) + Worth((long)w * overH) : Worth(above) + Worth((long)overW * h));
-            choice.Keep(few ? loss * (1 + (SmallShare * chance.Share())) : loss, node, turned, upright);
+            choice.Keep(few && flip < int.MaxValue ? loss * (1 + (SmallShare * chance.Share())) : loss, node, turned, upright);
             return;
         }
 

@@ -58,14 +58,7 @@ internal sealed class CutWalk
         if (job.Types.Count > ManyTypes)
             fill.InOrder(here);
 
-        // A blink may leave a piece out: again, until nothing more finds a place.
-        int before;
-        do
-        {
-            before = here.MissingCount;
-            fill.Run(here, long.MaxValue);
-        }
-        while (here.MissingCount > 0 && here.MissingCount < before);
+        fill.Run(here, long.MaxValue, greedy: true);
         Keep();
     }
 

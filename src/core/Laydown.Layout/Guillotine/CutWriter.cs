@@ -55,7 +55,9 @@ internal static class CutWriter
         List<int> children = [];
         for (int child = n.First; child != CutNode.None; child = forest[child].Next)
             children.Add(child);
-        foreach (int child in children.OrderBy(c => c == n.Rest).ThenBy(c => LargestOffcut(forest, job, c)).ThenByDescending(c => n.Upright ? forest[c].W : forest[c].H).ThenBy(c => forest[c].Type))
+        foreach (int child in children
+            .OrderBy(c => c == n.Rest).ThenBy(c => LargestOffcut(forest, job, c))
+            .ThenByDescending(c => n.Upright ? forest[c].W : forest[c].H).ThenBy(c => forest[c].Type))
         {
             Walk(forest, job, child, x, y, taken, spots, offcuts);
             (x, y) = n.Upright ? (x + forest[child].W, y) : (x, y + forest[child].H);

@@ -10,7 +10,8 @@ internal static class GuillotineSearch
     private const int PushSteps = 200;
 
     /// <summary>The cheapest layout found, offcuts worth money counted; of equal cost fewest different sheets, then groups together, then the largest offcuts.</summary>
-    /// <remarks>Strips of the first stage are never narrower than their least width. Pieces that no sheet is left for are missing in it. Ends by itself where the cost is proven least and no offcut grows any more.</remarks>
+    /// <remarks>Strips of the first stage are never narrower than their least width.
+    /// Pieces that no sheet is left for are missing in it. Ends by itself where the cost is proven least and no offcut grows any more.</remarks>
     /// <param name="problem">What to lay out.</param>
     /// <param name="rules">Seed, iterations, workers.</param>
     /// <param name="better">Told of every better layout, one call at a time.</param>
