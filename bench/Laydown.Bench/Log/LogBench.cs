@@ -2,7 +2,7 @@ using System.Diagnostics;
 using System.Security.Cryptography;
 using System.Text;
 using Laydown.Cli;
-using Laydown.Demo.Descriptions;
+using Laydown.Demo;
 using Laydown.Measures;
 using Laydown.Plan.Log;
 using Laydown.Shop;
@@ -25,7 +25,7 @@ internal static class LogBench
         string folder = Directory.CreateTempSubdirectory("laydown-log-").FullName;
         try
         {
-            DemoCatalogue.Write(Path.Combine(folder, "catalogue"), cancellation);
+            DemoWorld.Write(folder, cancellation);
             Reading<ShopServices> shop = await Wiring.OpenAsync(folder, TimeProvider.System, cancellation);
             using (shop.Value.MakeRun)
                 return await MeasureAsync(arguments.Name, shop.Value, cancellation);
