@@ -1,0 +1,151 @@
+namespace Laydown.Plan.Week;
+
+/// <summary>A problem by places: what orders of runs on presses cost.</summary>
+internal sealed class WeekModel
+{
+    /// <summary>What a minute that a run put by hand waits beyond its start weighs.</summary>
+    private const int HoldWeight = 1000;
+
+    private readonly int[][] setUps;
+    private readonly int[][] cents;
+    private readonly int[] releases;
+    private readonly int[] holdStart;
+    private readonly int[] frozenStart;
+    private readonly WeekTimes finishing;
+    private readonly int[][] chainBefore;
+
+    internal WeekModel(WeekProblem problem)
+    {
+        Problem = problem;
+        Runs = [.. problem.Runs];
+        Presses = problem.Presses.Count;
+        Times = [.. problem.Presses.Select(p => new WeekTimes(p.Open))];
+        finishing = new(problem.FinishingOpen);
+        Dictionary<string, int> places = Runs.Select((r, i) => (r.Id, i)).ToDictionary(x => x.Id, x => x.i, StringComparer.Ordinal);
+        Dictionary<string, int> presses = problem.Presses.Select((p, i) => (p.Id, i)).ToDictionary(x => x.Id, x => x.i, StringComparer.Ordinal);
+
+        // Rows: a run before, then the present state of each press.
+        WeekTraits?[] before = [.. Runs.Select(r => (WeekTraits?)r.Traits), .. problem.Presses.Select(p => p.State)];
+        setUps = [.. before.Select(b => Runs.Select(r => problem.Changes.Minutes(b, r.Traits)).ToArray())];
+        cents = [.. before.Select(b => Runs.Select(r => problem.Changes.Cents(b, r.Traits)).ToArray())];
+        Minutes = [.. problem.Presses.Select(p => Runs.Select(r => r.Minutes.TryGetValue(p.Id, out int m) ? m : -1).ToArray())];
+        releases = [.. Runs.Select(r => Math.Max(0, r.Release))];
+        holdStart = [.. Runs.Select(_ => -1)];
+        frozenStart = [.. Runs.Select(_ => -1)];
+        OnlyPress = [.. Runs.Select(_ => -1)];
+        foreach (WeekHold hold in problem.Holds)
+            (holdStart[places[hold.RunId]], OnlyPress[places[hold.RunId]]) = (hold.Start, presses[hold.PressId]);
+        Frozen = [.. problem.Presses.Select(p => problem.Frozen.Where(f => f.PressId == p.Id).Select(f => places[f.RunId]).ToArray())];
+        foreach (WeekHold frozen in problem.Frozen)
+            frozenStart[places[frozen.RunId]] = frozen.Start;
+        chainBefore = [.. Runs.Select(r => problem.Orders.Where(o => o.Contains(r.Id)).SelectMany(o => o.TakeWhile(id => id != r.Id)).Select(id => places[id]).ToArray())];
+        HasChains = chainBefore.Any(c => c.Length > 0);
+    }
+
+    internal WeekProblem Problem { get; }
+
+    internal WeekRun[] Runs { get; }
+
+    internal int Presses { get; }
+
+    internal WeekTimes[] Times { get; }
+
+    /// <summary>Minutes by press and run; −1 where the press cannot print it.</summary>
+    internal int[][] Minutes { get; }
+
+    /// <summary>The press a run is held on, or −1.</summary>
+    internal int[] OnlyPress { get; }
+
+    /// <summary>Frozen runs by press.</summary>
+    internal int[][] Frozen { get; }
+
+    internal bool HasChains { get; }
+
+    /// <summary>Whether a run may be on a press.</summary>
+    internal bool MayBeOn(int run, int press) => Minutes[press][run] >= 0 && (OnlyPress[run] < 0 || OnlyPress[run] == press);
+
+    /// <summary>Whether an order keeps the frozen runs first and the locked orders.</summary>
+    internal bool Keeps(int press, IReadOnlyList<int> order)
+    {
+        int[] frozen = Frozen[press];
+        for (int at = 0; at < frozen.Length; at++)
+            if (at >= order.Count || order[at] != frozen[at])
+                return false;
+        if (!HasChains)
+            return true;
+
+        HashSet<int> seen = [], on = [.. order];
+        foreach (int run in order)
+        {
+            if (chainBefore[run].Any(b => on.Contains(b) && !seen.Contains(b)))
+                return false;
+            seen.Add(run);
+        }
+
+        return true;
+    }
+
+    /// <summary>Cost of an order on a press; stops adding where it is over <paramref name="most"/>.</summary>
+    internal long Cost(int press, IReadOnlyList<int> order, long most = long.MaxValue)
+    {
+        long cost = 0;
+        int free = 0, before = Runs.Length + press;
+        for (int at = 0; at < order.Count && cost <= most; at++)
+        {
+            int run = order[at], setUp = setUps[before][run];
+            (_, int start, int end) = Fit(press, run, free, setUp);
+            cost += Cost(run, setUp, cents[before][run], start, end);
+            (free, before) = (end, run);
+        }
+
+        return cost;
+    }
+
+    /// <summary>Places of an order on a press.</summary>
+    internal IEnumerable<(WeekPlace Place, int Cents)> Places(int press, IReadOnlyList<int> order)
+    {
+        int free = 0, before = Runs.Length + press;
+        foreach (int run in order)
+        {
+            int setUp = setUps[before][run];
+            (int setUpStart, int start, int end) = Fit(press, run, free, setUp);
+            int ready = Ready(run, end);
+            yield return (new(
+                Runs[run].Id, Problem.Presses[press].Id, setUpStart, setUp, start, end, ready, Math.Max(0, ready - Runs[run].Due),
+                Parts(press, setUpStart, setUp, start, end), end > Times[press].Horizon), cents[before][run]);
+            (free, before) = (end, run);
+        }
+    }
+
+    private (int SetUpStart, int Start, int End) Fit(int press, int run, int free, int setUp) => Times[press].Fit(
+        frozenStart[run] >= 0 ? Math.Max(free, frozenStart[run] - setUp) : free, setUp, Minutes[press][run], Math.Max(releases[run], holdStart[run]), Runs[run].MayPause);
+
+    private IReadOnlyList<WeekSpan> Parts(int press, int setUpStart, int setUp, int start, int end)
+    {
+        int set = Times[press].After(setUpStart, setUp);
+        IReadOnlyList<WeekSpan> parts = [.. Times[press].Within(setUpStart, Math.Max(set, setUpStart)), .. Times[press].Within(start, end)];
+        List<WeekSpan> joined = [];
+        foreach (WeekSpan part in parts)
+        {
+            if (joined.Count > 0 && joined[^1].End == part.Start)
+                joined[^1] = joined[^1] with { End = part.End };
+            else
+                joined.Add(part);
+        }
+
+        return joined;
+    }
+
+    private long Cost(int run, int setUp, int lost, int start, int end)
+    {
+        long late = Math.Max(0, Ready(run, end) - Runs[run].Due), wait = holdStart[run] < 0 ? 0 : Math.Max(0, start - Math.Max(holdStart[run], releases[run]));
+        return (late * Runs[run].Weight) + (wait * HoldWeight) + ((long)setUp * Problem.SetUpWeight) + (lost / 100);
+    }
+
+    private int Ready(int run, int end)
+    {
+        foreach (WeekStep step in Runs[run].Steps)
+            end = step.Unattended || Problem.FinishingOpen.Count == 0 ? end + step.Minutes : finishing.After(end, step.Minutes);
+        return end;
+    }
+}

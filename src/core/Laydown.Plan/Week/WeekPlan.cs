@@ -1,0 +1,16 @@
+namespace Laydown.Plan.Week;
+
+/// <summary>Runs on presses.</summary>
+/// <param name="Places">Runs by press, first to last.</param>
+/// <param name="Cost">Weighted lateness, set-up and waits of runs put by hand; only for comparing plans of one problem.</param>
+/// <param name="SetUpMinutes">Set-up in all, minutes.</param>
+/// <param name="SetUpCents">Money lost to set-ups, cents.</param>
+public sealed record WeekPlan(IReadOnlyList<WeekPlace> Places, long Cost, int SetUpMinutes, int SetUpCents)
+{
+    /// <summary>How many runs are late.</summary>
+    public int LateRuns => Places.Count(p => p.Late > 0);
+
+    /// <summary>Order of the runs of each press.</summary>
+    public IReadOnlyDictionary<string, IReadOnlyList<string>> Order =>
+        Places.GroupBy(p => p.PressId, StringComparer.Ordinal).ToDictionary(g => g.Key, g => (IReadOnlyList<string>)[.. g.Select(p => p.RunId)], StringComparer.Ordinal);
+}

@@ -1,0 +1,34 @@
+namespace Laydown.Plan.Week;
+
+/// <summary>Runs to be put on presses in order.</summary>
+/// <param name="Presses">The presses; at least one.</param>
+/// <param name="Runs">The runs.</param>
+/// <param name="Changes">Minutes and money between two runs.</param>
+/// <param name="FinishingOpen">When finishing is worked; empty for always.</param>
+/// <param name="Frozen">Runs that stay first on their press in the order told: what is to begin soon is not moved.</param>
+/// <param name="Holds">Runs put by hand.</param>
+/// <param name="Orders">Chains of runs whose order is locked: on the same press none comes before one that stands earlier in its chain.</param>
+/// <param name="SetUpWeight">What a minute of set-up costs, in the units of a run's weight.</param>
+public sealed record WeekProblem(
+    IReadOnlyList<WeekPress> Presses, IReadOnlyList<WeekRun> Runs, ChangeRates Changes, IReadOnlyList<WeekSpan> FinishingOpen, IReadOnlyList<WeekHold> Frozen,
+    IReadOnlyList<WeekHold> Holds, IReadOnlyList<IReadOnlyList<string>> Orders, int SetUpWeight = 1)
+{
+    /// <summary>What is wrong with it, in sentences; empty where it can be planned.</summary>
+    public IReadOnlyList<string> Faults()
+    {
+        HashSet<string> presses = [.. Presses.Select(p => p.Id)], runs = [.. Runs.Select(r => r.Id)];
+        return
+        [
+            .. Presses.Count == 0 ? ["Presses: found none; wanted one at least."] : Array.Empty<string>(),
+            .. runs.Count < Runs.Count ? ["Runs: found an id twice; wanted each once."] : Array.Empty<string>(),
+            .. Presses.Where(p => p.Open.Any(s => s.End <= s.Start) || p.Open.Zip(p.Open.Skip(1)).Any(z => z.Second.Start < z.First.End))
+                .Select(p => Invariant($"Press {p.Id}: found open spans that end before they start or overlap; wanted them sorted and apart.")),
+            .. Runs.Where(r => !r.Minutes.Keys.Any(presses.Contains)).Select(r => Invariant($"Run {r.Id}: found no press that can print it; wanted one of {string.Join(", ", Presses.Select(p => p.Id))}.")),
+            .. Runs.Where(r => r.Minutes.Values.Any(m => m < 0) || r.Weight is < 0 or > 1000 || r.Steps.Any(s => s.Minutes < 0))
+                .Select(r => Invariant($"Run {r.Id}: found minutes or a weight out of range; wanted minutes of 0 or more and a weight of 0 to 1000.")),
+            .. Frozen.Concat(Holds).Where(h => Runs.FirstOrDefault(r => r.Id == h.RunId)?.Minutes.ContainsKey(h.PressId) != true || !presses.Contains(h.PressId))
+                .Select(h => Invariant($"Run {h.RunId} on press {h.PressId}: found no such run, or a press that cannot print it.")),
+            .. Orders.SelectMany(o => o).Where(id => !runs.Contains(id)).Select(id => Invariant($"Locked order: found run {id}, which is not in the plan.")),
+        ];
+    }
+}

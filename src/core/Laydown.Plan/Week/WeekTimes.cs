@@ -1,0 +1,81 @@
+namespace Laydown.Plan.Week;
+
+/// <summary>When work that takes so long is done in open spans.</summary>
+/// <remarks>
+/// Set-up and run belong together. A run that may not pause has to fit one span as a whole, set-up included; where no span of the calendar is long enough it is paused
+/// all the same, as it could never be printed otherwise. After the last span known time is taken as open.
+/// </remarks>
+internal sealed class WeekTimes
+{
+    private readonly int[] starts;
+    private readonly int[] ends;
+
+    internal WeekTimes(IReadOnlyList<WeekSpan> open)
+    {
+        int after = open.Count == 0 ? 0 : open[^1].End;
+        starts = [.. open.Select(s => s.Start), after];
+        ends = [.. open.Select(s => s.End), int.MaxValue / 2];
+        Horizon = after;
+        Longest = open.Select(s => s.End - s.Start).DefaultIfEmpty(0).Max();
+    }
+
+    /// <summary>End of the last span known.</summary>
+    internal int Horizon { get; }
+
+    /// <summary>Longest span, minutes.</summary>
+    internal int Longest { get; }
+
+    /// <summary>Start of set-up, start and end of printing, for a press free from a time on.</summary>
+    internal (int SetUpStart, int Start, int End) Fit(int free, int setUp, int minutes, int release, bool mayPause)
+    {
+        int at = SpanAt(free);
+        if (mayPause || setUp + minutes > Longest)
+        {
+            int begin = Math.Max(free, starts[at]), ready = Worked(ref at, begin, setUp);
+            at = SpanAt(Math.Max(ready, release));
+            int start = Math.Max(Math.Max(ready, release), starts[at]);
+            return (begin, start, Worked(ref at, start, minutes));
+        }
+
+        for (; ; at++)
+        {
+            int begin = Math.Max(free, starts[at]), start = Math.Max(begin + setUp, release);
+            if (start + minutes <= ends[at])
+                return (begin, start, start + minutes);
+        }
+    }
+
+    /// <summary>End of work begun at a time.</summary>
+    internal int After(int from, int minutes)
+    {
+        int at = SpanAt(from);
+        return Worked(ref at, Math.Max(from, starts[at]), minutes);
+    }
+
+    /// <summary>The open parts of a span.</summary>
+    internal IReadOnlyList<WeekSpan> Within(int from, int to) =>
+        [.. starts.Select((s, i) => new WeekSpan(Math.Max(s, from), Math.Min(ends[i], to))).Where(s => s.End > s.Start)];
+
+    private int Worked(ref int at, int from, int minutes)
+    {
+        for (; from + minutes > ends[at]; at++)
+            (minutes, from) = (minutes - (ends[at] - from), starts[at + 1]);
+        return from + minutes;
+    }
+
+    // The span that holds a time, or the next one.
+    private int SpanAt(int time)
+    {
+        int low = 0, high = ends.Length - 1;
+        while (low < high)
+        {
+            int middle = (low + high) / 2;
+            if (ends[middle] > time)
+                high = middle;
+            else
+                low = middle + 1;
+        }
+
+        return low;
+    }
+}
