@@ -8,6 +8,7 @@ using Laydown.Shop.Orders;
 using Laydown.Shop.Press;
 using Laydown.Shop.Proof;
 using Laydown.Shop.Run;
+using Laydown.Shop.Week;
 
 namespace Laydown.Shop;
 
@@ -42,6 +43,8 @@ public sealed record ShopServices(
     LayerServices Layers,
     ProofServices Proof)
 {
+    private readonly PlanWeek? week;
+
     /// <summary>Looks into press files of made runs; null where nothing can.</summary>
     public IRunInks? RunInks { get; init; }
 
@@ -74,6 +77,9 @@ public sealed record ShopServices(
 
     /// <summary>What it can do at its presses and in its stock room.</summary>
     public required PressServices Press { get; init; }
+
+    /// <summary>Puts runs onto presses and shifts.</summary>
+    public PlanWeek Week { get => week ?? new(new ShopFolder(Folder), Catalogue, Store, null, Clock); init => week = value; }
 
     /// <summary>Prices orders in other quantities and made in other ways; null where nothing can.</summary>
     public TryOrder? TryOrder { get; init; }

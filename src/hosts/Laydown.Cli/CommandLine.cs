@@ -8,6 +8,7 @@ using Laydown.Cli.Orders;
 using Laydown.Cli.Press;
 using Laydown.Cli.Proof;
 using Laydown.Cli.Run;
+using Laydown.Cli.Week;
 using Laydown.Cli.Words;
 using Laydown.Measures;
 
@@ -72,7 +73,7 @@ public static class CommandLine
             RunCommand.Make(shared), PassesCommand.Make(shared), QuoteCommand.Make(shared), DayCommand.Make(shared), ServeCommand.Make(shared),
             ConditionCommand.Make(shared), ChartCommand.Make(shared), ReadingsCommands.Make(shared), OpticsCommand.Make(shared),
             NamedCommand.Make(shared), ItemCommand.Make(shared), LookCommand.Make(shared), PanelCommand.Make(shared), ProofCommand.Make(shared),
-            LayoutCommand.Make(shared), UpkeepCommand.Make(shared), StockCommand.Make(shared), LogCommand.Make(shared), MeasureFilesCommand.Make(),
+            LayoutCommand.Make(shared), WeekCommand.Make(shared), UpkeepCommand.Make(shared), StockCommand.Make(shared), LogCommand.Make(shared), MeasureFilesCommand.Make(),
         ];
         foreach (Command command in commands)
             root.Subcommands.Add(command);

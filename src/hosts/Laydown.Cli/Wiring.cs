@@ -24,6 +24,8 @@ using Laydown.Shop.Orders;
 using Laydown.Shop.Press;
 using Laydown.Shop.Proof;
 using Laydown.Shop.Run;
+using Laydown.Shop.Week;
+using Laydown.Intake.Week;
 using Laydown.Store;
 
 namespace Laydown.Cli;
@@ -81,6 +83,9 @@ public static class Wiring
     /// <summary>Writes layouts of jobs without a shop.</summary>
     public static ILayoutWriter LayoutWriter() => new LayoutWriter();
 
+    /// <summary>Reads weeks without a shop.</summary>
+    public static IWeekFiles WeekFiles() => new WeekFiles();
+
     /// <summary>Reads files of colour without a shop.</summary>
     public static IColourFiles ColourFiles() => new ColourFiles();
 
@@ -125,6 +130,7 @@ public static class Wiring
             Press = PressServices.Of(catalogue, store, new SqlitePressCareBook(place.StoreFile), new SqliteStockRoom(place.StoreFile), new PressPapers(), clock),
             TryOrder = trying,
             Log = LogServices.Of(catalogue, store, log, clock),
+            Week = new PlanWeek(place, catalogue, store, log, clock),
             Sheets = SheetServices.Of(place, catalogue, store, new PressPlanes(place.Pyramids), new LookPictures()),
         };
     }

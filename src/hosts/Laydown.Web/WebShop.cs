@@ -7,6 +7,7 @@ using Laydown.Web.Press;
 using Laydown.Web.Log;
 using Laydown.Web.Proof;
 using Laydown.Web.Run;
+using Laydown.Web.Week;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.HostFiltering;
 
@@ -97,7 +98,9 @@ public static class WebShop
         LayoutInterface.Map(app);
         LayoutReleaseInterface.Map(app);
         CareInterface.Map(app);
+        WeekInterface.Map(app);
         CareForms.Map(app);
+        WeekForms.Map(app);
         ProofInterface.Map(app);
         ProofForms.Map(app);
         LogInterface.Map(app);

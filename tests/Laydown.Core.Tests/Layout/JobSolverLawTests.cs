@@ -11,15 +11,17 @@ public sealed class JobSolverLawTests
     [InlineData(CutProcess.Guillotine)]
     public void Several_sizes_with_places_kept_out_are_laid_out_by_the_rules_and_cheap_offcuts_first(CutProcess process)
     {
+        // Three more of the large pieces than one board takes, so that the cheapest is a board and the offcut.
         LayoutJob job = Job(process, new("board", JobStockKind.Board, 1220, 2440, null, 20, 8), new("offcut", JobStockKind.Board, 700, 900, 1, 1, 5, KeepOutsMm: [new(0, 0, 60, 60)]));
         List<JobLayout> told = [];
+        job = job with { Pieces = [.. job.Pieces.Select(p => p.Id == "a" ? p with { Quantity = 14 } : p)] };
         JobLayout layout = JobSolver.Solve(job, new(Seed: 3, Iterations: 2000), told.Add, CancellationToken.None);
         Assert.Empty(layout.Unplaced);
         Assert.Empty(JobChecks.Faults(layout));
         Assert.Contains(layout.Sheets, s => s.StockId == "offcut");
         Assert.NotEmpty(told);
         Assert.All(told, l => Assert.Empty(JobChecks.Faults(l)));
-        Assert.Equal(layout.Cost, told.Min(l => l.Cost), 6);
+        Assert.Equal(layout.Cost, told.Where(l => l.Unplaced.Count == 0).Min(l => l.Cost), 6);
     }
 
     [Theory]

@@ -25,8 +25,8 @@ public sealed class WeekPlannerLawTests
     {
         WeekProblem problem = Problem(40);
         WeekPlan first = WeekPlanner.Solve(problem, new SearchRules(1, 0), null, null, CancellationToken.None);
-        WeekPlan one = WeekPlanner.Solve(problem, new SearchRules(1, 3000), null, null, CancellationToken.None);
-        WeekPlan other = WeekPlanner.Solve(problem, new SearchRules(1, 3000), null, null, CancellationToken.None);
+        WeekPlan one = WeekPlanner.Solve(problem, new SearchRules(1, 20_000), null, null, CancellationToken.None);
+        WeekPlan other = WeekPlanner.Solve(problem, new SearchRules(1, 20_000), null, null, CancellationToken.None);
         Assert.True(one.Cost < first.Cost);
         Assert.Equal(one.Places.Select(p => (p.RunId, p.PressId, p.Start)), other.Places.Select(p => (p.RunId, p.PressId, p.Start)));
     }
@@ -41,6 +41,64 @@ public sealed class WeekPlannerLawTests
         foreach (IReadOnlyList<string> order in plan.Order.Values)
             Assert.Equal(order.Where(r => r is "r3" or "r4" or "r5").Order(StringComparer.Ordinal), order.Where(r => r is "r3" or "r4" or "r5"));
     }
+
+    /// <summary>One press of six runs: the search against all 720 orders.</summary>
+    [Theory, InlineData(1), InlineData(2), InlineData(3), InlineData(4)]
+    public void Six_runs_are_ordered_as_well_as_by_trying_all(int seed)
+    {
+        WeekProblem all = Problem(6 + seed);
+        WeekProblem problem = all with { Presses = [all.Presses[0]], Runs = [.. all.Runs.Take(6)] };
+        long least = Orders([.. problem.Runs.Select(r => r.Id)]).Min(o => WeekPlanner.Lay(problem, new Dictionary<string, IReadOnlyList<string>> { ["one"] = o }).Cost);
+        Assert.Equal(least, WeekPlanner.Solve(problem, new SearchRules(seed, 4000), null, null, CancellationToken.None).Cost);
+    }
+
+    [Fact]
+    public void A_run_that_does_not_fit_before_the_press_shuts_waits_for_the_next_day_or_pauses_where_it_may()
+    {
+        WeekRun long1 = new("a", new Dictionary<string, int> { ["one"] = 400 }, Traits, 0, 0, 1, []), long2 = long1 with { Id = "b" };
+        WeekPlan whole = Two(long1, long2);
+        Assert.Equal(1440, whole.Places[1].SetUpStart);
+        WeekPlan paused = Two(long1 with { MayPause = true }, long2 with { MayPause = true });
+        Assert.Equal(2, paused.Places[1].Parts.Count);
+        Assert.Equal(400 + paused.Places[1].SetUpMinutes, paused.Places[1].Parts.Sum(p => p.End - p.Start));
+    }
+
+    [Fact]
+    public void Why_a_run_is_late_is_told_and_each_remedy_holds_when_it_is_carried_out()
+    {
+        WeekRun first = new("a", new Dictionary<string, int> { ["one"] = 300, ["two"] = 300 }, Traits, 0, 3000, 1, []);
+        WeekRun late = first with { Id = "b", Due = 400 };
+        WeekProblem problem = new([new("one", Days, null), new("two", Days, null)], [first, late], new(), [], [], [], []);
+        WeekPlan plan = WeekPlanner.Lay(problem, new Dictionary<string, IReadOnlyList<string>> { ["one"] = ["a", "b"] });
+        WeekWhy why = Assert.Single(WeekReasons.Of(problem, plan));
+        Assert.Equal("b", why.RunId);
+        Assert.Contains(why.Because, b => b.StartsWith("It waits for 1 run on one", StringComparison.Ordinal));
+        Assert.Contains(why.Remedies, r => r.What == "On one before a." && r.LateThen == 0);
+        Assert.Contains(why.Remedies, r => r.What == "On two as the last." && r is { LateThen: 0, OthersLater: 0 });
+        WeekPlan carried = WeekPlanner.Lay(problem, new Dictionary<string, IReadOnlyList<string>> { ["one"] = ["b", "a"] });
+        Assert.Equal(0, carried.Places.First(p => p.RunId == "b").Late);
+    }
+
+    [Fact]
+    public void Planning_anew_from_a_plan_never_makes_it_worse_and_takes_new_runs_in()
+    {
+        WeekProblem problem = Problem(40);
+        WeekPlan plan = WeekPlanner.Solve(problem, new SearchRules(1, 3000), null, null, CancellationToken.None);
+        Assert.True(WeekPlanner.Solve(problem, new SearchRules(2, 500), plan, null, CancellationToken.None).Cost <= plan.Cost);
+        WeekProblem more = problem with { Runs = [.. problem.Runs, problem.Runs[0] with { Id = "new" }] };
+        Assert.Contains(WeekPlanner.Solve(more, new SearchRules(2, 0), plan, null, CancellationToken.None).Places, p => p.RunId == "new");
+    }
+
+    private static readonly IReadOnlyList<WeekSpan> Days = [.. Enumerable.Range(0, 5).Select(d => new WeekSpan(d * 1440, (d * 1440) + 600))];
+
+    private static readonly WeekTraits Traits = new("s", false, 3, "l", false, "m", "a");
+
+    private static WeekPlan Two(WeekRun one, WeekRun other) => WeekPlanner.Lay(
+        new([new("one", Days, Traits)], [one, other], new(), [], [], [], []), new Dictionary<string, IReadOnlyList<string>> { ["one"] = [one.Id, other.Id] });
+
+    private static IEnumerable<IReadOnlyList<string>> Orders(IReadOnlyList<string> ids) => ids.Count <= 1
+        ? [ids]
+        : ids.SelectMany((id, i) => Orders([.. ids.Where((_, j) => j != i)]).Select(o => (IReadOnlyList<string>)[id, .. o]));
 
     private static WeekProblem Problem(int count)
     {

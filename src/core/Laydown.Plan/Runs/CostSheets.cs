@@ -108,6 +108,11 @@ public static class CostSheets
         }
     }
 
+    /// <summary>Minutes of work after the press, all items and kinds; kinds without a rate count nothing.</summary>
+    internal static double FinishingMinutes(RunRequest request) => request.Items.Sum(i => i.Item.Finishing.Sum(f => RateOf(request.Rates, f.Kind) is { } rate
+        ? rate.MinutesFirst + (rate.MinutesPerUnit * (double)Units(i, f, request.Pieces(i.Item.Id)))
+        : 0));
+
     private static decimal Units(PlannedItem planned, Finishing finishing, int pieces)
     {
         decimal edgeM = (decimal)(2 * (planned.Item.WidthMm + planned.Item.HeightMm)) / 1000m;

@@ -40,6 +40,9 @@ public sealed record Run(
     /// <summary>What is to be known of the layout, in sentences: sets that could not be kept together, copies made beyond those asked for.</summary>
     public IReadOnlyList<string> LayoutNotes { get; init; } = [];
 
+    /// <summary>Work after the press, all items, min; 0 in runs planned before it was kept.</summary>
+    public double FinishingMinutes { get; init; }
+
     /// <summary>How many sheets go through the press.</summary>
     [System.Text.Json.Serialization.JsonIgnore]
     public int SheetCount => Sheets.Sum(s => s.Repeats);

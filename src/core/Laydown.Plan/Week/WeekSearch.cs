@@ -6,7 +6,7 @@ internal sealed class WeekSearch
     private const int MostBlock = 6;
 
     /// <summary>Warmth at the start, share of the mean cost of a run.</summary>
-    private const double Warm = 0.2;
+    private const double Warm = 0.02;
 
     private readonly WeekModel model;
     private readonly WeekChance chance;

@@ -4,6 +4,7 @@ using Laydown.Plan.Calendar;
 using Laydown.Plan.Orders;
 using Laydown.Plan.StockRoom;
 using Laydown.Plan.Upkeep;
+using Laydown.Plan.Week;
 using Laydown.Press.Conditions;
 using Laydown.Press.Inks;
 using Laydown.Press.Machines;
@@ -30,6 +31,7 @@ internal static class JsonKinds
         ["calendar"] = typeof(ShopCalendar),
         ["upkeep"] = typeof(UpkeepRequest),
         ["stock-room"] = typeof(StockRoomFile),
+        ["week"] = typeof(WeekProblem),
         ["named-colours"] = typeof(ColourLibrary),
         ["order"] = typeof(Order),
         ["artwork"] = typeof(ArtworkFile),

@@ -1,0 +1,108 @@
+namespace Laydown.Plan.Week;
+
+/// <summary>Tells of late runs why, and what would save them: each remedy is tried on the plan, not guessed.</summary>
+public static class WeekReasons
+{
+    /// <summary>Every late run of a plan, the latest first.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="plan">A plan of it.</param>
+    public static IReadOnlyList<WeekWhy> Of(WeekProblem problem, WeekPlan plan) =>
+        [.. plan.Places.Where(p => p.Late > 0).OrderByDescending(p => p.Late).ThenBy(p => p.RunId, StringComparer.Ordinal).Select(p => Of(problem, plan, p))];
+
+    /// <summary>Minutes in words, such as <c>2 h 05 min</c>.</summary>
+    public static string Words(int minutes) => minutes < 60 ? Invariant($"{minutes} min") : Invariant($"{minutes / 60} h {minutes % 60:00} min");
+
+    private static WeekWhy Of(WeekProblem problem, WeekPlan plan, WeekPlace place)
+    {
+        WeekRun run = problem.Runs.First(r => r.Id == place.RunId);
+        return new(run.Id, place.Late, [.. Because(problem, plan, place, run)], [.. Remedies(problem, plan, place, run)
+            .Where(r => r.LateThen < place.Late).OrderBy(r => r.LateThen).ThenBy(r => r.OthersLater).Take(5)]);
+    }
+
+    private static IEnumerable<string> Because(WeekProblem problem, WeekPlan plan, WeekPlace place, WeekRun run)
+    {
+        WeekPlan alone = WeekPlanner.Solve(problem with { Runs = [run], Frozen = [], Holds = [], Orders = [] }, new(1, 0), null, null, CancellationToken.None);
+        if (alone.Places[0].Late > 0)
+            yield return Invariant($"Even alone it would be {Words(alone.Places[0].Late)} late: {(run.Release > 0 ? "its artwork or material is there too late" : "it takes longer than is left")}.");
+        WeekPlace[] before = [.. plan.Places.Where(p => p.PressId == place.PressId && p.End <= place.SetUpStart && p.End > run.Release)];
+        if (before.Length > 0)
+        {
+            int minutes = before.Sum(p => p.Parts.Sum(s => Math.Max(0, s.End - Math.Max(s.Start, run.Release))));
+            yield return Invariant($"It waits for {Count(before.Length)} on {place.PressId}, {Words(minutes)}: {string.Join(", ", before.TakeLast(4).Select(p => p.RunId))}{(before.Length > 4 ? " and others" : "")}.");
+        }
+
+        int shut = Math.Max(0, place.End - run.Release) - Open(problem.Presses.First(p => p.Id == place.PressId).Open, run.Release, place.End);
+        if (shut > 0)
+            yield return Invariant($"The press stands shut {Words(shut)} of that time.");
+        if (place.SetUpMinutes > 0)
+            yield return Invariant($"Setting up for it takes {Words(place.SetUpMinutes)}.");
+        if (place.Ready > place.End)
+            yield return Invariant($"Steps after the press take until {Words(place.Ready - place.End)} after printing: {string.Join(", ", run.Steps.Select(s => s.Name))}.");
+        if (problem.Holds.Any(h => h.RunId == run.Id))
+            yield return "It was put there by hand.";
+    }
+
+    private static IEnumerable<WeekRemedy> Remedies(WeekProblem problem, WeekPlan plan, WeekPlace place, WeekRun run)
+    {
+        foreach (WeekPress press in problem.Presses.Where(p => run.Minutes.ContainsKey(p.Id)))
+            if (Moved(problem, plan, place, run, press.Id) is { } moved)
+                yield return moved;
+        if (run.Release > 0)
+            yield return Tried(problem with { Runs = [.. problem.Runs.Select(r => r.Id == run.Id ? r with { Release = 0 } : r)] }, plan, plan.Order, run.Id, "Artwork and material there at once.");
+        WeekPress own = problem.Presses.First(p => p.Id == place.PressId);
+        if (own.Open.Count > 0)
+        {
+            WeekPress through = own with { Open = [new(own.Open[0].Start, own.Open[^1].End)] };
+            yield return Tried(problem with { Presses = [.. problem.Presses.Select(p => p.Id == own.Id ? through : p)] }, plan, plan.Order, run.Id, Invariant($"{own.Id} worked without a break."));
+        }
+
+        if (run.Steps.Count > 0)
+            yield return Tried(problem with { Runs = [.. problem.Runs.Select(r => r.Id == run.Id ? r with { Steps = [] } : r)] }, plan, plan.Order, run.Id, "Steps after the press left out or given away.");
+    }
+
+    // The place on a press that makes the run least late, then the others; frozen runs stay first.
+    private static WeekRemedy? Moved(WeekProblem problem, WeekPlan plan, WeekPlace place, WeekRun run, string pressId)
+    {
+        Dictionary<string, List<string>> order = problem.Presses.ToDictionary(
+            p => p.Id, p => plan.Order.TryGetValue(p.Id, out IReadOnlyList<string>? runs) ? runs.Where(r => r != run.Id).ToList() : [], StringComparer.Ordinal);
+        if (problem.Frozen.Any(f => f.RunId == run.Id))
+            return null;
+        WeekRemedy? best = null;
+        int first = problem.Frozen.Count(f => f.PressId == pressId);
+        foreach (int at in Steps(first, order[pressId].Count))
+        {
+            order[pressId].Insert(at, run.Id);
+            string next = at + 1 < order[pressId].Count ? Invariant($" before {order[pressId][at + 1]}") : " as the last";
+            WeekRemedy tried = Tried(problem with { Holds = [.. problem.Holds.Where(h => h.RunId != run.Id)] }, plan,
+                order.ToDictionary(o => o.Key, o => (IReadOnlyList<string>)o.Value, StringComparer.Ordinal), run.Id, Invariant($"On {pressId}{next}."));
+            if (best is null || (tried.LateThen, tried.OthersLater).CompareTo((best.LateThen, best.OthersLater)) < 0)
+                best = tried;
+            order[pressId].RemoveAt(at);
+        }
+
+        return best;
+    }
+
+    // All places of a short order, some thirty of a long one.
+    private static IEnumerable<int> Steps(int first, int last)
+    {
+        int step = Math.Max(1, (last - first) / 30);
+        for (int at = first; at <= last; at += step)
+            yield return at;
+    }
+
+    private static WeekRemedy Tried(WeekProblem problem, WeekPlan plan, IReadOnlyDictionary<string, IReadOnlyList<string>> order, string runId, string what)
+    {
+        WeekPlan then = WeekPlanner.Lay(problem, order);
+        int Others(WeekPlan p) => p.Places.Where(x => x.RunId != runId).Sum(x => x.Late);
+        return new(what, then.Places.First(p => p.RunId == runId).Late, Others(then) - Others(plan));
+    }
+
+    private static int Open(IReadOnlyList<WeekSpan> spans, int from, int to)
+    {
+        int known = spans.Count == 0 ? from : Math.Max(from, spans[^1].End);
+        return spans.Sum(s => Math.Max(0, Math.Min(s.End, to) - Math.Max(s.Start, from))) + Math.Max(0, to - known);
+    }
+
+    private static string Count(int runs) => runs == 1 ? "1 run" : Invariant($"{runs} runs");
+}

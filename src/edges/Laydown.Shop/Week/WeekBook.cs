@@ -1,0 +1,11 @@
+namespace Laydown.Shop.Week;
+
+/// <summary>What the shop keeps of its week between two plans.</summary>
+/// <param name="Pins">Runs put at a time by hand.</param>
+/// <param name="Orders">Runs whose order is locked.</param>
+/// <param name="Stood">The plan kept last.</param>
+public sealed record WeekBook(IReadOnlyList<WeekPin> Pins, IReadOnlyList<IReadOnlyList<string>> Orders, IReadOnlyList<WeekStood> Stood)
+{
+    /// <summary>A week nobody has touched.</summary>
+    public static WeekBook Empty { get; } = new([], [], []);
+}

@@ -1,0 +1,12 @@
+namespace Laydown.Shop.Week;
+
+/// <summary>The week as planned.</summary>
+/// <param name="From">Its start.</param>
+/// <param name="Runs">The runs, by press, first to last.</param>
+/// <param name="Orders">Runs whose order is locked.</param>
+/// <param name="SetUpMinutes">Set-up in all, min.</param>
+/// <param name="LateRuns">How many runs are late.</param>
+/// <param name="Drawing">The week as SVG.</param>
+public sealed record WeekView(
+    DateTimeOffset From, IReadOnlyList<WeekRunView> Runs, IReadOnlyList<IReadOnlyList<string>> Orders, int SetUpMinutes, int LateRuns,
+    [property: System.Text.Json.Serialization.JsonIgnore] string Drawing);

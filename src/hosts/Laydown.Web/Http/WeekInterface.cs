@@ -1,0 +1,50 @@
+using System.Text.Json;
+using Laydown.Measures;
+using Laydown.Shop;
+using Laydown.Shop.Week;
+
+namespace Laydown.Web.Http;
+
+/// <summary>The week over HTTP.</summary>
+public static class WeekInterface
+{
+    /// <summary>Answers <c>GET /api/week</c>, and <c>POST /api/week</c> with one change as JSON.</summary>
+    public static void Map(IEndpointRouteBuilder routes)
+    {
+        RouteGroupBuilder api = routes.MapGroup("/api").DisableAntiforgery();
+        api.MapGet("/week", async (ShopServices shop, CancellationToken cancellation) => Told(await shop.Week.PlanAsync(cancellation)));
+        api.MapPost("/week", TakeAsync);
+    }
+
+    // Only a body that says it is JSON is taken: no form of another site can send that.
+    private static async Task<IResult> TakeAsync(HttpContext context, ShopServices shop)
+    {
+        if (!context.Request.HasJsonContentType())
+            return Refused([new("body", null, "content type", context.Request.ContentType ?? "none", "application/json")]);
+        try
+        {
+            WeekChange? change = await JsonSerializer.DeserializeAsync<WeekChange>(context.Request.Body, ShopJson.Compact, context.RequestAborted);
+            return change is { Kind: not null, Runs.Count: > 0 }
+                ? await ChangeAsync(change, shop.Week, context.RequestAborted)
+                : Refused([new("body", null, "/runs", "none", "a kind of change and at least one run")]);
+        }
+        catch (JsonException failure)
+        {
+            return Refused([new("body", null, failure.Path ?? "/", failure.Message, "JSON as the guide of the week shows it")]);
+        }
+    }
+
+    private static async Task<IResult> ChangeAsync(WeekChange change, PlanWeek week, CancellationToken cancellation) => change.Kind switch
+    {
+        "put" when change.At is { } at => Told(await week.PinAsync(change.Runs[0], at, cancellation)),
+        "put" => Refused([new("body", null, "/at", "none", "when the run begins, such as 2026-11-27T10:00")]),
+        "let" => Told(await week.UnpinAsync(change.Runs[0], cancellation)),
+        "lock" => Told(await week.LockAsync(change.Runs, cancellation)),
+        "unlock" => Told(await week.UnlockAsync(change.Runs[0], cancellation)),
+        _ => Refused([new("body", null, "/kind", change.Kind, "put, let, lock or unlock")]),
+    };
+
+    private static IResult Told(Reading<WeekView> week) => week.Match(w => ShopInterface.Answer("week", w), Refused);
+
+    private static IResult Refused(IReadOnlyList<InputFault> faults) => ShopInterface.Answer("faults", new { Faults = faults }, StatusCodes.Status400BadRequest);
+}

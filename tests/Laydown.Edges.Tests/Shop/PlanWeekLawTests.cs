@@ -1,0 +1,83 @@
+using Laydown.Measures;
+using Laydown.Shop.Run;
+using Laydown.Shop.Week;
+
+namespace Laydown.Edges.Tests.UseCases;
+
+/// <summary>The runs of a day on presses and shifts: kept, put by hand, locked, and refused by name.</summary>
+public sealed class PlanWeekLawTests : IDisposable
+{
+    private static readonly CancellationToken None = CancellationToken.None;
+    private readonly ShopBench shop = new();
+
+    public void Dispose() => shop.Dispose();
+
+    [Fact]
+    public async Task Every_run_that_waits_stands_in_a_shift_and_the_plan_is_the_same_when_asked_again()
+    {
+        IReadOnlyList<RunRecord> runs = await TwoRunsAsync();
+        WeekView week = (await Week().PlanAsync(None)).Value;
+        Assert.Equal(runs.Select(r => r.Run.Id).Order(StringComparer.Ordinal), week.Runs.Select(r => r.RunId).Order(StringComparer.Ordinal));
+        Laydown.Plan.Calendar.OpenTimes times = new(shop.Catalogue.Calendar!);
+        Assert.All(week.Runs, r => Assert.Contains(times.Between(week.From, week.From.AddDays(30), r.PressId), s => s.Start <= r.SetUpStart && r.SetUpStart < s.End));
+        Assert.Equal(week.Runs.Select(r => (r.RunId, r.Start)), (await Week().PlanAsync(None)).Value.Runs.Select(r => (r.RunId, r.Start)));
+        Assert.Contains("<svg", week.Drawing, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_run_put_at_a_time_begins_then_until_it_is_let_go()
+    {
+        string id = (await TwoRunsAsync())[0].Run.Id;
+        WeekRunView before = (await Week().PlanAsync(None)).Value.Runs.First(r => r.RunId == id);
+        var at = DateTime.SpecifyKind(before.Start.Date.AddDays(1).AddHours(13), DateTimeKind.Unspecified);
+        WeekRunView put = (await Week().PinAsync(id, at, None)).Value.Runs.First(r => r.RunId == id);
+        Assert.True(put.Pinned);
+        Assert.Equal(at, put.Start.DateTime);
+        Assert.Equal(put.Start, (await Week().PlanAsync(None)).Value.Runs.First(r => r.RunId == id).Start);
+        Assert.False((await Week().UnpinAsync(id, None)).Value.Runs.First(r => r.RunId == id).Pinned);
+        Assert.Equal("pin", Assert.Single((await Week().UnpinAsync(id, None)).Faults).Field);
+    }
+
+    [Fact]
+    public async Task What_cannot_be_is_refused_and_the_week_stays_as_it_was()
+    {
+        string id = (await TwoRunsAsync())[0].Run.Id;
+        WeekView week = (await Week().PlanAsync(None)).Value;
+        Assert.Equal("id", Assert.Single((await Week().PinAsync("R-none", DateTime.Today, None)).Faults).Field);
+        Assert.Equal("at", Assert.Single((await Week().PinAsync(id, week.From.DateTime.AddDays(-1), None)).Faults).Field);
+        Assert.Contains("not worked", Assert.Single((await Week().PinAsync(id, week.From.Date.AddDays(1).AddHours(3), None)).Faults).ToString(), StringComparison.Ordinal);
+        Assert.Equal("runs", Assert.Single((await Week().LockAsync([id, id], None)).Faults).Field);
+        Assert.Equal(week.Runs.Select(r => (r.RunId, r.Start)), (await Week().PlanAsync(None)).Value.Runs.Select(r => (r.RunId, r.Start)));
+
+        await File.WriteAllTextAsync(Path.Combine(shop.Folder.Root, "store", "week.json"), "{ half");
+        Assert.Equal("week.json", Assert.Single((await Week().PlanAsync(None)).Faults).File);
+        PlanWeek without = new(shop.Folder, shop.Catalogue with { Calendar = null }, shop.Store, null, shop.Clock);
+        Assert.Equal("calendar.json", Assert.Single((await without.PlanAsync(None)).Faults).File);
+    }
+
+    [Fact]
+    public async Task A_locked_order_is_kept_until_it_is_unlocked()
+    {
+        string[] ids = [.. (await TwoRunsAsync()).GroupBy(r => r.Run.PressId).OrderByDescending(g => g.Count()).First().Select(r => r.Run.Id)];
+        Assert.Equal(2, ids.Length);
+        foreach (string[] order in new[] { ids, [ids[1], ids[0]] })
+        {
+            // A week nobody planned yet, so that nothing begins soon.
+            Directory.CreateDirectory(Path.Combine(shop.Folder.Root, "store"));
+            File.Delete(Path.Combine(shop.Folder.Root, "store", "week.json"));
+            WeekView locked = (await Week().LockAsync(order, None)).Value;
+            Assert.Equal(order, locked.Runs.Select(r => r.RunId));
+            Assert.Equal(order, Assert.Single(locked.Orders));
+            Assert.Empty((await Week().UnlockAsync(order[0], None)).Value.Orders);
+        }
+    }
+
+    private PlanWeek Week() => new(shop.Folder, shop.Catalogue, shop.Store, null, shop.Clock);
+
+    private async Task<IReadOnlyList<RunRecord>> TwoRunsAsync()
+    {
+        shop.Put("TW-1", Samples.Order("TW-1", ShopBench.Item("TW-1-1")));
+        shop.Put("TW-2", Samples.Order("TW-2", ShopBench.Item("TW-2-1", stockId: "foamed-pvc-3")));
+        return (await DayLawTests.WorkAsync(shop)).Runs;
+    }
+}

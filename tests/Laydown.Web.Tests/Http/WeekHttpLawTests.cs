@@ -1,0 +1,28 @@
+using System.Net;
+using System.Net.Http.Json;
+using System.Text.Json;
+using Laydown.Web.Tests.Sample;
+
+namespace Laydown.Web.Tests.Http;
+
+/// <summary>The week over HTTP: read, changed by JSON alone, refused by name.</summary>
+public sealed class WeekHttpLawTests
+{
+    [Fact]
+    public async Task The_week_is_told_changed_and_refused_by_name()
+    {
+        await using ServedShop served = await ServedShop.OpenAsync();
+        JsonElement week = (await served.Client.GetFromJsonAsync<JsonElement>("/api/week")).GetProperty("result");
+        string run = week.GetProperty("runs")[0].GetProperty("runId").GetString()!;
+        HttpResponseMessage none = await served.Client.PostAsJsonAsync("/api/week", new { kind = "put", runs = new[] { run } });
+        Assert.Equal(HttpStatusCode.BadRequest, none.StatusCode);
+        Assert.Contains("/at", await none.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        Assert.Equal(HttpStatusCode.BadRequest, (await served.Client.PostAsJsonAsync("/api/week", new { kind = "burn", runs = new[] { run } })).StatusCode);
+        Assert.Equal(HttpStatusCode.BadRequest, (await served.Client.PostAsJsonAsync("/api/week", new { kind = "let", runs = new[] { run } })).StatusCode);
+
+        // A form of another site can send text, but not JSON.
+        using StringContent text = new("{\"kind\":\"let\",\"runs\":[\"R\"]}", System.Text.Encoding.UTF8, "text/plain");
+        Assert.Contains("application/json", await (await served.Client.PostAsync("/api/week", text)).Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        Assert.Contains(run, await served.Client.GetStringAsync("/week"), StringComparison.Ordinal);
+    }
+}
