@@ -6,7 +6,7 @@ namespace Laydown.Plan.Drawings;
 /// <summary>Draws a week: a row for each press, time from left to right with shut hours left out, set-up hatched, late runs marked.</summary>
 public static class WeekDrawing
 {
-    private const double Left = 110, Top = 46, RowHigh = 84, Bar = 40, Least = 640, Most = 4000;
+    private const double Left = 12, Top = 52, RowHigh = 84, Bar = 40, Least = 640, Most = 4000;
 
     /// <summary>The week as SVG text.</summary>
     /// <param name="presses">The presses with their open spans.</param>
@@ -23,10 +23,10 @@ public static class WeekDrawing
         for (int row = 0; row < presses.Count; row++)
         {
             double y = Top + (RowHigh * row);
-            paper.Text(8, y + 30, names.GetValueOrDefault(presses[row].Id, presses[row].Id), Lettering.Figure, 13);
-            paper.Line(Left, y + Bar + 14, Left + axis.Width, y + Bar + 14, Pen.Faint);
+            paper.Text(Left, y + 2, names.GetValueOrDefault(presses[row].Id, presses[row].Id), Lettering.Figure, 12);
+            paper.Line(Left, y + Bar + 18, Left + axis.Width, y + Bar + 18, Pen.Faint);
             foreach (WeekPlace place in plan.Places.Where(p => p.PressId == presses[row].Id))
-                Run(paper, axis, place, y + 10);
+                Run(paper, axis, place, y + 14);
         }
 
         double key = Top + (RowHigh * presses.Count) + 14;
@@ -45,9 +45,9 @@ public static class WeekDrawing
             double x = Left + axis.X(minute);
             if (x - last < 1 || x > Left + axis.Width - 1)
                 continue;
-            paper.Line(x, Top - 14, x, Top + (RowHigh * rows), Pen.Hair);
+            paper.Line(x, Top - 18, x, Top + (RowHigh * rows), Pen.Hair);
             if (x - last > 74)
-                paper.Text(x + 4, Top - 20, name, Lettering.Figure, 11);
+                paper.Text(x + 4, Top - 24, name, Lettering.Figure, 11);
             last = x;
         }
     }
