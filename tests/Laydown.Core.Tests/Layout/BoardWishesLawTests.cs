@@ -7,13 +7,15 @@ namespace Laydown.Core.Tests.Layout;
 /// <summary>What a job of boards may wish for: sets together, early work first, many copies, one layout, copies over what is wanted.</summary>
 public sealed class BoardWishesLawTests
 {
-    [Fact]
-    public void A_set_lies_on_one_board_where_that_costs_no_board_more()
+    [Theory]
+    [InlineData(CutProcess.Free)]
+    [InlineData(CutProcess.Guillotine)]
+    public void A_set_lies_on_one_board_where_that_costs_no_board_more(CutProcess process)
     {
         // Eight pieces of which four fill a board: any two may share one, so keeping sets together costs nothing.
         string[] sets = ["oak", "elm", "oak", "elm", "elm", "oak", "elm", "oak"];
         JobPiece[] pieces = [.. sets.Select((s, i) => new JobPiece(Invariant($"p{i}"), 1, 490 + i, 490, null, [0]) { KeepWith = s })];
-        JobLayout layout = Solved(new(null, pieces, [new("board", JobStockKind.Board, 1000, 1000, null, 10)], new(Process: CutProcess.Free)), 3000);
+        JobLayout layout = Solved(new(null, pieces, [new("board", JobStockKind.Board, 1000, 1000, null, 10)], new(Process: process)), 3000);
         Assert.Equal(2, layout.Sheets.Sum(s => s.Repeats));
         Assert.Equal([new("elm", 1, 1), new SetSpread("oak", 1, 1)], JobNotes.Spreads(layout));
         Assert.Empty(JobNotes.Of(layout));
