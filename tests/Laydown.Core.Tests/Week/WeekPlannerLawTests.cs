@@ -63,6 +63,16 @@ public sealed class WeekPlannerLawTests
         Assert.Equal(400 + paused.Places[1].SetUpMinutes, paused.Places[1].Parts.Sum(p => p.End - p.Start));
     }
 
+    /// <summary>Put at 1500 (an hour into the second day): set up just before, not the day before; put at the start of a day: set up at the end of the last one.</summary>
+    [Theory, InlineData(1500, 1, 1478), InlineData(1440, 1, 578)]
+    public void Set_up_waits_with_a_run_that_waits(int at, int pauses, int setUpStart)
+    {
+        WeekRun run = new("a", new Dictionary<string, int> { ["one"] = 100 }, Traits with { StockId = "other" }, 0, 0, 1, [], pauses == 1);
+        WeekProblem problem = new([new("one", Days, Traits)], [run], new(Always: 16), [], [], [new("a", "one", at)], []);
+        WeekPlace place = WeekPlanner.Solve(problem, new SearchRules(1, 0), null, null, CancellationToken.None).Places[0];
+        Assert.Equal((at, 22, setUpStart), (place.Start, place.SetUpMinutes, place.SetUpStart));
+    }
+
     [Fact]
     public void Why_a_run_is_late_is_told_and_each_remedy_holds_when_it_is_carried_out()
     {

@@ -54,7 +54,7 @@ public static class WeekDrawing
 
     private static void Run(SvgPaper paper, Axis axis, WeekPlace place, double y)
     {
-        double setUp = Left + axis.X(place.SetUpStart), start = Left + axis.X(Math.Min(place.Start, place.SetUpStart + place.SetUpMinutes)), end = Math.Max(Left + axis.X(place.End), start + 1.5);
+        double setUp = Left + axis.X(place.SetUpStart), start = Left + axis.X(place.Start), end = Math.Max(Left + axis.X(place.End), start + 1.5);
         if (start - setUp > 0.5)
         {
             paper.Hatch(setUp, y, start - setUp, Bar, 45, 4);
@@ -100,7 +100,7 @@ public static class WeekDrawing
             }
 
             double minutes = Math.Max(1, open.Sum(s => s.End - s.Start));
-            return new(open, Math.Clamp(Least / minutes, Math.Min(0.5, Most / minutes), Math.Min(4, Most / minutes)));
+            return new(open, Math.Clamp(Least / minutes, Math.Min(0.7, Most / minutes), Math.Min(4, Most / minutes)));
         }
 
         public double X(int minute) => Open.Sum(s => Math.Clamp(minute - s.Start, 0, s.End - s.Start)) * PxPerMinute;

@@ -2,7 +2,7 @@ namespace Laydown.Plan.Week;
 
 /// <summary>When work that takes so long is done in open spans.</summary>
 /// <remarks>
-/// Set-up and run belong together. A run that may not pause has to fit one span as a whole, set-up included; where no span of the calendar is long enough it is paused
+/// Set-up and run belong together: where a run waits for its material or its time, set-up waits with it. A run that may not pause has to fit one span as a whole, set-up included; where no span of the calendar is long enough it is paused
 /// all the same, as it could never be printed otherwise. After the last span known time is taken as open.
 /// </remarks>
 internal sealed class WeekTimes
@@ -31,7 +31,10 @@ internal sealed class WeekTimes
         int at = SpanAt(free);
         if (mayPause || setUp + minutes > Longest)
         {
-            int begin = Math.Max(free, starts[at]), ready = Worked(ref at, begin, setUp);
+            int begin = Math.Max(Math.Max(free, starts[at]), Before(release, setUp));
+            at = SpanAt(begin);
+            begin = Math.Max(begin, starts[at]);
+            int ready = Worked(ref at, begin, setUp);
             at = SpanAt(Math.Max(ready, release));
             int start = Math.Max(Math.Max(ready, release), starts[at]);
             return (begin, start, Worked(ref at, start, minutes));
@@ -39,9 +42,9 @@ internal sealed class WeekTimes
 
         for (; ; at++)
         {
-            int begin = Math.Max(free, starts[at]), start = Math.Max(begin + setUp, release);
-            if (start + minutes <= ends[at])
-                return (begin, start, start + minutes);
+            int start = Math.Max(Math.Max(free, starts[at]) + setUp, release);
+            if (start - setUp >= starts[at] && start + minutes <= ends[at])
+                return (start - setUp, start, start + minutes);
         }
     }
 
@@ -55,6 +58,22 @@ internal sealed class WeekTimes
     /// <summary>The open parts of a span.</summary>
     internal IReadOnlyList<WeekSpan> Within(int from, int to) =>
         [.. starts.Select((s, i) => new WeekSpan(Math.Max(s, from), Math.Min(ends[i], to))).Where(s => s.End > s.Start)];
+
+    // The last time at which work may begin that is to be done by then; under 0 where there is too little open time before.
+    private int Before(int by, int minutes)
+    {
+        int at = SpanAt(by), end;
+        if (starts[at] >= by && --at < 0)
+            return by - minutes;
+        for (end = Math.Min(by, ends[at]); minutes > end - starts[at]; end = ends[at])
+        {
+            minutes -= end - starts[at];
+            if (--at < 0)
+                return -1;
+        }
+
+        return end - minutes;
+    }
 
     private int Worked(ref int at, int from, int minutes)
     {
