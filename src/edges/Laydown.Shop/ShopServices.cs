@@ -64,7 +64,7 @@ public sealed record ShopServices(
     public TimeProvider Clock { get; init; } = TimeProvider.System;
 
     /// <summary>Lets runs go to the press.</summary>
-    public ReleaseRun Release => new(Catalogue, Store, MakeRun, Clock);
+    public ReleaseRun Release => new(Catalogue, Store, MakeRun, Clock, Log?.Keep);
 
     /// <summary>Takes another mode for a run.</summary>
     public ChooseMode ChooseMode => new(Catalogue, Store, PlanRuns, new(new ShopFolder(Folder), Store, MakeRun));

@@ -103,6 +103,7 @@ public static class Wiring
         looks.Sweep();
         PairPictures pairs = new(limits);
         LearnEstimates learn = new(log);
+        PlanWeek week = new(place, catalogue, store, log, clock);
         InkMeasure inks = new(renderer, looks, catalogue.OpticsOf);
         TryOrder trying = new(catalogue, store, inks, looks, learn);
         LayerServices layers = LayerServices.Of(looks, catalogue, store, new ItemPlaneFiles(renderer), pairs, new LookPictures(), new ColourFiles(), clock);
@@ -127,10 +128,10 @@ public static class Wiring
             Pictures = new ScreenPictures(),
             LayoutFiles = new LayoutWriter(),
             Dots = new DotFiles(new PlateStream(limits), clock, scratch),
-            Press = PressServices.Of(catalogue, store, new SqlitePressCareBook(place.StoreFile), new SqliteStockRoom(place.StoreFile), new PressPapers(), clock),
+            Press = PressServices.Of(catalogue, store, new SqlitePressCareBook(place.StoreFile), new SqliteStockRoom(place.StoreFile), new PressPapers(), clock, week),
             TryOrder = trying,
             Log = LogServices.Of(catalogue, store, log, clock),
-            Week = new PlanWeek(place, catalogue, store, log, clock),
+            Week = week,
             Sheets = SheetServices.Of(place, catalogue, store, new PressPlanes(place.Pyramids), new LookPictures()),
         };
     }

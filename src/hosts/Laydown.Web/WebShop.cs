@@ -60,8 +60,8 @@ public static class WebShop
         parts.AddSingleton(services);
         parts.AddSingleton(clock);
         parts.AddSingleton<MakingDesk>();
-        parts.AddSingleton<ReleaseDesk>();
-        parts.AddSingleton<ModeDesk>();
+        parts.AddSingleton<RefusedWishes<Laydown.Plan.Runs.MeasuredSheet>>();
+        parts.AddSingleton<RefusedWishes<Laydown.Plan.Runs.ModeOverrule>>();
         parts.AddSingleton<SolveDesk>();
         parts.AddSingleton<PassesDesk>();
         parts.AddSingleton<LayoutDesk>();

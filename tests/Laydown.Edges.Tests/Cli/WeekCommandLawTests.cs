@@ -26,6 +26,12 @@ public sealed class WeekCommandLawTests : IDisposable
         string id = run.GetProperty("runId").GetString()!, at = Invariant($"{run.GetProperty("start").GetDateTimeOffset().Date.AddDays(1):yyyy-MM-dd}T11:00");
         JsonElement put = (await DoneAsync("week", "put", id, "--at", at)).GetProperty("runs")[0];
         Assert.Equal((true, at), (put.GetProperty("pinned").GetBoolean(), Invariant($"{put.GetProperty("start").GetDateTimeOffset():yyyy-MM-dd}T{put.GetProperty("start").GetDateTimeOffset():HH:mm}")));
+
+        // Upkeep takes the ink when the week prints it, and the set-up adds up to what it says.
+        DateTimeOffset used = (await DoneAsync("upkeep", "--press", put.GetProperty("pressId").GetString()!)).GetProperty("uses")[0].GetProperty("start").GetDateTimeOffset();
+        Assert.Equal(put.GetProperty("start").GetDateTimeOffset().Date, used.Date);
+        int[] parts = [.. put.GetProperty("setUpBecause").GetString()!.Split(';')[0].Split(" + ").Select(w => int.Parse(w[(w.LastIndexOf(' ') + 1)..], System.Globalization.CultureInfo.InvariantCulture))];
+        Assert.Equal(put.GetProperty("setUpMinutes").GetInt32(), parts.Sum());
         Assert.False((await DoneAsync("week", "let", id)).GetProperty("runs")[0].GetProperty("pinned").GetBoolean());
         Assert.Equal(3, (await shop.AskAsync("week", "let", id)).Code);
         Assert.Equal(3, (await shop.AskAsync("week", "lock", id)).Code);

@@ -37,6 +37,9 @@ public sealed class ReleaseFromPageLawTests(PageFixture fixture) : IClassFixture
         RunRecord released = (await fixture.Shop.Store.RunAsync(id, CancellationToken.None))!;
         Assert.True(released.LetGo!.HeadGap.Mm >= mm + 1.5);
 
+        // What was measured stands in the log as well.
+        Assert.Contains("Let go, checked by Bo", await (await page.APIRequest.GetAsync($"{fixture.Address}/api/log")).TextAsync(), StringComparison.Ordinal);
+
         await part.GetByRole(AriaRole.Button, new() { Name = "Take it back" }).ClickAsync();
         await Assertions.Expect(part.GetByRole(AriaRole.Button, new() { Name = "Let the run go to the press" })).ToBeVisibleAsync();
         Assert.Null((await fixture.Shop.Store.RunAsync(id, CancellationToken.None))!.LetGo);

@@ -1,18 +1,19 @@
 namespace Laydown.Layout.Packing;
 
-/// <summary>A small generator of chance from a seed: the same seed gives the same layout on every machine.</summary>
+/// <summary>A small generator of chance from a seed: the same seed gives the same course on every machine.</summary>
 /// <remarks>SplitMix64 [Steele2014].</remarks>
-internal sealed class Chance(long seed)
+public sealed class Chance(long seed)
 {
     private ulong state = unchecked((ulong)seed);
 
     /// <summary>A whole number from 0 to <paramref name="count"/> − 1.</summary>
-    internal int Below(int count) => (int)(Next() % (ulong)count);
+    public int Below(int count) => (int)(Next() % (ulong)count);
 
     /// <summary>A number from 0 to under 1.</summary>
-    internal double Share() => (Next() >> 11) * (1.0 / (1UL << 53));
+    public double Share() => (Next() >> 11) * (1.0 / (1UL << 53));
 
-    private ulong Next()
+    /// <summary>Sixty-four bits of chance.</summary>
+    public ulong Next()
     {
         unchecked
         {

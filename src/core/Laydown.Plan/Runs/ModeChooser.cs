@@ -36,7 +36,7 @@ public static class ModeChooser
         List<JudgedMode> ranked = [.. Ranked([.. all.Where(j => j.Cannot is null)])];
         if (ranked.Count == 0)
         {
-            return Reading.Refused<ModeChoice>([.. all.Select(j => Fault(press, Invariant($"mode {j.Mode.Id}"), j.Cannot ?? "", "a mode that can print this stack")),
+            return Reading.Refused<ModeChoice>([.. all.Select(j => Fault(press, Invariant($"mode {j.Mode.Id}"), (j.Cannot ?? "").TrimEnd('.'), "a mode that can print this stack")),
                 .. press.Modes.Count == 0 ? [Fault(press, "modes", "none", "at least one mode")] : Array.Empty<InputFault>()]);
         }
 
@@ -44,7 +44,7 @@ public static class ModeChooser
         if (overrule is not null)
         {
             if (ranked.Find(j => string.Equals(j.Mode.Id, overrule.ModeId, StringComparison.Ordinal)) is not { } wanted)
-                return Reading.Refused<ModeChoice>(Fault(press, Invariant($"mode {overrule.ModeId}"), all.Find(j => j.Mode.Id == overrule.ModeId)?.Cannot ?? "no such mode", "a mode that can print this stack"));
+                return Reading.Refused<ModeChoice>(Fault(press, Invariant($"mode {overrule.ModeId}"), all.Find(j => j.Mode.Id == overrule.ModeId)?.Cannot?.TrimEnd('.') ?? "no such mode", "a mode that can print this stack"));
             taken = wanted;
         }
 

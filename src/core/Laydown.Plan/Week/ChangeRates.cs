@@ -22,15 +22,44 @@ public sealed record ChangeRates(
     int NoneAfterWhite = 3, int OtherLayers = 4, int OtherMode = 2, int WhiteCents = 350, int StockCents = 150)
 {
     /// <summary>Minutes from a run to the next; from an unknown state (null) all that the next needs.</summary>
-    public int Minutes(WeekTraits? from, WeekTraits to)
+    public int Minutes(WeekTraits? from, WeekTraits to) => Always + Math.Max(Sum(Material(from, to)), Sum(Ink(from, to))) + Sum(Mode(from, to));
+
+    /// <summary>How those minutes add up, in words.</summary>
+    public string Because(WeekTraits? from, WeekTraits to)
     {
-        int material = (from?.IsRoll == to.IsRoll ? 0 : to.IsRoll ? RollAfterBoards : from is null ? 0 : BoardsAfterRoll)
-            + (from?.StockId == to.StockId ? 0 : OtherStock) + (from?.ThicknessMm == to.ThicknessMm ? 0 : OtherThickness) + (from?.Lay == to.Lay ? 0 : OtherLay);
-        int ink = ((from?.NeedsWhite ?? false) == to.NeedsWhite ? 0 : to.NeedsWhite ? WhiteAfterNone : NoneAfterWhite) + (from?.Layers == to.Layers ? 0 : OtherLayers);
-        return Always + Math.Max(material, ink) + (from?.ModeId == to.ModeId ? 0 : OtherMode);
+        (string What, int Minutes)[] material = [.. Material(from, to)], ink = [.. Ink(from, to)];
+        (string What, int Minutes)[] longer = Sum(material) >= Sum(ink) ? material : ink, shorter = longer == material ? ink : material;
+        string beside = Sum(shorter) > 0 ? Invariant($"; meanwhile {Words(shorter)}") : "";
+        return Words([("file and first piece", Always), .. longer, .. Mode(from, to)]) + beside;
     }
 
     /// <summary>Cents from a run to the next.</summary>
     public int Cents(WeekTraits? from, WeekTraits to) =>
         (to.NeedsWhite && !(from?.NeedsWhite ?? false) ? WhiteCents : 0) + (from?.StockId == to.StockId ? 0 : StockCents);
+
+    private IEnumerable<(string What, int Minutes)> Material(WeekTraits? from, WeekTraits to)
+    {
+        if (from?.IsRoll != to.IsRoll && (to.IsRoll || from is not null))
+            yield return to.IsRoll ? ("roll threaded", RollAfterBoards) : ("roll cleared", BoardsAfterRoll);
+        if (from?.StockId != to.StockId)
+            yield return ("other stock", OtherStock);
+        if (from?.ThicknessMm != to.ThicknessMm)
+            yield return ("gap and five points", OtherThickness);
+        if (from?.Lay != to.Lay)
+            yield return ("zones and pins", OtherLay);
+    }
+
+    private IEnumerable<(string What, int Minutes)> Ink(WeekTraits? from, WeekTraits to)
+    {
+        if ((from?.NeedsWhite ?? false) != to.NeedsWhite)
+            yield return to.NeedsWhite ? ("white stirred and checked", WhiteAfterNone) : ("white rested", NoneAfterWhite);
+        if (from?.Layers != to.Layers)
+            yield return ("other layers", OtherLayers);
+    }
+
+    private IEnumerable<(string What, int Minutes)> Mode(WeekTraits? from, WeekTraits to) => from?.ModeId == to.ModeId ? [] : [("mode", OtherMode)];
+
+    private static int Sum(IEnumerable<(string What, int Minutes)> parts) => parts.Sum(p => p.Minutes);
+
+    private static string Words(IEnumerable<(string What, int Minutes)> parts) => string.Join(" + ", parts.Select(p => Invariant($"{p.What} {p.Minutes}")));
 }

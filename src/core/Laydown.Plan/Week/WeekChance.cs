@@ -1,7 +1,9 @@
+using Laydown.Layout.Packing;
+
 namespace Laydown.Plan.Week;
 
 /// <summary>A small generator of chance from a seed: the same seed gives the same order on every machine.</summary>
-/// <remarks>SplitMix64 [Steele2014].</remarks>
+/// <remarks>The bits are those of the layout search; numbers below a count are cut from their upper half.</remarks>
 internal sealed class WeekChance(long seed)
 {
     private const int PatienceSteps = 4096;
@@ -9,7 +11,7 @@ internal sealed class WeekChance(long seed)
     // Minus the logarithm of the middle of each of as many equal steps from 0 to 1.
     private static readonly double[] PatienceTable = [.. Enumerable.Range(0, PatienceSteps).Select(i => MinusLog((i + 0.5) / PatienceSteps))];
 
-    private ulong state = unchecked((ulong)seed);
+    private readonly Chance chance = new(seed);
 
     /// <summary>A whole number from 0 to <paramref name="count"/> − 1.</summary>
     internal int Below(int count) => (int)(((Next() >> 32) * (ulong)(uint)count) >> 32);
@@ -18,7 +20,7 @@ internal sealed class WeekChance(long seed)
     internal double Patience() => PatienceTable[Next() >> 52];
 
     /// <summary>A number from 0 to under 1.</summary>
-    internal double Share() => (Next() >> 11) * (1.0 / (1UL << 53));
+    internal double Share() => chance.Share();
 
     /// <summary>Minus the natural logarithm of a number above 0 and up to 1, by a series and by halving, so that no machine's own has a say.</summary>
     internal static double MinusLog(double x)
@@ -33,15 +35,5 @@ internal sealed class WeekChance(long seed)
         return (halvings * ln2) - (2 * sum);
     }
 
-    internal ulong Next()
-    {
-        unchecked
-        {
-            state += 0x9E3779B97F4A7C15UL;
-            ulong z = state;
-            z = (z ^ (z >> 30)) * 0xBF58476D1CE4E5B9UL;
-            z = (z ^ (z >> 27)) * 0x94D049BB133111EBUL;
-            return z ^ (z >> 31);
-        }
-    }
+    internal ulong Next() => chance.Next();
 }

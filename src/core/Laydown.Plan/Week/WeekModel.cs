@@ -112,7 +112,8 @@ internal sealed class WeekModel
             int ready = Ready(run, end);
             yield return (new(
                 Runs[run].Id, Problem.Presses[press].Id, setUpStart, setUp, start, end, ready, Math.Max(0, ready - Runs[run].Due),
-                Parts(press, setUpStart, setUp, start, end), end > Times[press].Horizon), cents[before][run]);
+                Parts(press, setUpStart, setUp, start, end), end > Times[press].Horizon,
+                Problem.Changes.Because(before < Runs.Length ? Runs[before].Traits : Problem.Presses[press].State, Runs[run].Traits)), cents[before][run]);
             (free, before) = (end, run);
         }
     }

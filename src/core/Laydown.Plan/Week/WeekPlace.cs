@@ -11,5 +11,7 @@ namespace Laydown.Plan.Week;
 /// <param name="Late">Minutes ready after it was due; 0 where it is in time.</param>
 /// <param name="Parts">Spans in which the press works on it, set-up included: more than one where it is paused.</param>
 /// <param name="BeyondCalendar">Whether it ends after the last open span known: its times are a guess then.</param>
+/// <param name="SetUpBecause">How the set-up adds up.</param>
 public sealed record WeekPlace(
-    string RunId, string PressId, int SetUpStart, int SetUpMinutes, int Start, int End, int Ready, int Late, IReadOnlyList<WeekSpan> Parts, bool BeyondCalendar);
+    string RunId, string PressId, int SetUpStart, int SetUpMinutes, int Start, int End, int Ready, int Late, IReadOnlyList<WeekSpan> Parts, bool BeyondCalendar,
+    string SetUpBecause = "");

@@ -5,6 +5,7 @@ using Laydown.Press.Conditions;
 using Laydown.Press.Inks;
 using Laydown.Press.Machines;
 using Laydown.Shop.Orders;
+using Laydown.Shop.Week;
 
 namespace Laydown.Shop.Press;
 
@@ -12,13 +13,14 @@ namespace Laydown.Shop.Press;
 /// <param name="catalogue">What the shop has.</param>
 /// <param name="store">Its runs.</param>
 /// <param name="book">What was read and done at the presses.</param>
-public sealed class PlanUpkeep(Catalogue catalogue, IShopStore store, IPressCareBook book)
+/// <param name="week">The week as planned last; null where nobody plans one.</param>
+public sealed class PlanUpkeep(Catalogue catalogue, IShopStore store, IPressCareBook book, PlanWeek? week = null)
 {
     /// <summary>Days that are planned when nobody says.</summary>
     public const int UsualDays = 14;
 
     /// <summary>The plan, or why there is none.</summary>
-    /// <remarks>Runs are taken one after the other through the shifts, earliest due first.</remarks>
+    /// <remarks>Runs stand as the week kept them; those it has not seen yet come after, one after the other through the shifts, earliest due first.</remarks>
     /// <param name="pressId">The press.</param>
     /// <param name="from">Start of the time planned.</param>
     /// <param name="days">How long, days: 1 to 370.</param>
@@ -44,9 +46,15 @@ public sealed class PlanUpkeep(Catalogue catalogue, IShopStore store, IPressCare
         DateTimeOffset to = from.AddDays(days);
         PressCarePage? page = await book.ReadAsync(pressId, cancellation);
         IEnumerable<Laydown.Plan.Runs.Run> runs = (await WaitingRuns.OfAsync(store, cancellation)).Where(r => r.PressId == pressId);
-        (IReadOnlyList<PressUse> uses, _) = PressUses.Place(runs.Select(r => (r, (DateTimeOffset?)null)), press!, open.Between(from, to, pressId));
+        (IReadOnlyList<PressUse> uses, _) = PressUses.Place(InWeek(runs), press!, open.Between(from, to, pressId));
         return Reading.Of(new UpkeepRequest(
             press!, InksOf(press!), catalogue.Rates, catalogue.Calendar!, page?.State ?? new(pressId, from, [], []), page?.Packs ?? [], uses, from, to));
+    }
+
+    private IEnumerable<(Laydown.Plan.Runs.Run Run, DateTimeOffset? NotBefore)> InWeek(IEnumerable<Laydown.Plan.Runs.Run> runs)
+    {
+        IReadOnlyList<WeekStood> kept = week?.Kept() ?? [];
+        return runs.Select(r => (Run: r, NotBefore: kept.FirstOrDefault(s => s.RunId == r.Id)?.Start.AddMinutes(-r.Time.SetUpMinutes))).OrderBy(r => r.NotBefore ?? DateTimeOffset.MaxValue);
     }
 
     private InkSet InksOf(PressDescription press)

@@ -1,4 +1,5 @@
 using Laydown.Shop.Orders;
+using Laydown.Shop.Week;
 
 namespace Laydown.Shop.Press;
 
@@ -21,9 +22,10 @@ public sealed record PressServices(
     /// <param name="room">Its stock room.</param>
     /// <param name="papers">Writes labels.</param>
     /// <param name="clock">Tells the time.</param>
-    public static PressServices Of(Catalogue catalogue, IShopStore store, IPressCareBook book, IStockRoom room, IPressPapers papers, TimeProvider clock)
+    /// <param name="week">The week; upkeep follows it. Null where nobody plans one.</param>
+    public static PressServices Of(Catalogue catalogue, IShopStore store, IPressCareBook book, IStockRoom room, IPressPapers papers, TimeProvider clock, PlanWeek? week = null)
     {
         MoveStock move = new(catalogue, room);
-        return new(new(catalogue, store, book), new(catalogue, book, clock), book, new(catalogue, store, room), new(catalogue, move, clock), move, new(catalogue, store, move, clock), new(catalogue, room, papers));
+        return new(new(catalogue, store, book, week), new(catalogue, book, clock), book, new(catalogue, store, room), new(catalogue, move, clock), move, new(catalogue, store, move, clock), new(catalogue, room, papers));
     }
 }

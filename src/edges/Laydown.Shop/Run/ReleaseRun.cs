@@ -1,7 +1,9 @@
 using Laydown.Measures;
+using Laydown.Plan.Log;
 using Laydown.Plan.Runs;
 using Laydown.Press.Machines;
 using Laydown.Press.Stocks;
+using Laydown.Shop.Log;
 using Laydown.Shop.Orders;
 
 namespace Laydown.Shop.Run;
@@ -11,12 +13,21 @@ namespace Laydown.Shop.Run;
 /// <param name="store">What it remembers.</param>
 /// <param name="makeRun">Knows whether the run is being made.</param>
 /// <param name="clock">Tells when it was.</param>
-public sealed class ReleaseRun(Catalogue catalogue, IShopStore store, MakeRun makeRun, TimeProvider clock)
+/// <param name="log">Keeps what was measured in the log too; null where the shop keeps none.</param>
+public sealed class ReleaseRun(Catalogue catalogue, IShopStore store, MakeRun makeRun, TimeProvider clock, KeepLog? log = null)
 {
     /// <summary>Judges what was measured and, where nothing speaks against it, keeps the release with the run.</summary>
     /// <returns>The run as it is now, or every reason against it; then nothing was changed.</returns>
-    public Task<Reading<RunRecord>> ReleaseAsync(string runId, MeasuredSheet measured, CancellationToken cancellation) =>
-        ChangeAsync(runId, record => Judge(record, measured).Then(r => Reading.Of(record with { LetGo = r with { At = clock.GetUtcNow() } })), cancellation);
+    public async Task<Reading<RunRecord>> ReleaseAsync(string runId, MeasuredSheet measured, CancellationToken cancellation)
+    {
+        Reading<RunRecord> done = await ChangeAsync(
+            runId, record => Judge(record, measured).Then(r => Reading.Of(record with { LetGo = r with { At = clock.GetUtcNow() } })), cancellation);
+
+        // What was measured once is not asked for twice: the log has it as well. A log that does not take it takes nothing of the release back.
+        if (done.IsTaken && log is not null)
+            await log.KeepAsync(Entry(done.Value), CancellationToken.None);
+        return done;
+    }
 
     /// <summary>Takes a release back; the sheet must be measured again.</summary>
     /// <returns>The run as it is now, or why not: no such run, or it was not let go.</returns>
@@ -26,6 +37,17 @@ public sealed class ReleaseRun(Catalogue catalogue, IShopStore store, MakeRun ma
             ? Reading.Refused<RunRecord>(Fault(runId, "release", "a run that was not let go", "one that was"))
             : Reading.Of(record with { LetGo = null }),
         cancellation);
+
+    private static LogEntry Entry(RunRecord record)
+    {
+        RunRelease letGo = record.LetGo!;
+        MeasuredSheet measured = letGo.Measured;
+        string note = Invariant($"Let go, checked by {measured.CheckedBy} at {measured.CheckedHighestMm:0.00} mm; highest edge {measured.EdgeLiftMm:0.0} mm, heads {letGo.HeadGap.Mm:0.0} mm over the belt.");
+        bool five = measured.ThicknessMm.Count == SheetThickness.Points;
+        return new(0, default, five ? LogKind.Thickness : LogKind.Note, record.Run.Id, record.Run.PressId, measured.MeasuredBy,
+            five ? note : Invariant($"Thickness {string.Join(", ", measured.ThicknessMm.Select(t => Invariant($"{t:0.00}")))} mm. {note}"),
+            Thickness: five ? new(measured.ThicknessMm) : null);
+    }
 
     private Reading<RunRelease> Judge(RunRecord record, MeasuredSheet measured)
     {

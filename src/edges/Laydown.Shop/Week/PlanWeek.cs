@@ -27,6 +27,9 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
     /// <returns>The week, or why there is none: no calendar, a run without its press.</returns>
     public Task<Reading<WeekView>> PlanAsync(CancellationToken cancellation) => ChangeAsync((book, _) => Reading.Of(book), cancellation);
 
+    /// <summary>The plan kept last, as it stands, without planning; empty where none is kept or it cannot be read.</summary>
+    public IReadOnlyList<WeekStood> Kept() => Read().Match(b => b.Stood, _ => []);
+
     /// <summary>Puts a run at a time: it is not begun before, and as soon after as can be.</summary>
     /// <param name="runId">The run.</param>
     /// <param name="local">When, by the shop's clock.</param>
@@ -118,7 +121,7 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
         IReadOnlyList<WeekRunView> views = [.. plan.Places.Select(p => new WeekRunView(
             p.RunId, string.Join(", ", byId[p.RunId].Items.Select(i => i.Title).Distinct(StringComparer.Ordinal)), p.PressId, desk.InstantOf(p.SetUpStart), p.SetUpMinutes,
             desk.InstantOf(p.Start), desk.InstantOf(p.End), desk.InstantOf(p.Ready), byId[p.RunId].Due, p.Late,
-            desk.Problem.Holds.Any(h => h.RunId == p.RunId), desk.Problem.Frozen.Any(h => h.RunId == p.RunId), why.GetValueOrDefault(p.RunId)))];
+            desk.Problem.Holds.Any(h => h.RunId == p.RunId), desk.Problem.Frozen.Any(h => h.RunId == p.RunId), why.GetValueOrDefault(p.RunId), p.SetUpBecause))];
         string drawing = WeekDrawing.Draw(desk.Problem.Presses, catalogue.Presses.ToDictionary(p => p.Id, p => p.Name, StringComparer.Ordinal), plan, desk.Days());
         return new(desk.From, views, book.Orders, plan.SetUpMinutes, plan.LateRuns, drawing);
     }

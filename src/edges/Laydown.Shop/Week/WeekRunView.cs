@@ -16,6 +16,7 @@ namespace Laydown.Shop.Week;
 /// <param name="Pinned">Whether somebody put it at a time.</param>
 /// <param name="Frozen">Whether it begins so soon that planning leaves it where it stands.</param>
 /// <param name="Why">Why it is late and what would save it; null where it is not.</param>
+/// <param name="SetUpBecause">How the set-up adds up, min.</param>
 public sealed record WeekRunView(
     string RunId, string Title, string PressId, DateTimeOffset SetUpStart, int SetUpMinutes, DateTimeOffset Start, DateTimeOffset End, DateTimeOffset Ready,
-    DateOnly Due, int LateMinutes, bool Pinned, bool Frozen, WeekWhy? Why);
+    DateOnly Due, int LateMinutes, bool Pinned, bool Frozen, WeekWhy? Why, string SetUpBecause);

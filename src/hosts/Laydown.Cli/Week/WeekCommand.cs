@@ -65,6 +65,8 @@ internal static class WeekCommand
 
         answer.Table(["run", "press", "set-up", "start", "printed", "ready", "due", "late"], week.Value.Runs.Select(r => (IReadOnlyList<string>)
             [r.RunId, r.PressId, Invariant($"{r.SetUpMinutes} min"), Time(r.Start), Time(r.End), Time(r.Ready), Invariant($"{r.Due:yyyy-MM-dd}"), r.LateMinutes > 0 ? WeekReasons.Words(r.LateMinutes) : ""]));
+        foreach (WeekRunView run in week.Value.Runs)
+            answer.Line(Invariant($"{run.RunId}  set-up {run.SetUpMinutes} min: {run.SetUpBecause}"));
         foreach (WeekWhy why in week.Value.Runs.Select(r => r.Why).OfType<WeekWhy>())
             Tell(answer, why);
         answer.Line(Invariant($"{week.Value.Runs.Count} runs, {week.Value.LateRuns} late, {WeekReasons.Words(week.Value.SetUpMinutes)} of set-up."));

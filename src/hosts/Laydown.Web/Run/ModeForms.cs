@@ -12,7 +12,7 @@ internal static class ModeForms
     /// <summary>Takes the form in; it ends with the run's page.</summary>
     public static void Map(IEndpointRouteBuilder routes) => routes.MapPost("/runs/{id}/mode", TakeAsync);
 
-    private static async Task<IResult> TakeAsync(string id, HttpContext context, IAntiforgery guard, ShopServices shop, ModeDesk desk)
+    private static async Task<IResult> TakeAsync(string id, HttpContext context, IAntiforgery guard, ShopServices shop, RefusedWishes<ModeOverrule> desk)
     {
         if (!await guard.IsRequestValidAsync(context))
             return Results.BadRequest();

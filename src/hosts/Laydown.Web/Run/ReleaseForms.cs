@@ -17,7 +17,7 @@ internal static class ReleaseForms
         routes.MapPost("/runs/{id}/release/back", BackAsync);
     }
 
-    private static async Task<IResult> ReleaseAsync(string id, HttpContext context, IAntiforgery guard, ShopServices shop, ReleaseDesk desk)
+    private static async Task<IResult> ReleaseAsync(string id, HttpContext context, IAntiforgery guard, ShopServices shop, RefusedWishes<MeasuredSheet> desk)
     {
         if (!await guard.IsRequestValidAsync(context))
             return Results.BadRequest();
@@ -35,7 +35,7 @@ internal static class ReleaseForms
         return Page(id);
     }
 
-    private static async Task<IResult> BackAsync(string id, HttpContext context, IAntiforgery guard, ShopServices shop, ReleaseDesk desk)
+    private static async Task<IResult> BackAsync(string id, HttpContext context, IAntiforgery guard, ShopServices shop, RefusedWishes<MeasuredSheet> desk)
     {
         if (!await guard.IsRequestValidAsync(context))
             return Results.BadRequest();
