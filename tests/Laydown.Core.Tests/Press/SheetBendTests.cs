@@ -5,8 +5,8 @@ using Xunit;
 
 namespace Laydown.Core.Tests.Press;
 
-/// <summary>Bows of free sheets worked out before this code was written, printed to three digits; what is taken of ink is an assumption.</summary>
-public sealed class SheetBendPublishedTests
+/// <summary>Bows of free sheets worked out by hand from the formulas before this code was written, to three digits; no table prints them, and what is taken of ink is an assumption.</summary>
+public sealed class SheetBendByHandLawTests
 {
     /// <summary>5 K from side to side over 1.22 m: acrylic 3 and 5 mm (70 · 10⁻⁶/K).</summary>
     [Theory, InlineData(3, 21.7), InlineData(5, 13.0)]
