@@ -26,8 +26,14 @@ internal sealed class WeekModel
 
         // Rows: a run before, then the present state of each press.
         WeekTraits?[] before = [.. Runs.Select(r => (WeekTraits?)r.Traits), .. problem.Presses.Select(p => p.State)];
-        setUps = [.. before.Select(b => Runs.Select(r => problem.Changes.Minutes(b, r.Traits)).ToArray())];
-        cents = [.. before.Select(b => Runs.Select(r => problem.Changes.Cents(b, r.Traits)).ToArray())];
+        // Many runs are set up alike: each pair of kinds is reckoned once.
+        WeekTraits[] kinds = [.. Runs.Select(r => r.Traits).Distinct()];
+        int[] kindOf = [.. Runs.Select(r => Array.IndexOf(kinds, r.Traits))];
+        (int Minutes, int Cents)[][] changes = [.. before.Distinct().Select(b => kinds.Select(k => (problem.Changes.Minutes(b, k), problem.Changes.Cents(b, k))).ToArray())];
+        WeekTraits?[] from = [.. before.Distinct()];
+        int[] fromOf = [.. before.Select(b => Array.IndexOf(from, b))];
+        setUps = [.. fromOf.Select(f => kindOf.Select(k => changes[f][k].Minutes).ToArray())];
+        cents = [.. fromOf.Select(f => kindOf.Select(k => changes[f][k].Cents).ToArray())];
         Minutes = [.. problem.Presses.Select(p => Runs.Select(r => r.Minutes.TryGetValue(p.Id, out int m) ? m : -1).ToArray())];
         releases = [.. Runs.Select(r => Math.Max(0, r.Release))];
         holdStart = [.. Runs.Select(_ => -1)];
@@ -99,6 +105,20 @@ internal sealed class WeekModel
         }
 
         return cost;
+    }
+
+    /// <summary>Minutes that a run is late in an order, and all others of it together.</summary>
+    internal (int OfRun, int Others) Late(int press, IReadOnlyList<int> order, int run)
+    {
+        (int ofRun, int others, int free, int before) = (0, 0, 0, Runs.Length + press);
+        foreach (int next in order)
+        {
+            (_, _, int end) = Fit(press, next, free, setUps[before][next]);
+            int late = Math.Max(0, Ready(next, end) - Runs[next].Due);
+            (ofRun, others, free, before) = next == run ? (late, others, end, next) : (ofRun, others + late, end, next);
+        }
+
+        return (ofRun, others);
     }
 
     /// <summary>Places of an order on a press.</summary>

@@ -10,7 +10,7 @@ namespace Laydown.Plan.Week;
 public static class WeekPlanner
 {
     /// <summary>Iterations that suit a drag: on 200 runs over two presses under a second of processor time.</summary>
-    public const int UsualIterations = 150_000;
+    public const int UsualIterations = 100_000;
 
     /// <summary>Plans.</summary>
     /// <param name="problem">The problem, without faults.</param>

@@ -3,11 +3,14 @@ namespace Laydown.Plan.Week;
 /// <summary>Tells of late runs why, and what would save them: each remedy is tried on the plan, not guessed.</summary>
 public static class WeekReasons
 {
-    /// <summary>Every late run of a plan, the latest first.</summary>
+    /// <summary>Late runs that are explained at most: more would be read by nobody.</summary>
+    public const int Most = 20;
+
+    /// <summary>The late runs of a plan, the latest first, at most <see cref="Most"/>.</summary>
     /// <param name="problem">The problem.</param>
     /// <param name="plan">A plan of it.</param>
     public static IReadOnlyList<WeekWhy> Of(WeekProblem problem, WeekPlan plan) =>
-        [.. plan.Places.Where(p => p.Late > 0).OrderByDescending(p => p.Late).ThenBy(p => p.RunId, StringComparer.Ordinal).Select(p => Of(problem, plan, p))];
+        [.. plan.Places.Where(p => p.Late > 0).OrderByDescending(p => p.Late).ThenBy(p => p.RunId, StringComparer.Ordinal).Take(Most).Select(p => Of(problem, plan, p))];
 
     /// <summary>Minutes in words, such as <c>2 h 05 min</c>.</summary>
     public static string Words(int minutes) => minutes < 60 ? Invariant($"{minutes} min") : Invariant($"{minutes / 60} h {minutes % 60:00} min");
@@ -45,7 +48,7 @@ public static class WeekReasons
     private static IEnumerable<WeekRemedy> Remedies(WeekProblem problem, WeekPlan plan, WeekPlace place, WeekRun run)
     {
         foreach (WeekPress press in problem.Presses.Where(p => run.Minutes.ContainsKey(p.Id)))
-            if (Moved(problem, plan, place, run, press.Id) is { } moved)
+            if (Moved(problem, plan, run, press.Id) is { } moved)
                 yield return moved;
         if (run.Release > 0)
             yield return Tried(problem with { Runs = [.. problem.Runs.Select(r => r.Id == run.Id ? r with { Release = 0 } : r)] }, plan, plan.Order, run.Id, "Artwork and material there at once.");
@@ -61,23 +64,32 @@ public static class WeekReasons
     }
 
     // The place on a press that makes the run least late, then the others; frozen runs stay first.
-    private static WeekRemedy? Moved(WeekProblem problem, WeekPlan plan, WeekPlace place, WeekRun run, string pressId)
+    private static WeekRemedy? Moved(WeekProblem problem, WeekPlan plan, WeekRun run, string pressId)
     {
-        Dictionary<string, List<string>> order = problem.Presses.ToDictionary(
-            p => p.Id, p => plan.Order.TryGetValue(p.Id, out IReadOnlyList<string>? runs) ? runs.Where(r => r != run.Id).ToList() : [], StringComparer.Ordinal);
         if (problem.Frozen.Any(f => f.RunId == run.Id))
             return null;
+        WeekModel model = new(problem with { Holds = [.. problem.Holds.Where(h => h.RunId != run.Id)] });
+        int moved = Array.FindIndex(model.Runs, r => r.Id == run.Id), to = problem.Presses.Select(p => p.Id).ToList().IndexOf(pressId);
+        List<int>[] orders = WeekSearch.OrdersOf(model, plan.Order);
+        foreach (List<int> order in orders)
+            order.Remove(moved);
+        int others = plan.Places.Where(p => p.RunId != run.Id).Sum(p => p.Late);
+        int elsewhere = Enumerable.Range(0, orders.Length).Where(p => p != to).Sum(p => model.Late(p, orders[p], moved).Others);
         WeekRemedy? best = null;
-        int first = problem.Frozen.Count(f => f.PressId == pressId);
-        foreach (int at in Steps(first, order[pressId].Count))
+        foreach (int at in Steps(model.Frozen[to].Length, orders[to].Count))
         {
-            order[pressId].Insert(at, run.Id);
-            string next = at + 1 < order[pressId].Count ? Invariant($" before {order[pressId][at + 1]}") : " as the last";
-            WeekRemedy tried = Tried(problem with { Holds = [.. problem.Holds.Where(h => h.RunId != run.Id)] }, plan,
-                order.ToDictionary(o => o.Key, o => (IReadOnlyList<string>)o.Value, StringComparer.Ordinal), run.Id, Invariant($"On {pressId}{next}."));
-            if (best is null || (tried.LateThen, tried.OthersLater).CompareTo((best.LateThen, best.OthersLater)) < 0)
-                best = tried;
-            order[pressId].RemoveAt(at);
+            orders[to].Insert(at, moved);
+            if (model.Keeps(to, orders[to]))
+            {
+                (int late, int more) = model.Late(to, orders[to], moved);
+                if (best is null || (late, more + elsewhere - others).CompareTo((best.LateThen, best.OthersLater)) < 0)
+                {
+                    string next = at + 1 < orders[to].Count ? Invariant($" before {model.Runs[orders[to][at + 1]].Id}") : " as the last";
+                    best = new(Invariant($"On {pressId}{next}."), late, more + elsewhere - others);
+                }
+            }
+
+            orders[to].RemoveAt(at);
         }
 
         return best;
