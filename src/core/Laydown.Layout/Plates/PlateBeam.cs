@@ -111,18 +111,25 @@ internal sealed class PlateBeam(PlateProblem problem, double offset, double powe
         for (int s = 0; s < its.Length; s++)
         {
             int[] stack = stacks.Stacks[s];
-            if (its[s] >= stack.Length)
+            if (its[s] >= stack.Length || stacks.Waits(s, its))
                 continue;
             int item = stack[its[s]];
             made += Single(in state, item, false, where);
             if (stacks.Width[item] != stacks.Height[item])
                 made += Single(in state, item, true, where);
             foreach (int above in stacks.Partners[item])
-                if (stacks.PlaceOf[above] == its[stacks.StackOf[above]] + (stacks.StackOf[above] == s ? 1 : 0))
+                if (IsNext(above, s, its))
                     made += Pair(in state, item, above, where);
         }
 
         return made;
+    }
+
+    // Once a pane of the stack below is taken.
+    private bool IsNext(int above, int below, ReadOnlySpan<short> its)
+    {
+        int stack = stacks.StackOf[above], place = its[stack] + (stack == below ? 1 : 0);
+        return stacks.PlaceOf[above] == place && (place > 0 || stacks.Before[stack] < 0 || stacks.Before[stack] == below || its[stacks.Before[stack]] > 0);
     }
 
     private int Single(in PlateState state, int item, bool turned, PlateWhere where)

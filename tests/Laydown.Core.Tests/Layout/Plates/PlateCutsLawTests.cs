@@ -48,5 +48,18 @@ public sealed class PlateCutsLawTests
         Assert.Equal(3000, Assert.Single(layout.Plates)[^1].Right);
     }
 
+    [Fact]
+    public void Panes_alike_in_stacks_of_their_own_are_cut_as_well_as_in_one_stack()
+    {
+        (int Width, int Height)[] sizes = [(488, 1320), (902, 1003), (521, 660)];
+        long Waste(bool alone)
+        {
+            PlateItem[] panes = [.. Enumerable.Range(0, 45).Select(i => new PlateItem("pane", sizes[i / 15].Width, sizes[i / 15].Height, alone ? i : i / 15))];
+            return PlateCuts.Solve(new(6000, 3210, [], panes, new(100, 3500, 100, 20)), new(Iterations: 6), null, CancellationToken.None).Waste;
+        }
+
+        Assert.Equal(Waste(alone: false), Waste(alone: true));
+    }
+
     private static string Words(PlateLayout layout) => string.Join(';', layout.Plates.SelectMany(p => p.SelectMany(c => c.Rows.SelectMany(r => r.Cells.SelectMany(l => l.Spots)))));
 }
