@@ -6,15 +6,19 @@ namespace Laydown.Layout.Guillotine;
 /// <remarks>
 /// [GardeynWauters2022]: the limit of cost is the goal, the area of missing pieces is walked down; once no piece is missing the goal
 /// is set lower and sheets are closed until it holds. A step may be worse by a threshold [DueckScheuer1990] that falls from a share of the mean area of
-/// a piece to nothing, again and again and ever slower: it leaves a place from which no small step leads on.
+/// a piece to nothing, again and again and ever slower: it leaves a place from which no small step leads on. Where there are sheets of several sizes every
+/// cycle begins on other ones: to close whole sheets is no small step.
 /// </remarks>
 internal sealed class CutWalk
 {
-    /// <summary>Steps of the shortest cycle from hot to cold, for no piece and more for each; every cycle without success is followed by one twice as long.</summary>
+    /// <summary>Steps of the shortest cycle from hot to cold, for no piece and more for each; every cycle without success is followed by one twice as long, where all sheets are of one size.</summary>
     private const int CycleLeast = 1000, CycleEach = 100;
 
     /// <summary>How much worse a step may be at the hottest, as a share of the mean area of a piece.</summary>
     private const double HeatShare = 0.3;
+
+    /// <summary>Where there are sheets of several sizes the next cycle is longer by a share of one to so many; sheets closed at its start, at most.</summary>
+    private const int CycleShare = 4, MostClosed = 5;
 
     /// <summary>Nodes taken out in a step.</summary>
     private const int RuinLeast = 4, RuinMost = 10;
@@ -31,6 +35,7 @@ internal sealed class CutWalk
     private readonly CutJob job;
     private readonly Chance chance;
     private readonly CutFill fill;
+    private readonly CutMixes mixes;
     private readonly double heat;
     private readonly long shortest;
     private long cycle;
@@ -43,6 +48,7 @@ internal sealed class CutWalk
         this.job = job;
         chance = new(seed);
         fill = new(job, chance);
+        mixes = new(job, chance);
         (here, next, Best) = (new(job), new(job), new(job));
         int pieces = Math.Max(1, here.MissingCount);
         heat = HeatShare * here.MissingArea / pieces;
@@ -90,17 +96,39 @@ internal sealed class CutWalk
     // One step; true where all pieces have found a place within the goal.
     private bool Step()
     {
+        if (step >= cycle)
+            Turn();
         next.CopyFrom(here);
         Ruin();
         fill.Run(next, limit);
-        if (step >= cycle)
-            (step, cycle) = (0, cycle * 2);
         double cold = step++ / (double)cycle;
         double slack = heat * (1 - cold) * (1 - cold) * chance.Share();
         if (next.MissingArea <= here.MissingArea + slack)
             (here, next) = (next, here);
         Keep();
         return here.MissingCount == 0;
+    }
+
+    // A cycle is over: a longer one begins, on other sheets where there are several sizes.
+    private void Turn()
+    {
+        step = 0;
+        if (!mixes.MayDiffer)
+        {
+            cycle *= 2;
+            return;
+        }
+
+        cycle += cycle / CycleShare;
+        next.CopyFrom(here);
+        for (int close = 1 + chance.Below(Math.Min(MostClosed, Math.Max(1, next.Open.Length))); close > 0 && next.Open.Length > 0; close--)
+            next.CloseSheet(next.Open[chance.Below(next.Open.Length)]);
+        if (!mixes.Open(next, limit))
+            return;
+
+        fill.Run(next, limit);
+        (here, next) = (next, here);
+        Keep();
     }
 
     private void Ruin()
