@@ -21,7 +21,7 @@ public sealed class PlanWeekLawTests : IDisposable
         Laydown.Plan.Calendar.OpenTimes times = new(shop.Catalogue.Calendar!);
         Assert.All(week.Runs, r => Assert.Contains(times.Between(week.From, week.From.AddDays(30), r.PressId), s => s.Start <= r.SetUpStart && r.SetUpStart < s.End));
         Assert.Equal(week.Runs.Select(r => (r.RunId, r.Start)), (await Week().PlanAsync(None)).Value.Runs.Select(r => (r.RunId, r.Start)));
-        Assert.Contains("<svg", week.Drawing, StringComparison.Ordinal);
+        Assert.Contains("<svg", week.Chart.Draw(1).Svg, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -36,6 +36,24 @@ public sealed class PlanWeekLawTests : IDisposable
         Assert.Equal(put.Start, (await Week().PlanAsync(None)).Value.Runs.First(r => r.RunId == id).Start);
         Assert.False((await Week().UnpinAsync(id, None)).Value.Runs.First(r => r.RunId == id).Pinned);
         Assert.Equal("pin", Assert.Single((await Week().UnpinAsync(id, None)).Faults).Field);
+    }
+
+    [Fact]
+    public async Task Trying_tells_what_putting_then_makes_and_what_is_shown_is_what_was_kept()
+    {
+        IReadOnlyList<RunRecord> runs = await TwoRunsAsync();
+        WeekView planned = (await Week().PlanAsync(None)).Value;
+        string id = runs[0].Run.Id;
+        DateTime at = planned.Runs.First(r => r.RunId == id).Start.DateTime.AddHours(1);
+        WeekTrial trial = (await Week().TryPinAsync(id, at, None)).Value;
+        Assert.DoesNotContain((await Week().ShowAsync(None)).Value.Runs, r => r.Pinned);
+        WeekView put = (await Week().PinAsync(id, at, None)).Value;
+        WeekRunView own = put.Runs.First(r => r.RunId == id);
+        Assert.Equal((own.SetUpStart, own.Start, own.End, own.Ready, own.LateMinutes, put.LateRuns), (trial.SetUpStart, trial.Start, trial.End, trial.Ready, trial.LateMinutes, trial.LateRuns));
+        Assert.Equal(put.Runs.Select(r => (r.RunId, r.Start)), (await Week().ShowAsync(None)).Value.Runs.Select(r => (r.RunId, r.Start)));
+        Assert.Equal(planned.Runs.Select(r => (r.RunId, r.Start, r.Pinned)), (await Week().BackAsync(None)).Value.Runs.Select(r => (r.RunId, r.Start, r.Pinned)));
+        Assert.Equal("change", Assert.Single((await Week().BackAsync(None)).Faults).Field);
+        Assert.Equal("id", Assert.Single((await Week().TryPinAsync("R-none", at, None)).Faults).Field);
     }
 
     [Fact]

@@ -20,6 +20,14 @@ public sealed class WeekHttpLawTests
         Assert.Equal(HttpStatusCode.BadRequest, (await served.Client.PostAsJsonAsync("/api/week", new { kind = "burn", runs = new[] { run } })).StatusCode);
         Assert.Equal(HttpStatusCode.BadRequest, (await served.Client.PostAsJsonAsync("/api/week", new { kind = "let", runs = new[] { run } })).StatusCode);
 
+        // What a change would make is told, and nothing is kept of it.
+        string at = week.GetProperty("runs")[0].GetProperty("start").GetDateTimeOffset().AddHours(1).ToString("yyyy-MM-ddTHH:mm", System.Globalization.CultureInfo.InvariantCulture);
+        JsonElement trial = (await (await served.Client.PostAsJsonAsync("/api/week/try", new { kind = "put", runs = new[] { run }, at })).Content.ReadFromJsonAsync<JsonElement>()).GetProperty("result");
+        Assert.Equal(run, trial.GetProperty("runId").GetString());
+        Assert.True(string.CompareOrdinal(trial.GetProperty("start").GetString()![..16], at) >= 0);
+        Assert.DoesNotContain((await served.Client.GetFromJsonAsync<JsonElement>("/api/week")).GetProperty("result").GetProperty("runs").EnumerateArray(), r => r.GetProperty("pinned").GetBoolean());
+        Assert.Equal(HttpStatusCode.BadRequest, (await served.Client.PostAsJsonAsync("/api/week/try", new { kind = "let", runs = new[] { run } })).StatusCode);
+
         // A form of another site can send text, but not JSON.
         using StringContent text = new("{\"kind\":\"let\",\"runs\":[\"R\"]}", System.Text.Encoding.UTF8, "text/plain");
         Assert.Contains("application/json", await (await served.Client.PostAsync("/api/week", text)).Content.ReadAsStringAsync(), StringComparison.Ordinal);

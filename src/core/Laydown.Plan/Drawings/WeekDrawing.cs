@@ -6,38 +6,48 @@ namespace Laydown.Plan.Drawings;
 /// <summary>Draws a week: a row for each press, time from left to right with shut hours left out, set-up hatched, late runs marked.</summary>
 public static class WeekDrawing
 {
-    private const double Left = 12, Top = 52, RowHigh = 84, Bar = 40, Least = 640, Most = 4000;
+    private const double Left = 12, Top = 52, RowHigh = 84, Bar = 40, BarTop = 14;
 
-    /// <summary>The week as SVG text.</summary>
+    /// <summary>The week as a drawing.</summary>
     /// <param name="presses">The presses with their open spans.</param>
     /// <param name="names">Names of the presses for people, by id.</param>
     /// <param name="plan">What is on them.</param>
     /// <param name="days">Minutes at which a day begins, with its name.</param>
+    /// <param name="held">Runs put by hand.</param>
+    /// <param name="scale">How many times the usual width a minute gets; over 0.</param>
     /// <exception cref="ArgumentException">No press.</exception>
-    public static string Draw(IReadOnlyList<WeekPress> presses, IReadOnlyDictionary<string, string> names, WeekPlan plan, IReadOnlyList<(int Minute, string Name)> days)
+    public static WeekDrawn Draw(
+        IReadOnlyList<WeekPress> presses, IReadOnlyDictionary<string, string> names, WeekPlan plan, IReadOnlyList<(int Minute, string Name)> days, IReadOnlySet<string> held, double scale = 1)
     {
         Bounds.NotEmpty(presses);
-        Axis axis = Axis.Of(presses, plan);
+        WeekAxis axis = WeekAxis.Of(presses, plan, scale);
         SvgPaper paper = new(Left + axis.Width + 20, Top + (RowHigh * presses.Count) + 34, "Runs on presses", Describe(plan, names));
         Days(paper, axis, days, presses.Count);
         for (int row = 0; row < presses.Count; row++)
         {
             double y = Top + (RowHigh * row);
             paper.Text(Left, y + 2, names.GetValueOrDefault(presses[row].Id, presses[row].Id), Lettering.Figure, 12);
-            paper.Line(Left, y + Bar + 18, Left + axis.Width, y + Bar + 18, Pen.Faint);
+            foreach (WeekSpan open in presses[row].Open.Where(s => axis.X(s.End) - axis.X(s.Start) > 0))
+                paper.Line(Left + axis.X(open.Start), y + Bar + 18, Left + axis.X(open.End), y + Bar + 18, Pen.Edge);
             foreach (WeekPlace place in plan.Places.Where(p => p.PressId == presses[row].Id))
-                Run(paper, axis, place, y + 14);
+                Run(paper, axis, place, y + BarTop, held.Contains(place.RunId));
         }
 
-        double key = Top + (RowHigh * presses.Count) + 14;
+        Key(paper, Top + (RowHigh * presses.Count) + 14);
+        return new(paper.Done(), axis, Left, Top + BarTop, RowHigh, Bar);
+    }
+
+    private static void Key(SvgPaper paper, double key)
+    {
         paper.Hatch(Left, key - 9, 18, 11, 45, 4);
         paper.Text(Left + 24, key, "set-up", Lettering.Figure, 11);
         paper.Solid(Mark(Left + 90, key - 9), true);
         paper.Text(Left + 104, key, "late", Lettering.Figure, 11);
-        return paper.Done();
+        paper.Solid(Held(Left + 150, key - 4), false);
+        paper.Text(Left + 172, key, "put by hand", Lettering.Figure, 11);
     }
 
-    private static void Days(SvgPaper paper, Axis axis, IReadOnlyList<(int Minute, string Name)> days, int rows)
+    private static void Days(SvgPaper paper, WeekAxis axis, IReadOnlyList<(int Minute, string Name)> days, int rows)
     {
         double last = double.MinValue;
         foreach ((int minute, string name) in days)
@@ -52,7 +62,7 @@ public static class WeekDrawing
         }
     }
 
-    private static void Run(SvgPaper paper, Axis axis, WeekPlace place, double y)
+    private static void Run(SvgPaper paper, WeekAxis axis, WeekPlace place, double y, bool held)
     {
         double setUp = Left + axis.X(place.SetUpStart), start = Left + axis.X(place.Start), end = Math.Max(Left + axis.X(place.End), start + 1.5);
         if (start - setUp > 0.5)
@@ -64,15 +74,19 @@ public static class WeekDrawing
         paper.Rect(start, y, end - start, Bar, Pen.Edge, onPaper: true);
         if (place.Late > 0)
             paper.Solid(Mark(start + 1, y - 7), true);
-        if (end - start > 62)
+        if (held)
+            paper.Solid(Held(start, y + Bar), false);
+        if (end - start > 88)
             paper.Text(start + 5, y + 17, Short(place.RunId), Lettering.Figure, 12);
-        if (end - start > 62 && place.Late > 0)
+        if (end - start > 88 && place.Late > 0)
             paper.Text(start + 5, y + 33, "late " + WeekReasons.Words(place.Late), Lettering.Figure, 10.5);
-        else if (end - start <= 62)
+        else if (end - start <= 88)
             paper.Text(start, y + Bar + 13, Tail(place.RunId), Lettering.Figure, 10);
     }
 
     private static string Mark(double x, double y) => Invariant($"M{x:0.##} {y:0.##}h10l-5 8z");
+
+    private static string Held(double x, double y) => Invariant($"M{x:0.##} {y - 2:0.##}h16v4h-16z");
 
     private static string Short(string runId) => runId.Length > 11 ? runId[^11..] : runId;
 
@@ -80,29 +94,4 @@ public static class WeekDrawing
 
     private static string Describe(WeekPlan plan, IReadOnlyDictionary<string, string> names) => string.Join(" ", plan.Places.GroupBy(p => p.PressId).Select(g =>
         Invariant($"On {names.GetValueOrDefault(g.Key, g.Key)}: {string.Join(", ", g.Select(p => p.RunId + (p.Late > 0 ? " (late)" : "")))}.")));
-
-    /// <summary>Minutes at which any press is worked, laid end to end.</summary>
-    private sealed record Axis(IReadOnlyList<WeekSpan> Open, double PxPerMinute)
-    {
-        public double Width => (Open.Sum(s => s.End - s.Start) * PxPerMinute) + 1;
-
-        public static Axis Of(IReadOnlyList<WeekPress> presses, WeekPlan plan)
-        {
-            int last = plan.Places.Select(p => p.End).DefaultIfEmpty(60).Max();
-            List<WeekSpan> open = [];
-            foreach (WeekSpan span in presses.SelectMany(p => p.Open).Concat(plan.Places.SelectMany(p => p.Parts)).Where(s => s.Start < last).OrderBy(s => s.Start))
-            {
-                WeekSpan cut = span with { End = Math.Min(span.End, last) };
-                if (open.Count > 0 && cut.Start <= open[^1].End)
-                    open[^1] = open[^1] with { End = Math.Max(open[^1].End, cut.End) };
-                else
-                    open.Add(cut);
-            }
-
-            double minutes = Math.Max(1, open.Sum(s => s.End - s.Start));
-            return new(open, Math.Clamp(Least / minutes, Math.Min(0.7, Most / minutes), Math.Min(4, Most / minutes)));
-        }
-
-        public double X(int minute) => Open.Sum(s => Math.Clamp(minute - s.Start, 0, s.End - s.Start)) * PxPerMinute;
-    }
 }

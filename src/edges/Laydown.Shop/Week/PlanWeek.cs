@@ -1,5 +1,4 @@
 using System.Text.Json;
-using Laydown.Layout.Search;
 using Laydown.Measures;
 using Laydown.Plan.Drawings;
 using Laydown.Plan.Week;
@@ -25,7 +24,13 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
 
     /// <summary>Plans anew from the plan kept last and keeps the new one.</summary>
     /// <returns>The week, or why there is none: no calendar, a run without its press.</returns>
-    public Task<Reading<WeekView>> PlanAsync(CancellationToken cancellation) => ChangeAsync((book, _) => Reading.Of(book), cancellation);
+    public Task<Reading<WeekView>> PlanAsync(CancellationToken cancellation) =>
+        KeepAsync((book, _) => Reading.Of(book), WeekPlanner.UsualIterations, cancellation);
+
+    /// <summary>The week as it was planned last: nothing is searched and nothing kept; runs that came since stand where they cost least.</summary>
+    /// <returns>The week, or why there is none.</returns>
+    public Task<Reading<WeekView>> ShowAsync(CancellationToken cancellation) =>
+        InTurnAsync((book, _) => Reading.Of(book), s => Task.FromResult(View(s, s.Desk.Solve(0, cancellation))), cancellation);
 
     /// <summary>The plan kept last, as it stands, without planning; empty where none is kept or it cannot be read.</summary>
     public IReadOnlyList<WeekStood> Kept() => Read().Match(b => b.Stood, _ => []);
@@ -34,18 +39,20 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
     /// <param name="runId">The run.</param>
     /// <param name="local">When, by the shop's clock.</param>
     /// <param name="cancellation">Stops before anything is changed.</param>
-    public Task<Reading<WeekView>> PinAsync(string runId, DateTime local, CancellationToken cancellation) => ChangeAsync((book, desk) =>
-    {
-        DateTimeOffset at = desk.At(local);
-        if (Missing(desk, runId) is { } missing)
-            return Reading.Refused<WeekBook>(missing);
-        if (at < desk.From || at > desk.Until)
-            return Reading.Refused<WeekBook>(Fault(runId, "at", Invariant($"{at:yyyy-MM-dd HH:mm}"), Invariant($"a time from {desk.From:yyyy-MM-dd HH:mm} to {desk.Until:yyyy-MM-dd}")));
-        string press = desk.Problem.Runs.First(r => r.Id == runId).Minutes.Keys.First();
-        return desk.IsOpen(press, at)
-            ? Reading.Of(book with { Pins = [.. book.Pins.Where(p => p.RunId != runId), new(runId, at)], Stood = [.. book.Stood.Where(s => s.RunId != runId)] })
-            : Reading.Refused<WeekBook>(Fault(runId, "at", Invariant($"{at:yyyy-MM-dd HH:mm}, when {press} is not worked"), "a time within a shift of calendar.json"));
-    }, cancellation);
+    public Task<Reading<WeekView>> PinAsync(string runId, DateTime local, CancellationToken cancellation) =>
+        ChangeAsync((book, desk) => Pinned(book, desk, runId, local), cancellation);
+
+    /// <summary>What putting a run at a time would make of the week: searched as <see cref="PinAsync"/> does, and nothing kept.</summary>
+    /// <param name="runId">The run.</param>
+    /// <param name="local">When, by the shop's clock.</param>
+    /// <param name="cancellation">Ends the search.</param>
+    public Task<Reading<WeekTrial>> TryPinAsync(string runId, DateTime local, CancellationToken cancellation) =>
+        InTurnAsync((book, desk) => Pinned(book, desk, runId, local), s =>
+        {
+            WeekPlan now = s.Before.Solve(0, cancellation), then = s.Desk.Solve(WeekPlanner.UsualIterations, cancellation);
+            cancellation.ThrowIfCancellationRequested();
+            return Task.FromResult(Trial(s.Desk, runId, now, then));
+        }, cancellation);
 
     /// <summary>Lets a run go where planning puts it.</summary>
     public Task<Reading<WeekView>> UnpinAsync(string runId, CancellationToken cancellation) => ChangeAsync((book, _) => book.Pins.Any(p => p.RunId == runId)
@@ -65,32 +72,71 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
         ? Reading.Of(book with { Orders = [.. book.Orders.Where(o => !o.Contains(runId))] })
         : Reading.Refused<WeekBook>(Fault(runId, "order", "a run without a locked order", "one that has one")), cancellation);
 
-    private async Task<Reading<WeekView>> ChangeAsync(Func<WeekBook, WeekDesk, Reading<WeekBook>> change, CancellationToken cancellation)
+    /// <summary>Takes the last change by hand back: runs stand as they stood before it.</summary>
+    public Task<Reading<WeekView>> BackAsync(CancellationToken cancellation) => KeepAsync((book, _) => book.Before is { } before
+        ? Reading.Of(before)
+        : Reading.Refused<WeekBook>(new InputFault("week", null, "change", "none", "a run put, let go, locked or unlocked before")), 0, cancellation);
+
+    private Task<Reading<WeekView>> ChangeAsync(Func<WeekBook, WeekDesk, Reading<WeekBook>> change, CancellationToken cancellation) =>
+        KeepAsync((book, desk) => change(book, desk).Then(b => Reading.Of(b with { Before = book with { Before = null } })), WeekPlanner.UsualIterations, cancellation);
+
+    private Task<Reading<WeekView>> KeepAsync(Func<WeekBook, WeekDesk, Reading<WeekBook>> change, long iterations, CancellationToken cancellation) => InTurnAsync(change, async s =>
+    {
+        WeekPlan plan = s.Desk.Solve(iterations, cancellation);
+        cancellation.ThrowIfCancellationRequested();
+        WeekBook kept = s.Book with { Stood = [.. plan.Places.Select(p => new WeekStood(p.RunId, p.PressId, s.Desk.InstantOf(p.Start)))] };
+        await WholeFile.WriteAsync(File, JsonSerializer.SerializeToUtf8Bytes(kept, ShopJson.Readable), CancellationToken.None);
+        return View(s with { Book = kept }, plan);
+    }, cancellation);
+
+    private async Task<Reading<T>> InTurnAsync<T>(Func<WeekBook, WeekDesk, Reading<WeekBook>> change, Func<Sitting, Task<T>> then, CancellationToken cancellation)
     {
         if (catalogue.Calendar is not { } calendar)
-            return Reading.Refused<WeekView>(new InputFault("calendar.json", null, "file", "no such file", "the shifts and holidays of the shop"));
+            return Reading.Refused<T>(new InputFault("calendar.json", null, "file", "no such file", "the shifts and holidays of the shop"));
         await OneAtATime.WaitAsync(cancellation);
         try
         {
             IReadOnlyList<Laydown.Plan.Runs.Run> runs = await RunsAsync(cancellation);
             if (runs.FirstOrDefault(r => catalogue.Presses.All(p => p.Id != r.PressId)) is { } lost)
-                return Reading.Refused<WeekView>(Fault(lost.Id, "press", lost.PressId, "a press the shop still has"));
+                return Reading.Refused<T>(Fault(lost.Id, "press", lost.PressId, "a press the shop still has"));
             Reading<WeekBook> book = Read();
+            if (!book.IsTaken)
+                return Reading.Refused<T>(book.Faults);
             DateTimeOffset now = clock.GetUtcNow();
-            Reading<WeekBook> changed = book.Then(b => change(b, new(catalogue, calendar, runs, b, now)));
-            if (!changed.IsTaken)
-                return Reading.Refused<WeekView>(changed.Faults);
-            WeekDesk desk = new(catalogue, calendar, runs, changed.Value, now);
-            WeekPlan plan = WeekPlanner.Solve(desk.Problem, new SearchRules(1, WeekPlanner.UsualIterations), desk.Standing, null, cancellation);
-            cancellation.ThrowIfCancellationRequested();
-            WeekBook kept = changed.Value with { Stood = [.. plan.Places.Select(p => new WeekStood(p.RunId, p.PressId, desk.InstantOf(p.Start)))] };
-            await WholeFile.WriteAsync(File, JsonSerializer.SerializeToUtf8Bytes(kept, ShopJson.Readable), CancellationToken.None);
-            return Reading.Of(View(desk, plan, kept, runs));
+            WeekDesk before = new(catalogue, calendar, runs, book.Value, now);
+            Reading<WeekBook> changed = change(book.Value, before);
+            return changed.IsTaken
+                ? Reading.Of(await then(new(before, new(catalogue, calendar, runs, changed.Value, now), changed.Value, runs)))
+                : Reading.Refused<T>(changed.Faults);
         }
         finally
         {
             OneAtATime.Release();
         }
+    }
+
+    private static Reading<WeekBook> Pinned(WeekBook book, WeekDesk desk, string runId, DateTime local)
+    {
+        DateTimeOffset at = desk.At(local);
+        if (Missing(desk, runId) is { } missing)
+            return Reading.Refused<WeekBook>(missing);
+        if (at < desk.From || at > desk.Until)
+            return Reading.Refused<WeekBook>(Fault(runId, "at", Invariant($"{at:yyyy-MM-dd HH:mm}"), Invariant($"a time from {desk.From:yyyy-MM-dd HH:mm} to {desk.Until:yyyy-MM-dd}")));
+        string press = desk.Problem.Runs.First(r => r.Id == runId).Minutes.Keys.First();
+        return desk.IsOpen(press, at)
+            ? Reading.Of(book with { Pins = [.. book.Pins.Where(p => p.RunId != runId), new(runId, at)], Stood = [.. book.Stood.Where(s => s.RunId != runId)] })
+            : Reading.Refused<WeekBook>(Fault(runId, "at", Invariant($"{at:yyyy-MM-dd HH:mm}, when {press} is not worked"), "a time within a shift of calendar.json"));
+    }
+
+    private static WeekTrial Trial(WeekDesk desk, string runId, WeekPlan now, WeekPlan then)
+    {
+        WeekPlace own = then.Places.First(p => p.RunId == runId);
+        Dictionary<string, int> late = now.Places.ToDictionary(p => p.RunId, p => p.Late, StringComparer.Ordinal);
+        IReadOnlyList<WeekLater> others = [.. then.Places.Where(p => p.RunId != runId).Select(p => new WeekLater(p.RunId, p.Late, late.GetValueOrDefault(p.RunId)))];
+        return new(
+            runId, desk.InstantOf(own.SetUpStart), desk.InstantOf(own.Start), desk.InstantOf(own.End), desk.InstantOf(own.Ready), own.Late,
+            [.. others.Where(o => o.LateMinutes > o.LateNow).OrderByDescending(o => o.LateMinutes - o.LateNow).ThenBy(o => o.RunId, StringComparer.Ordinal)],
+            others.Count(o => o.LateMinutes < o.LateNow), then.LateRuns, now.LateRuns);
     }
 
     // Runs that the log says are done wait no more.
@@ -114,16 +160,19 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
         }
     }
 
-    private WeekView View(WeekDesk desk, WeekPlan plan, WeekBook book, IReadOnlyList<Laydown.Plan.Runs.Run> runs)
+    private WeekView View(Sitting sitting, WeekPlan plan)
     {
+        WeekDesk desk = sitting.Desk;
         Dictionary<string, WeekWhy> why = WeekReasons.Of(desk.Problem, plan).ToDictionary(w => w.RunId, StringComparer.Ordinal);
-        Dictionary<string, Laydown.Plan.Runs.Run> byId = runs.ToDictionary(r => r.Id, StringComparer.Ordinal);
+        Dictionary<string, Laydown.Plan.Runs.Run> byId = sitting.Runs.ToDictionary(r => r.Id, StringComparer.Ordinal);
+        HashSet<string> held = [.. desk.Problem.Holds.Select(h => h.RunId)], frozen = [.. desk.Problem.Frozen.Select(h => h.RunId)];
         IReadOnlyList<WeekRunView> views = [.. plan.Places.Select(p => new WeekRunView(
             p.RunId, string.Join(", ", byId[p.RunId].Items.Select(i => i.Title).Distinct(StringComparer.Ordinal)), p.PressId, desk.InstantOf(p.SetUpStart), p.SetUpMinutes,
             desk.InstantOf(p.Start), desk.InstantOf(p.End), desk.InstantOf(p.Ready), byId[p.RunId].Due, p.Late,
-            desk.Problem.Holds.Any(h => h.RunId == p.RunId), desk.Problem.Frozen.Any(h => h.RunId == p.RunId), why.GetValueOrDefault(p.RunId), p.SetUpBecause))];
-        string drawing = WeekDrawing.Draw(desk.Problem.Presses, catalogue.Presses.ToDictionary(p => p.Id, p => p.Name, StringComparer.Ordinal), plan, desk.Days());
-        return new(desk.From, views, book.Orders, plan.SetUpMinutes, plan.LateRuns, drawing);
+            held.Contains(p.RunId), frozen.Contains(p.RunId), why.GetValueOrDefault(p.RunId), p.SetUpBecause))];
+        Dictionary<string, string> names = catalogue.Presses.ToDictionary(p => p.Id, p => p.Name, StringComparer.Ordinal);
+        WeekChart chart = new(desk.Problem.Presses, plan, scale => WeekDrawing.Draw(desk.Problem.Presses, names, plan, desk.Days(), held, scale), desk.InstantOf);
+        return new(desk.From, views, sitting.Book.Orders, plan.SetUpMinutes, plan.LateRuns, chart, sitting.Book.Before is not null);
     }
 
     private static InputFault? Missing(WeekDesk desk, string runId) => desk.Problem.Runs.Any(r => r.Id == runId)
@@ -131,4 +180,7 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
         : Fault(runId, "id", "no run of that id that waits", desk.Problem.Runs.Count == 0 ? "a planned run" : "one of " + string.Join(", ", desk.Problem.Runs.Take(12).Select(r => r.Id)));
 
     private static InputFault Fault(string runId, string field, string found, string wanted) => new(Invariant($"run {runId}"), null, field, found, wanted);
+
+    // One change: the week before it, the week with it, what is kept of it, and the runs.
+    private sealed record Sitting(WeekDesk Before, WeekDesk Desk, WeekBook Book, IReadOnlyList<Laydown.Plan.Runs.Run> Runs);
 }

@@ -4,7 +4,9 @@ namespace Laydown.Shop.Week;
 /// <param name="Pins">Runs put at a time by hand.</param>
 /// <param name="Orders">Runs whose order is locked.</param>
 /// <param name="Stood">The plan kept last.</param>
-public sealed record WeekBook(IReadOnlyList<WeekPin> Pins, IReadOnlyList<IReadOnlyList<string>> Orders, IReadOnlyList<WeekStood> Stood)
+/// <param name="Before">What was kept before the last change by hand, so that it can be taken back; null where there is none.</param>
+public sealed record WeekBook(
+    IReadOnlyList<WeekPin> Pins, IReadOnlyList<IReadOnlyList<string>> Orders, IReadOnlyList<WeekStood> Stood, WeekBook? Before = null)
 {
     /// <summary>A week nobody has touched.</summary>
     public static WeekBook Empty { get; } = new([], [], []);

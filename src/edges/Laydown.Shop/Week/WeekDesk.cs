@@ -1,3 +1,4 @@
+using Laydown.Layout.Search;
 using Laydown.Plan.Calendar;
 using Laydown.Plan.Week;
 using Laydown.Press.Machines;
@@ -37,6 +38,9 @@ internal sealed class WeekDesk
     /// <summary>The plan kept last, as one to begin with; null where none of its runs waits any more.</summary>
     public WeekPlan? Standing => book.Stood.Count == 0 ? null : new([.. book.Stood.OrderBy(s => s.Start)
         .Select(s => new WeekPlace(s.RunId, s.PressId, 0, 0, 0, 0, 0, 0, [], false))], 0, 0, 0);
+
+    /// <summary>Plans from the plan kept last; 0 iterations leave it as it stands.</summary>
+    public WeekPlan Solve(long iterations, CancellationToken cancellation) => WeekPlanner.Solve(Problem, new SearchRules(1, iterations), Standing, null, cancellation);
 
     public int MinuteOf(DateTimeOffset instant) => (int)Math.Clamp(Math.Floor((instant - From).TotalMinutes), int.MinValue / 4, int.MaxValue / 4);
 

@@ -6,7 +6,8 @@ namespace Laydown.Shop.Week;
 /// <param name="Orders">Runs whose order is locked.</param>
 /// <param name="SetUpMinutes">Set-up in all, min.</param>
 /// <param name="LateRuns">How many runs are late.</param>
-/// <param name="Drawing">The week as SVG.</param>
+/// <param name="Chart">The week for the eye and the hand.</param>
+/// <param name="CanGoBack">Whether a change by hand can be taken back.</param>
 public sealed record WeekView(
     DateTimeOffset From, IReadOnlyList<WeekRunView> Runs, IReadOnlyList<IReadOnlyList<string>> Orders, int SetUpMinutes, int LateRuns,
-    [property: System.Text.Json.Serialization.JsonIgnore] string Drawing);
+    [property: System.Text.Json.Serialization.JsonIgnore] WeekChart Chart, bool CanGoBack = false);

@@ -7,7 +7,7 @@ using Laydown.Shop.Week;
 
 namespace Laydown.Cli.Week;
 
-/// <summary><c>laydown week [--file FILE]</c>, <c>week put</c>, <c>week let</c>, <c>week lock</c>, <c>week unlock</c>.</summary>
+/// <summary><c>laydown week [--file FILE]</c>, <c>week put</c>, <c>week let</c>, <c>week lock</c>, <c>week unlock</c>, <c>week back</c>.</summary>
 internal static class WeekCommand
 {
     public static Command Make(Shared shared)
@@ -17,7 +17,7 @@ internal static class WeekCommand
         Command command = new("week", "Puts the runs that wait onto presses and shifts: set-up after the run before, due dates, what is late and what would save it.")
         {
             file, iterations, Put(shared), One(shared, "let", "Lets a run go where planning puts it.", (week, id, c) => week.UnpinAsync(id, c)), Lock(shared),
-            One(shared, "unlock", "Takes every lock off that names a run.", (week, id, c) => week.UnlockAsync(id, c)),
+            One(shared, "unlock", "Takes every lock off that names a run.", (week, id, c) => week.UnlockAsync(id, c)), Back(shared),
         };
         command.SetAction((parsed, cancellation) => parsed.GetValue(file) is { } path
             ? FromFileAsync(shared.Answer(parsed), Path.GetFullPath(path), parsed.GetValue(iterations), cancellation)
@@ -41,6 +41,13 @@ internal static class WeekCommand
         Command command = new("lock", "Locks the order of runs.") { ids };
         command.SetAction((parsed, cancellation) => shared.InShopAsync(
             parsed, async (shop, answer) => Tell(answer, await shop.Week.LockAsync(parsed.GetRequiredValue(ids), cancellation)), cancellation));
+        return command;
+    }
+
+    private static Command Back(Shared shared)
+    {
+        Command command = new("back", "Takes the last change by hand back.");
+        command.SetAction((parsed, cancellation) => shared.InShopAsync(parsed, async (shop, answer) => Tell(answer, await shop.Week.BackAsync(cancellation)), cancellation));
         return command;
     }
 

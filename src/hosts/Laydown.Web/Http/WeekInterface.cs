@@ -8,24 +8,25 @@ namespace Laydown.Web.Http;
 /// <summary>The week over HTTP.</summary>
 public static class WeekInterface
 {
-    /// <summary>Answers <c>GET /api/week</c>, and <c>POST /api/week</c> with one change as JSON.</summary>
+    /// <summary>Answers <c>GET /api/week</c>, <c>POST /api/week</c> with one change as JSON, and <c>POST /api/week/try</c> with what putting a run would make.</summary>
     public static void Map(IEndpointRouteBuilder routes)
     {
         RouteGroupBuilder api = routes.MapGroup("/api").DisableAntiforgery();
         api.MapGet("/week", async (ShopServices shop, CancellationToken cancellation) => Told(await shop.Week.PlanAsync(cancellation)));
-        api.MapPost("/week", TakeAsync);
+        api.MapPost("/week", (HttpContext context, ShopServices shop) => TakeAsync(context, change => ChangeAsync(change, shop.Week, context.RequestAborted)));
+        api.MapPost("/week/try", (HttpContext context, ShopServices shop) => TakeAsync(context, change => TryAsync(change, shop.Week, context.RequestAborted)));
     }
 
     // Only a body that says it is JSON is taken: no form of another site can send that.
-    private static async Task<IResult> TakeAsync(HttpContext context, ShopServices shop)
+    private static async Task<IResult> TakeAsync(HttpContext context, Func<WeekChange, Task<IResult>> act)
     {
         if (!context.Request.HasJsonContentType())
             return Refused([new("body", null, "content type", context.Request.ContentType ?? "none", "application/json")]);
         try
         {
             WeekChange? change = await JsonSerializer.DeserializeAsync<WeekChange>(context.Request.Body, ShopJson.Compact, context.RequestAborted);
-            return change is { Kind: not null, Runs.Count: > 0 }
-                ? await ChangeAsync(change, shop.Week, context.RequestAborted)
+            return change is { Kind: "back" } or { Kind: not null, Runs.Count: > 0 }
+                ? await act(change)
                 : Refused([new("body", null, "/runs", "none", "a kind of change and at least one run")]);
         }
         catch (JsonException failure)
@@ -41,8 +42,13 @@ public static class WeekInterface
         "let" => Told(await week.UnpinAsync(change.Runs[0], cancellation)),
         "lock" => Told(await week.LockAsync(change.Runs, cancellation)),
         "unlock" => Told(await week.UnlockAsync(change.Runs[0], cancellation)),
-        _ => Refused([new("body", null, "/kind", change.Kind, "put, let, lock or unlock")]),
+        "back" => Told(await week.BackAsync(cancellation)),
+        _ => Refused([new("body", null, "/kind", change.Kind, "put, let, lock, unlock or back")]),
     };
+
+    private static async Task<IResult> TryAsync(WeekChange change, PlanWeek week, CancellationToken cancellation) => change is { Kind: "put", Runs.Count: > 0, At: { } at }
+        ? (await week.TryPinAsync(change.Runs[0], at, cancellation)).Match(t => ShopInterface.Answer("week-trial", t), Refused)
+        : Refused([new("body", null, "/kind", change.Kind, "put, with when the run would begin")]);
 
     private static IResult Told(Reading<WeekView> week) => week.Match(w => ShopInterface.Answer("week", w), Refused);
 

@@ -16,6 +16,7 @@ public static class WeekForms
             DateTime.TryParse(f["at"].ToString(), CultureInfo.InvariantCulture, DateTimeStyles.None, out DateTime at)
                 ? shop.Week.PinAsync(f["run"].ToString(), at, context.RequestAborted)
                 : Task.FromResult(Reading.Refused<WeekView>(new InputFault("week", null, "at", f["at"].ToString(), "a day and a time")))));
+        routes.MapPost("/week/back", (HttpContext context, IAntiforgery guard, ShopServices shop) => ActAsync(context, guard, _ => shop.Week.BackAsync(context.RequestAborted)));
         routes.MapPost("/week/let", (HttpContext context, IAntiforgery guard, ShopServices shop) =>
             ActAsync(context, guard, f => shop.Week.UnpinAsync(f["run"].ToString(), context.RequestAborted)));
         routes.MapPost("/week/lock", (HttpContext context, IAntiforgery guard, ShopServices shop) =>
@@ -29,6 +30,6 @@ public static class WeekForms
         if (!await guard.IsRequestValidAsync(context))
             return Results.BadRequest();
         Reading<WeekView> done = await act(await context.Request.ReadFormAsync(context.RequestAborted));
-        return Results.LocalRedirect(done.IsTaken ? "~/week" : Invariant($"~/week?refused={Uri.EscapeDataString(done.Faults[0].ToString())}"));
+        return Results.LocalRedirect(done.IsTaken ? "~/week?as=kept" : Invariant($"~/week?as=kept&refused={Uri.EscapeDataString(done.Faults[0].ToString())}"));
     }
 }
