@@ -8,7 +8,8 @@ namespace Laydown.Press.HoldDown;
 /// <summary>The gap rule: where the highest point of a sheet lies and whether the heads clear it.</summary>
 /// <remarks>
 /// Three curvatures bend a sheet: its bow, ink that shrinks (edges up) and a warmer upper side. Highest point = thickness + its tolerance + ink + the higher of two: the edge lift of the bow under
-/// own weight (air leaks in under a lifted strip, so the vacuum is not counted on) and the hump of a dome bent by bow and heat, whose edges seal, so that the vacuum acts.
+/// own weight (air leaks in under a lifted strip, so the vacuum is not counted on) and the hump of a dome bent by bow and heat, whose edges seal, so that the vacuum acts: where
+/// the vacuum does not bring the middle of the plate down, what is left of its height.
 /// Refused when the edge lift of the bow exceeds the clearance less 0.5 mm. The sum of all three under own weight bounds what the run can add; the shrinkage behind it is measured by nobody,
 /// so where that bound is over the limit nothing is refused, but someone must see that the edges lie flat before the run is let go. Own rule, on the safe side.
 /// </remarks>
@@ -36,12 +37,12 @@ public static class SheetHeights
     {
         Bent bent = Bent.Of(press, stock, Bounds.Within(meanInkUm ?? inkUm, 0, 10_000), Bounds.Within(differenceK, 0, 1000));
         double inkMm = inkUm / 1000;
-        double highest = stock.ThicknessMm + stock.ThicknessToleranceMm + Math.Max(bent.ByWeight.LiftMm, bent.Dome.HumpMm) + inkMm;
+        double highest = stock.ThicknessMm + stock.ThicknessToleranceMm + Math.Max(bent.ByWeight.LiftMm, bent.DomeMm) + inkMm;
         return new(highest, bent.ByWeight.LiftMm, bent.Sucked.LiftMm, bent.Heated.LiftMm, inkMm, HeadHeightMm(highest),
             Refusals(press, stock, bent, highest), [.. Figures(press, stock, bent, differenceK, inkMm, highest)])
         {
             BoundMm = bent.All.LiftMm,
-            HumpMm = bent.Dome.HumpMm,
+            HumpMm = bent.DomeMm,
             ToBeSeen = [.. ToBeSeen(bent)],
         };
     }
@@ -80,10 +81,14 @@ public static class SheetHeights
         yield return new("edge lift with heat and shrinking ink, vacuum acting", bent.Heated.LiftMm, "mm",
             Invariant($"k + heat {stock.GrowthPpmPerK}·10⁻⁶/K × {differenceK:0.0} K / {stock.ThicknessMm} mm + ink {bent.InkPerM:0.0000}/m (shrinkage assumed, measured by nobody) = {bent.Heated.CurvaturePerM:0.0000}/m"), FigureSource.Derived);
         yield return new("edge lift with heat and shrinking ink, own weight alone", bent.All.LiftMm, "mm", "the same without the vacuum: the most it can be", FigureSource.Derived);
-        yield return new("hump of a dome, vacuum acting", bent.Dome.HumpMm, "mm",
-            Invariant($"9 D k²/(128 p): bow and heat so k {bent.DomePerM:0.0000}/m; its edges seal"), FigureSource.Derived);
+        if (bent.StiffnessNm > 0)
+            yield return new("pressure that brings the middle of a dome down", bent.DownPa, "Pa",
+                Invariant($"h D/(a b⁴), a plate on its four edges: h {bent.HighMm:0.0} mm by bow and heat, {stock.WidthMm:0} × {stock.LengthMm:0} mm; {bent.SuckedPa:0} Pa act"), FigureSource.Derived);
+        yield return new("hump of a dome, vacuum acting", bent.DomeMm, "mm", bent.LeftMm > bent.Dome.HumpMm
+            ? Invariant($"h {bent.HighMm:0.0} mm less what {bent.SuckedPa:0} Pa press down: the middle does not lie")
+            : Invariant($"9 D k²/(128 p): bow and heat so k {bent.DomePerM:0.0000}/m; its edges seal"), FigureSource.Derived);
         yield return new("highest point", highest, "mm",
-            Invariant($"thickness {stock.ThicknessMm} + tolerance {stock.ThicknessToleranceMm} + {(bent.Dome.HumpMm > bent.ByWeight.LiftMm ? "hump" : "edge lift")} {Math.Max(bent.ByWeight.LiftMm, bent.Dome.HumpMm):0.00} + ink {inkMm:0.000} mm"), FigureSource.OwnRule);
+            Invariant($"thickness {stock.ThicknessMm} + tolerance {stock.ThicknessToleranceMm} + {(bent.DomeMm > bent.ByWeight.LiftMm ? "hump" : "edge lift")} {Math.Max(bent.ByWeight.LiftMm, bent.DomeMm):0.00} + ink {inkMm:0.000} mm"), FigureSource.OwnRule);
         yield return new("head height over the belt", HeadHeightMm(highest), "mm",
             Invariant($"highest point {highest:0.00} + clearance {ClearanceMm} mm, rounded up to {SetStepMm} mm"), FigureSource.OwnRule);
     }
@@ -91,8 +96,13 @@ public static class SheetHeights
     /// <summary>A sheet under its three curvatures, held by own weight or by the vacuum too.</summary>
     private sealed record Bent(
         double StiffnessNm, double WeightPa, double SuckedPa, double DomePerM, double InkPerM,
-        PressedStrip ByWeight, PressedStrip Sucked, PressedStrip Heated, PressedStrip All, PressedDome Dome)
+        PressedStrip ByWeight, PressedStrip Sucked, PressedStrip Heated, PressedStrip All, PressedDome Dome, double HighMm, double DownPa)
     {
+        /// <summary>What is left of the dome's height where the vacuum does not bring its middle down, mm.</summary>
+        public double LeftMm => DownPa > SuckedPa ? HighMm * (1 - (SuckedPa / DownPa)) : 0;
+
+        public double DomeMm => Math.Max(Dome.HumpMm, LeftMm);
+
         public static Bent Of(PressDescription press, Stock stock, double meanInkUm, double differenceK)
         {
             double lengthMm = Math.Max(stock.WidthMm, stock.LengthMm);
@@ -102,9 +112,11 @@ public static class SheetHeights
             double bow = stiffness > 0 ? 8 * stock.BowMm / 1000 / Math.Pow(lengthMm / 1000, 2) : 0;
             double ink = stiffness > 0 ? InkShrinkage.CurvaturePerM(stock.YoungGpa, stock.ThicknessMm, meanInkUm) : 0;
             double heat = stiffness > 0 ? stock.GrowthPpmPerK * 1e-6 * differenceK / (stock.ThicknessMm / 1000) : 0;
+            double high = InkShrinkage.BowMm(bow + heat, lengthMm);
+            double down = stiffness > 0 ? SealedPlate.PressurePa(stiffness, stock.WidthMm, stock.LengthMm, high) : 0;
             PressedStrip Strip(double curvature, double pa) => PressedStrip.OfCurvature(stiffness, curvature, lengthMm, pa);
             return new(stiffness, weightPa, suckedPa, bow + heat, ink, Strip(bow, weightPa), Strip(bow, suckedPa),
-                Strip(bow + ink + heat, suckedPa), Strip(bow + ink + heat, weightPa), PressedDome.OfCurvature(stiffness, bow + heat, lengthMm, suckedPa));
+                Strip(bow + ink + heat, suckedPa), Strip(bow + ink + heat, weightPa), PressedDome.OfCurvature(stiffness, bow + heat, lengthMm, suckedPa), high, down);
         }
     }
 }
