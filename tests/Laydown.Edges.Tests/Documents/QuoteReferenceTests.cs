@@ -41,6 +41,16 @@ public sealed class QuoteReferenceTests : IDisposable
     }
 
     [Fact]
+    public void What_is_made_beyond_what_was_asked_for_is_told_under_its_line()
+    {
+        Quote sample = Sample(lit: false);
+        QuoteLine[] lines = [sample.Lines[0], sample.Lines[1] with { Made = 15 }, sample.Lines[2]];
+        string words = PdfTools.Text(PdfTools.Write(folder, "quote.pdf", documents.QuotePdf(sample with { Lines = lines })));
+        Assert.Contains("12 asked for, 15 made: 3 more come in addition.", words, StringComparison.Ordinal);
+        Assert.DoesNotContain("more come in addition", PdfTools.Text(PdfTools.Write(folder, "plain.pdf", documents.QuotePdf(sample))), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_lit_panel_carries_its_caution()
     {
         string words = PdfTools.Text(PdfTools.Write(folder, "quote.pdf", documents.QuotePdf(Sample(lit: true))));

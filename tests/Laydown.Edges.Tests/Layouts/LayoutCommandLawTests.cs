@@ -30,6 +30,8 @@ public sealed class LayoutCommandLawTests
         { "two rolls", JobBench.Job("""{ "id": "a", "quantity": 7, "widthMm": 300, "heightMm": 200 }, { "id": "b", "quantity": 5, "widthMm": 410, "heightMm": 90, "stockId": "mesh" }""",
             """{ "id": "film", "kind": "roll", "widthMm": 700, "heightMm": 30000, "pricePerMetre": 3 }, { "id": "mesh", "kind": "roll", "widthMm": 500, "heightMm": 30000, "pricePerMetre": 2 }""",
             "\"gapMm\": 5, \"process\": \"guillotine\", \"leadInMm\": 100, \"leadOutMm\": 50, \"rollsSideBySide\": 2, \"centreGapMm\": 30, \"acrossMm\": 1300, \"longestSectionMm\": 900") },
+        { "copies over", JobBench.Job($$"""{ "id": "star", "quantity": 5, "oversAllowed": 4, {{Star}} }""",
+            """{ "id": "s", "kind": "board", "widthMm": 500, "heightMm": 300, "price": 10, "edgeMarginMm": 5 }""") },
     };
 
     [Theory, MemberData(nameof(Jobs))]
@@ -49,6 +51,23 @@ public sealed class LayoutCommandLawTests
             Distances(XElement.Load(svg), gap);
         (int check, string said, _) = await bench.RunAsync(CancellationToken.None, "layout", "check", Path.Combine(folder, "layout.json"));
         Assert.True(check == ExitCodes.Done, said);
+    }
+
+    [Fact]
+    public async Task A_folder_as_make_writes_it_is_checked_by_the_layout_in_it_and_one_without_is_refused()
+    {
+        using JobBench bench = new();
+        string path = bench.Write("job.json", Jobs().Select(r => r.Data.Item2).ElementAt(0));
+        await bench.RunAsync(CancellationToken.None, "layout", "make", path, "--iterations", "20", "--workers", "1");
+        string folder = Path.Combine(bench.Folder, "job-layout");
+        (int code, string said, _) = await bench.RunAsync(CancellationToken.None, "layout", "check", folder);
+        Assert.Equal(ExitCodes.Done, code);
+        Assert.StartsWith("layout.json keeps its rules: ", said, StringComparison.Ordinal);
+        Assert.Equal(said, (await bench.RunAsync(CancellationToken.None, "layout", "check", Path.Combine(folder, "layout.json"))).Out);
+
+        (int bare, _, string error) = await bench.RunAsync(CancellationToken.None, "layout", "check", bench.Folder);
+        Assert.Equal(ExitCodes.Refused, bare);
+        Assert.Contains("layout.json, file: found nothing that can be opened", error, StringComparison.Ordinal);
     }
 
     [Fact]

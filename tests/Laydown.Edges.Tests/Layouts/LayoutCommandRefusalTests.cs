@@ -26,6 +26,12 @@ public sealed class LayoutCommandRefusalTests
         { JobBench.Job("""{ "id": "a", "quantity": 1, "contour": { "outerMm": [0, 0, 90, 0, 90, 90], "holesMm": [[80, 10, 99, 10, 99, 20]] } }""", Board), "holesMm/0: found a hole that crosses" },
         { JobBench.Job(Square, Board.Replace("\"heightMm\": 700", "\"heightMm\": 700, \"edgeMarginMm\": 400")), "/stocks/0/edgeMarginMm" },
         { JobBench.Job("""{ "id": "a", "quantity": 1, "contour": { "path": "M0 0h9v9z" } }""", Board, "\"process\": \"guillotine\""), "guillotine with contours" },
+        { JobBench.Job(Square.Replace("\"quantity\": 1", "\"quantity\": 1, \"oversAllowed\": -1"), Board), "/pieces/0/oversAllowed: found -1; wanted" },
+        { JobBench.Job(Square.Replace("\"quantity\": 1", "\"quantity\": 1, \"oversAllowed\": 2.5"), Board), "/pieces/0/oversAllowed: found 2.5; wanted" },
+        { JobBench.Job(Square.Replace("\"quantity\": 1", "\"quantity\": 1, \"oversAllowed\": 200001"), Board), "/pieces/0/oversAllowed: found 200001; wanted" },
+        { JobBench.Job("""{ "id": "a", "quantity": 1, "contour": { "path": "M0 0h9v9z" } }""", Board, "\"oneLayout\": true"), "/rules/oneLayout: found one layout for contours or rolls; wanted rectangles on boards." },
+        { JobBench.Job(Square, Board.Replace("\"board\"", "\"roll\""), "\"oneLayout\": true"), "/rules/oneLayout: found one layout for contours or rolls; wanted rectangles on boards." },
+        { JobBench.Job(Square, Board, "\"oneLayout\": \"yes\""), "/rules/oneLayout: found" },
         { "{ \"schema\": \"laydown/order\" }", "/schema" },
         { "not json", "no JSON at line 1" },
     };

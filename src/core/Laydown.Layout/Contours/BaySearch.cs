@@ -7,7 +7,9 @@ namespace Laydown.Layout.Contours;
 /// <remarks>[Gardeyn2025]; here all workers race at the same length, exchange after fixed counts of sweeps, and the step of pushing adapts.</remarks>
 internal sealed class BaySearch
 {
-    private const int SweepsOfRound = 8;
+    /// <summary>Sweeps of each worker that make a round.</summary>
+    internal const int SweepsOfRound = 8;
+
     private const float LeastStep = 0.001f, LeastSqueeze = 0.00004f;
 
     private readonly CancellationToken stop;

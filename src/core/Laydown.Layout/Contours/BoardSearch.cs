@@ -14,6 +14,9 @@ internal sealed class BoardSearch
     private const double MostFill = 0.9999;
     private const int NodesOfRound = 80;
 
+    /// <summary>One of so many rounds is kept for shortening the last board, however long the search for fewer boards goes on.</summary>
+    private const int KeptShare = 3;
+
     private readonly ContourJob job;
     private readonly SearchRules rules;
     private readonly Action<ContourResult>? better;
@@ -22,6 +25,7 @@ internal sealed class BoardSearch
     private readonly List<int> items = [];
     private readonly List<int> unplaced = [];
     private List<FilledBoard> best = [];
+    private readonly long kept;
     private long roundsLeft;
 
     internal BoardSearch(ContourJob job, SearchRules rules, Action<ContourResult>? better, CancellationToken stop)
@@ -29,6 +33,7 @@ internal sealed class BoardSearch
         (this.job, this.rules, this.better, this.stop) = (job, rules, better, stop);
         chances = [.. Enumerable.Range(0, rules.Workers).Select(w => new Chance((rules.Seed * 1000L) + w))];
         roundsLeft = BaySearch.Rounds(rules);
+        kept = roundsLeft == long.MaxValue ? 0 : roundsLeft / KeptShare;
     }
 
     /// <summary>The cheapest layout found.</summary>
@@ -40,7 +45,7 @@ internal sealed class BoardSearch
         long rounds = 50;
         while (best.Count > 0 && roundsLeft > 0 && !stop.IsCancellationRequested)
         {
-            if (Cheaper())
+            if (roundsLeft > kept && Cheaper())
                 continue;
             if (tiles is not null && best.Count > tiles.Boards && tiles.Search(rounds * NodesOfRound, stop) is { } full)
                 return full;
@@ -63,7 +68,7 @@ internal sealed class BoardSearch
             double least = double.MaxValue;
             for (int k = 0; k < job.Kinds.Count; k++)
             {
-                FilledBoard? next = left[k] > 0 ? Fill(job.Kinds[k], open) : null;
+                FilledBoard? next = left[k] > 0 ? FirstFill.Of(job, job.Kinds[k], open, chances[0], stop) : null;
                 double price = next is null ? double.MaxValue : PriceOfArea(next);
                 if (price < least)
                     (chosen, filled, least) = (k, next, price);
@@ -83,26 +88,6 @@ internal sealed class BoardSearch
 
     private double PriceOfArea(FilledBoard board) => (board.Kind.Stock.Cost + (1e-9 * board.Kind.UsableArea)) / job.DrawnArea(board.Items.Select(p => p.Item));
 
-    private FilledBoard? Fill(BoardKind kind, List<int> open)
-    {
-        Field field = BoardFields.Of(job, open, [kind], 1)[0];
-        Placer placer = new(field, chances[0]);
-        for (int i = 0; i < open.Count; i++)
-            field.Lift(i);
-        int tries = Math.Clamp(60_000 / open.Count, 20, 600);
-        List<(int, Pose)> placed = [];
-        for (int i = 0; i < open.Count && !stop.IsCancellationRequested; i++)
-        {
-            if (placer.Fits(i) && placer.Leftmost(i, 0, tries) is { } pose)
-            {
-                field.Put(i, pose);
-                placed.Add((open[i], pose));
-            }
-        }
-
-        return placed.Count > 0 ? new(kind, placed) : null;
-    }
-
     /// <summary>Tries every choice of boards that is one change cheaper, the roomiest first.</summary>
     private bool Cheaper()
     {
@@ -117,7 +102,7 @@ internal sealed class BoardSearch
                     poses[items.BinarySearch(item)] = pose with { Bay = b };
             }
 
-            (bool solved, long used) = search.Solve(poses, roundsLeft);
+            (bool solved, long used) = search.Solve(poses, roundsLeft - kept);
             roundsLeft -= used;
             if (solved)
             {
@@ -125,7 +110,7 @@ internal sealed class BoardSearch
                 return true;
             }
 
-            if (stop.IsCancellationRequested || roundsLeft <= 0)
+            if (stop.IsCancellationRequested || roundsLeft <= kept)
                 return false;
         }
 

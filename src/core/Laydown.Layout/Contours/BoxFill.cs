@@ -4,59 +4,90 @@ using Laydown.Measures;
 namespace Laydown.Layout.Contours;
 
 /// <summary>Places the upright rectangles around pieces in columns from the left, bottom up: a first answer that needs no search.</summary>
-internal static class BoxFill
+internal sealed class BoxFill
 {
-    /// <summary>Whether all boards are upright rectangles without keep-outs; a strip always is.</summary>
-    internal static bool Takes(ContourProblem problem) => problem.Stocks.All(s => s.KeepOuts is null or [] && BoardKind.IsRectangle(s.Area));
+    private readonly ContourProblem problem;
+    private readonly int[] order, left;
+    private readonly RectMm[] boxes;
+    private readonly Dictionary<string, int> indices;
 
-    internal static ContourResult Fill(ContourProblem problem)
+    private BoxFill(ContourProblem problem)
     {
-        List<(ContourPiece Piece, int Copy)> open =
-            [.. problem.Pieces.SelectMany(p => Enumerable.Range(1, p.Copies).Select(c => (p, c))).OrderByDescending(c => Box(c.p).WidthMm)];
-        List<ContourSheet> sheets = [];
-        double cost = 0, area = 0, length = 0;
-        IEnumerable<(string? Id, RectMm Room, double Cost)> rooms = problem.Strip is { } strip
-            ? [((string?)null, new RectMm(strip.EdgeMarginMm, strip.EdgeMarginMm, 1e12, strip.WidthMm - (2 * strip.EdgeMarginMm)), 0.0)]
-            : problem.Stocks.SelectMany(s => Enumerable.Repeat(((string?)s.Id, Inside(s), s.Cost), s.Copies ?? open.Count));
-        foreach ((string? id, RectMm room, double price) in rooms)
-        {
-            List<ContourSpot> spots = FillOne(open, room, problem.GapMm, ref length);
-            if (spots.Count == 0)
-                continue;
-            sheets.Add(new(id, spots));
-            cost += price;
-            area += room.WidthMm * room.HeightMm;
-        }
-
-        double placed = problem.Pieces.Sum(p => p.Copies * p.Area.AreaMm2) - open.Sum(o => o.Piece.Area.AreaMm2);
-        double used = problem.Strip is null ? area : problem.Strip.WidthMm * length;
-        return new(sheets, length, cost, used > 0 ? placed / used : 0, Left(open));
+        this.problem = problem;
+        boxes = [.. problem.Pieces.Select(p => PieceBox.At(p, p.Angles.Degrees[0]))];
+        left = [.. problem.Pieces.Select(p => p.Copies)];
+        indices = problem.Pieces.Select((p, i) => (p.Id, i)).ToDictionary(p => p.Id, p => p.i, StringComparer.Ordinal);
+        order = [.. Enumerable.Range(0, boxes.Length).OrderByDescending(i => boxes[i].WidthMm)];
     }
 
-    private static List<ContourSpot> FillOne(List<(ContourPiece Piece, int Copy)> open, RectMm room, double gap, ref double length)
+    /// <summary>Whether all boards are upright rectangles without keep-outs; a strip always is.</summary>
+    internal static bool Takes(ContourProblem problem) => problem.Stocks.All(Takes);
+
+    /// <summary>Whether a board is an upright rectangle without keep-outs.</summary>
+    internal static bool Takes(ContourStock stock) => stock.KeepOuts is null or [] && BoardKind.IsRectangle(stock.Area);
+
+    internal static ContourResult Fill(ContourProblem problem) => new BoxFill(problem).Filled();
+
+    /// <summary>What one board takes of as many copies as there are; empty where nothing fits.</summary>
+    internal static IReadOnlyList<ContourSpot> One(ContourProblem problem, ContourStock stock) => new BoxFill(problem).FillOne(Inside(stock), out _);
+
+    private ContourResult Filled()
+    {
+        List<ContourSheet> sheets = [];
+        double cost = 0, area = 0, length = 0;
+        int all = Math.Max(1, left.Sum());
+        IEnumerable<(string? Id, RectMm Room, double Cost, int Boards)> rooms = problem.Strip is { } strip
+            ? [((string?)null, new RectMm(strip.EdgeMarginMm, strip.EdgeMarginMm, 1e12, strip.WidthMm - (2 * strip.EdgeMarginMm)), 0.0, 1)]
+            : problem.Stocks.Select(s => ((string?)s.Id, Inside(s), s.Cost, s.Copies ?? all));
+        foreach ((string? id, RectMm room, double price, int boards) in rooms)
+        {
+            for (int board = 0; board < boards;)
+            {
+                IReadOnlyList<ContourSpot> spots = FillOne(room, out double used);
+                if (spots.Count == 0)
+                    break;
+
+                // A board that takes no last copy of any piece comes again the same.
+                int times = Math.Min(boards - board, 1 + spots.GroupBy(s => s.PieceId, StringComparer.Ordinal).Min(g => left[indices[g.Key]] / g.Count()));
+                sheets.Add(new(id, spots));
+                for (int again = 1; again < times; again++)
+                    sheets.Add(new(id, [.. spots.Select(s => s with { Copy = Next(indices[s.PieceId]) })]));
+                (board, cost, area, length) = (board + times, cost + (times * price), area + (times * room.WidthMm * room.HeightMm), Math.Max(length, used));
+            }
+        }
+
+        double placed = problem.Pieces.Select((p, i) => (p.Copies - left[i]) * p.Area.AreaMm2).Sum();
+        double within = problem.Strip is null ? area : problem.Strip.WidthMm * length;
+        return new(sheets, length, cost, within > 0 ? placed / within : 0, Unplaced());
+    }
+
+    private List<ContourSpot> FillOne(RectMm room, out double length)
     {
         List<ContourSpot> spots = [];
-        double x = room.XMm, y = room.YMm, column = 0;
-        for (int i = 0; i < open.Count;)
+        double x = room.XMm, y = room.YMm, column = 0, gap = problem.GapMm;
+        length = 0;
+        foreach (int piece in order)
         {
-            RectMm box = Box(open[i].Piece);
-            if (y + box.HeightMm > room.TopMm && y > room.YMm)
-                (x, y, column) = (x + column + gap, room.YMm, 0);
-            if (y + box.HeightMm > room.TopMm || x + box.WidthMm > room.RightMm)
+            RectMm box = boxes[piece];
+            while (left[piece] > 0)
             {
-                i++;
-                continue;
-            }
+                if (y + box.HeightMm > room.TopMm && y > room.YMm)
+                    (x, y, column) = (x + column + gap, room.YMm, 0);
+                if (y + box.HeightMm > room.TopMm || x + box.WidthMm > room.RightMm)
+                    break;
 
-            spots.Add(new(open[i].Piece.Id, open[i].Copy, x - box.XMm, y - box.YMm, open[i].Piece.Angles.Degrees[0]));
-            column = Math.Max(column, box.WidthMm);
-            length = Math.Max(length, x + box.WidthMm + room.XMm);
-            y += box.HeightMm + gap;
-            open.RemoveAt(i);
+                spots.Add(new(problem.Pieces[piece].Id, Next(piece), x - box.XMm, y - box.YMm, problem.Pieces[piece].Angles.Degrees[0]));
+                column = Math.Max(column, box.WidthMm);
+                length = Math.Max(length, x + box.WidthMm + room.XMm);
+                y += box.HeightMm + gap;
+            }
         }
 
         return spots;
     }
+
+    // The number of a copy that is placed now.
+    private int Next(int piece) => problem.Pieces[piece].Copies - left[piece]-- + 1;
 
     private static RectMm Inside(ContourStock stock)
     {
@@ -65,17 +96,9 @@ internal static class BoxFill
         return new(box.XMm + margin, box.YMm + margin, box.WidthMm - (2 * margin), box.HeightMm - (2 * margin));
     }
 
-    private static RectMm Box(ContourPiece piece)
-    {
-        (double sin, double cos) = Math.SinCos(piece.Angles.Degrees[0] * Math.PI / 180);
-        PointMm[] turned = [.. piece.Area.OuterRings().SelectMany(r => r.Points).Select(p => new PointMm((cos * p.XMm) - (sin * p.YMm), (sin * p.XMm) + (cos * p.YMm)))];
-        double left = turned.Min(p => p.XMm), bottom = turned.Min(p => p.YMm);
-        return new(left, bottom, turned.Max(p => p.XMm) - left, turned.Max(p => p.YMm) - bottom);
-    }
-
-    private static IReadOnlyList<UnplacedPiece> Left(List<(ContourPiece Piece, int Copy)> open) =>
+    private IReadOnlyList<UnplacedPiece> Unplaced() =>
     [
-        .. open.GroupBy(o => o.Piece).Select(g => new UnplacedPiece(
-            g.Key.Id, g.Count(), Invariant($"{g.Key.Area.Bounds.WidthMm:0.##} × {g.Key.Area.Bounds.HeightMm:0.##} mm"), ContourJob.WantedRoom)),
+        .. problem.Pieces.Select((p, i) => (Piece: p, Left: left[i])).Where(p => p.Left > 0).Select(p => new UnplacedPiece(
+            p.Piece.Id, p.Left, Invariant($"{p.Piece.Area.Bounds.WidthMm:0.##} × {p.Piece.Area.Bounds.HeightMm:0.##} mm"), ContourJob.WantedRoom)),
     ];
 }

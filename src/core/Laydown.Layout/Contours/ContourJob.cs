@@ -10,6 +10,7 @@ internal sealed class ContourJob
 
     private readonly List<int> itemPiece = [];
     private readonly List<int> itemCopy = [];
+    private readonly Dictionary<string, int> indices;
 
     internal ContourJob(ContourProblem problem)
     {
@@ -26,6 +27,7 @@ internal sealed class ContourJob
         }
 
         Tables = new(all);
+        indices = problem.Pieces.Select((p, i) => (p.Id, i)).ToDictionary(p => p.Id, p => p.i, StringComparer.Ordinal);
         for (int p = 0; p < Forms.Count; p++)
         {
             for (int copy = 1; copy <= problem.Pieces[p].Copies; copy++)
@@ -58,6 +60,9 @@ internal sealed class ContourJob
     internal PointMm[][] Corners { get; }
 
     internal int PieceOf(int item) => itemPiece[item];
+
+    /// <summary>The number of a piece by its id.</summary>
+    internal int IndexOf(string pieceId) => indices[pieceId];
 
     /// <summary>The spot of an item for a shift of its drawn shape.</summary>
     internal ContourSpot SpotAt(int item, int angle, double x, double y) =>

@@ -5,11 +5,15 @@ namespace Laydown.Layout.Contours;
 /// <summary>Lays shapes out by their contours, on a strip or on boards and offcuts of any shape.</summary>
 /// <remarks>
 /// Whole at once as columns of boxes, then better while one looks: forms that overlap are moved apart while the room shrinks
-/// [Gardeyn2025], [Voudouris1999]. Over 3000 copies only the columns of boxes are given.
+/// [Gardeyn2025], [Voudouris1999]. Over 3000 copies one board, or a stretch of strip, is filled and comes again and again; only the rest is searched.
 /// </remarks>
 public static class ContourLayout
 {
-    private const int MostSearched = 3000;
+    /// <summary>Copies up to which all of them are searched at once.</summary>
+    internal const int MostSearched = 3000;
+
+    /// <summary>Copies, and copies of each piece, above which boards that come again and again are tried first, and the most iterations for them.</summary>
+    private const int FewCopies = 300, AlikeCopies = 20, MostOfRepeated = 2000;
 
     /// <summary>The best layout found.</summary>
     /// <param name="problem">Pieces, gap, and a strip or boards.</param>
@@ -26,9 +30,33 @@ public static class ContourLayout
         BestKept kept = new(better);
         if (BoxFill.Takes(settled))
             kept.Offer(BoxFill.Fill(settled));
-        if (!BoxFill.Takes(settled) || (settled.Pieces.Sum(p => (long)p.Copies) <= MostSearched && !stop.IsCancellationRequested))
+        long copies = settled.Pieces.Sum(p => (long)p.Copies);
+        if (copies > MostSearched)
+        {
+            Repeated(settled, rules, kept, stop);
+            return kept.Best!;
+        }
+
+        // Some hundreds of few pieces: boards that come again and again are a good beginning, and all there is at once.
+        bool alike = settled.Strip is null && copies > FewCopies && copies > AlikeCopies * settled.Pieces.Count;
+        if (alike)
+            Repeated(settled, rules with { Iterations = Math.Min(MostOfRepeated, rules.Iterations / 2) }, kept, stop);
+        if (kept.Best is null || (!stop.IsCancellationRequested && !(alike && rules.Iterations == 0)))
             kept.Offer(Searched(settled, rules, kept.Offer, stop));
         return kept.Best!;
+    }
+
+    // At once as it comes, then with boards filled better.
+    private static void Repeated(ContourProblem problem, SearchRules rules, BestKept kept, CancellationToken stop)
+    {
+        RepeatedBoards? boards = problem.Strip is null ? new(problem, MostSearched, stop) : null;
+        foreach (long iterations in new[] { 0, rules.Iterations }.Distinct())
+        {
+            if (kept.Best is not null && stop.IsCancellationRequested)
+                return;
+            SearchRules now = rules with { Iterations = iterations };
+            kept.Offer(boards?.Best(now) ?? RepeatedStrip.Solve(problem, now, stop));
+        }
     }
 
     internal static ContourResult Searched(ContourProblem problem, SearchRules rules, Action<ContourResult>? better, CancellationToken stop)

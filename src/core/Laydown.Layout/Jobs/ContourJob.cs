@@ -21,11 +21,20 @@ internal static class ContourJob
         double turn = job.Stocks[0].Kind == JobStockKind.Roll ? 90 : 0;
         ContourPiece[] pieces = [.. job.Pieces.Select(p => new ContourPiece(p.Id, writer.Shapes.Piece(p.Id), p.Quantity, AnglesOf(p, turn), p.Direction))];
         if (job.Stocks[0].Kind == JobStockKind.Board)
-            return Written(writer, job.Stocks[0], ContourLayout.Solve(ContourProblem.On([.. job.Stocks.Select(s => StockOf(writer, s))], job.Rules.ApartMm, pieces), rules, told, stop));
+        {
+            ContourProblem boards = ContourProblem.On([.. job.Stocks.Select(s => StockOf(writer, s))], job.Rules.ApartMm, pieces);
+            return Written(writer, job.Stocks[0], Ended(boards, ContourLayout.Solve(boards, rules, told, stop), job, rules));
+        }
 
         // Every roll shortly, then the best of them for as long as there is.
-        JobLayout OnRoll(JobStock roll, SearchRules work, Action<JobLayout>? tell) => Written(writer, roll, ContourLayout.Solve(
-            ContourProblem.On(new ContourStrip(roll.WidthMm, roll.EdgeMarginMm), job.Rules.ApartMm, pieces), work, tell is null ? null : r => tell(Written(writer, roll, r)), stop));
+        JobLayout OnRoll(JobStock roll, SearchRules work, Action<JobLayout>? tell)
+        {
+            ContourProblem strip = ContourProblem.On(new ContourStrip(roll.WidthMm, roll.EdgeMarginMm), job.Rules.ApartMm, pieces);
+            ContourResult result = ContourLayout.Solve(strip, work, tell is null ? null : r => tell(Written(writer, roll, r)), stop);
+            double length = result.LengthMm - (2 * roll.EdgeMarginMm) + job.Rules.LeadInMm + job.Rules.LeadOutMm;
+            return Written(writer, roll, length <= roll.HeightMm ? ContourOvers.Filled(strip, result, MostOver(job)) : result);
+        }
+
         if (job.Stocks.Count == 1)
             return OnRoll(job.Stocks[0], rules, better);
         (JobStock Roll, JobLayout Layout) first = job.Stocks.Select(s => (s, OnRoll(s, rules with { Iterations = Math.Min(rules.Iterations, FirstLook) }, null))).MinBy(l => Rank(l.Item2));
@@ -45,6 +54,12 @@ internal static class ContourJob
         return best;
     }
 
+    // The last board is pushed together, then filled with what may be made more.
+    private static ContourResult Ended(ContourProblem problem, ContourResult result, LayoutJob job, SearchRules rules) => ContourOvers.Filled(
+        problem, LastBoard.Pushed(problem, result, job.Rules.OffcutLeastSideMm, rules), MostOver(job));
+
+    private static Dictionary<string, int> MostOver(LayoutJob job) => job.Pieces.ToDictionary(p => p.Id, p => p.OversAllowed, StringComparer.Ordinal);
+
     private static (long, double, double) Rank(JobLayout layout) =>
         (layout.Unplaced.Sum(u => (long)u.Copies), layout.Cost, layout.Sheets.Sum(s => s.Size.AreaM2));
 
@@ -55,13 +70,8 @@ internal static class ContourJob
         stock.Id, writer.Shapes.Stock(stock.Id), stock.Copies, stock.Price, stock.EdgeMarginMm, [.. (stock.KeepOutsMm ?? []).Select(k => Shape.Of(k))]);
 
     private static JobLayout Written(JobWriter writer, JobStock roll, ContourResult result) => roll.Kind == JobStockKind.Board
-        ? writer.Whole([.. Merged(result).Select(s => OnBoard(writer, s.Sheet, s.Repeats))], result.Unplaced)
+        ? writer.Whole([.. SameSheets.Merged(result.Sheets).Select(s => OnBoard(writer, s.Sheet, s.Repeats))], result.Unplaced)
         : OnRoll(writer, roll, result);
-
-    private static IEnumerable<(ContourSheet Sheet, int Repeats)> Merged(ContourResult result) => result.Sheets
-        .GroupBy(s => s.StockId + ":" + string.Join(';', s.Spots.OrderBy(p => p.XMm).ThenBy(p => p.YMm)
-            .Select(p => Invariant($"{p.PieceId},{p.XMm:R},{p.YMm:R},{p.AngleDegrees:R}"))), StringComparer.Ordinal)
-        .Select(g => (g.First(), g.Count()));
 
     private static JobSheet OnBoard(JobWriter writer, ContourSheet sheet, int repeats)
     {

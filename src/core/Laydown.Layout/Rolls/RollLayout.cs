@@ -31,7 +31,8 @@ public static class RollLayout
         RollChecks.Demand([stock], terms);
         long copies = Math.Max(1, pieces.Sum(p => (long)p.Quantity));
         long fillings = rules.Process is CutProcess.Guillotine ? rules.Iterations : Math.Min(100L * rules.Iterations, rules.Iterations * WorkOfAnOrder / copies);
-        RollPlan plan = new RollCandidate(pieces, [stock], terms).Solve(new(rules.Seed, fillings), null, cancellation);
+        RollPlan Laid(IReadOnlyList<Piece> wanted, long work) => new RollCandidate(wanted, [stock], terms).Solve(new(rules.Seed, work), null, cancellation);
+        RollPlan plan = RollOvers.Filled(pieces, Laid(pieces, fillings), more => Laid(more, Math.Min(fillings, RollOvers.Look)), cancellation);
         cancellation.ThrowIfCancellationRequested();
         return new([.. plan.Strips.Select(s => s.Layout)], plan.Unplaced);
     }
@@ -45,7 +46,8 @@ public static class RollLayout
     /// <param name="stop">Ends the search; the best so far is returned.</param>
     /// <returns>
     /// The plan that leaves the fewest pieces without a place, then costs least, then advances least. Two rolls advance together, so both
-    /// are used up to the longer one's end. A piece lies on either roll. Pieces that fit none come back as unplaced.
+    /// are used up to the longer one's end. A piece lies on either roll. Pieces that fit none come back as unplaced. Where pieces allow more
+    /// copies than wanted, as many are laid out as cost nothing.
     /// </returns>
     /// <exception cref="ArgumentException">
     /// No roll, an id twice, a size not over 0, a quantity under 1, margins that leave nothing of a roll, a longest section under the least, or
@@ -79,7 +81,14 @@ public static class RollLayout
         int chosen = Enumerable.Range(0, first.Length).MinBy(i => Rank(first[i]));
         if (rules.Iterations > FirstFillings && !stop.IsCancellationRequested)
             Keep(candidates[chosen].Solve(rules, Keep, stop));
-        return best!;
+
+        // A stop ends the search, not the look at what may be made more: that is then short.
+        RollPlan More(IReadOnlyList<Piece> more) => new RollCandidate(more, choices[chosen], terms)
+            .Solve(rules with { Iterations = stop.IsCancellationRequested ? 0 : Math.Min(rules.Iterations, RollOvers.Look) }, null, CancellationToken.None);
+        RollPlan filled = RollOvers.Filled(pieces, best!, More, CancellationToken.None);
+        if (filled != best)
+            better?.Invoke(filled);
+        return filled;
     }
 
     private static (long Unplaced, double Cost, double Advance) Rank(RollPlan plan) =>

@@ -10,4 +10,8 @@ public sealed record RunItem(string ItemId, string OrderId, string Title, int Pi
 {
     /// <summary>How many were asked for; null in runs planned before this was kept. What is made beyond is given in addition.</summary>
     public int? Asked { get; init; }
+
+    /// <summary>How many are made, in words; with what was asked for where that is fewer, such as <c>23 pieces, 20 asked for</c>.</summary>
+    [System.Text.Json.Serialization.JsonIgnore]
+    public string PiecesInWords => Invariant($"{Pieces} {(Pieces == 1 ? "piece" : "pieces")}{(Asked is { } asked && asked < Pieces ? Invariant($", {asked} asked for") : "")}");
 }

@@ -85,7 +85,7 @@ internal sealed class QuotePdf
     {
         const float size = 9.4f;
         float wide = Pieces - Text - 44;
-        paper.Need((PdfPaper.Lines(line.Text, wide, PageFonts.Regular, size).Count * size * 1.38f) + 12);
+        paper.Need((PdfPaper.Lines(line.Text, wide, PageFonts.Regular, size).Count * size * 1.38f) + (line.Made is null ? 12 : 38));
         paper.Rule(paper.Y, 0.4f, color: PdfPaper.Faint);
         float y = paper.Y + 14;
         paper.Text(line.ItemId, PdfPaper.Left, y, PageFonts.Mono, 8.4f, PdfPaper.Ink);
@@ -95,6 +95,8 @@ internal sealed class QuotePdf
         paper.Text(Money(line.Price!.Value), PdfPaper.Right, y, PageFonts.Regular, size, PdfPaper.Ink, SKTextAlign.Right);
         paper.Y += 4.6f;
         paper.Paragraph(line.Text, Text, wide, size);
+        if (line.MadeInWords is { } made)
+            paper.Paragraph(made, Text, wide, 8.6f);
         paper.Y += 6;
     }
 

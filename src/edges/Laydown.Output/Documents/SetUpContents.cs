@@ -23,7 +23,7 @@ internal static class SetUpContents
             Invariant($"due {run.Due:yyyy-MM-dd} · layout {LayoutMark.Short(LayoutMark.Of(run.Sheets))}"), Figures(context), run.SetUp.Refusals, run.SetUp.Measure, context.Stock.Kind == StockKind.Roll ? 3 : 5,
             Belt(context), RunDrawings.Belt(context), Layers(run.Stack), run.Stack.Because, RunDrawings.Layers(context), RunDrawings.Sheets(context),
             Mode(context), [.. run.Inks.Select(i => Ink(context.Press, i))], run.SetUp.FirstPieceChecks,
-            [.. FinishWords.Of(context), .. run.Items.Select(i => new NamedValue(i.ItemId, Invariant($"{i.Title} · {i.Pieces} {(i.Pieces == 1 ? "piece" : "pieces")} · order {i.OrderId} · due {i.Due:yyyy-MM-dd}")))],
+            [.. FinishWords.Of(context), .. run.Items.Select(i => new NamedValue(i.ItemId, Invariant($"{i.Title} · {i.PiecesInWords} · order {i.OrderId} · due {i.Due:yyyy-MM-dd}")))],
             run.SetUp.Cautions, [.. run.SetUp.Figures, .. run.Time.Figures], Invented(context));
     }
 

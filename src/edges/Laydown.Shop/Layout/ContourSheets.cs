@@ -20,17 +20,22 @@ internal sealed class ContourSheets(double gapMm, bool mirrored)
     /// <param name="sheet">Size of a board, mm.</param>
     /// <param name="marginMm">What contours keep from its edges, mm.</param>
     /// <param name="offcutLeastSideMm">Shorter side a rest must have to be kept, mm.</param>
+    /// <param name="quick">Whether only the boards are counted: as it comes, with nothing searched. The searched layout takes no more.</param>
     /// <param name="cancellation">Ends the work.</param>
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
     internal LayoutResult OnBoards(
-        IReadOnlyList<Piece> pieces, IReadOnlyDictionary<string, Shape> contours, SizeMm sheet, double marginMm, double offcutLeastSideMm, CancellationToken cancellation)
+        IReadOnlyList<Piece> pieces, IReadOnlyDictionary<string, Shape> contours, SizeMm sheet, double marginMm, double offcutLeastSideMm, bool quick,
+        CancellationToken cancellation)
     {
         Dictionary<string, (Piece Piece, Shape Area)> lying = Lying(pieces, contours);
         ContourStock stock = new("board", Shape.Of(new RectMm(0, 0, sheet.WidthMm, sheet.HeightMm)), null, 1, marginMm);
-        ContourResult result = ContourLayout.Solve(ContourProblem.On([stock], gapMm, Wanted(lying)), Rules, null, cancellation);
+        ContourProblem problem = ContourProblem.On([stock], gapMm, Wanted(lying));
+        ContourResult result = ContourLayout.Solve(problem, quick ? Rules with { Iterations = 0 } : Rules, null, cancellation);
         cancellation.ThrowIfCancellationRequested();
+        if (!quick)
+            result = ContourOvers.Filled(problem, LastBoard.Pushed(problem, result, offcutLeastSideMm, Rules), MostOver(lying));
         return new(
-            Numbered([.. Merged(result.Sheets).Select(s => Written(s.Spots, s.Repeats, lying, sheet, marginMm, offcutLeastSideMm))]), result.Unplaced);
+            Numbered([.. SameSheets.Merged(result.Sheets).Select(s => Written(s.Sheet.Spots, s.Repeats, lying, sheet, marginMm, offcutLeastSideMm))]), result.Unplaced);
     }
 
     /// <summary>Pieces on one length of roll, as short as a short search finds; y runs along the roll, bare ends contained.</summary>
@@ -50,6 +55,8 @@ internal sealed class ContourSheets(double gapMm, bool mirrored)
         ContourProblem strip = ContourProblem.On(new ContourStrip(roll.WidthMm, marginMm), gapMm, [.. Wanted(lying).Select(AlongStrip)]);
         ContourResult result = ContourLayout.Solve(strip, Rules with { Iterations = Math.Min(iterations, Rules.Iterations) }, null, cancellation);
         cancellation.ThrowIfCancellationRequested();
+        if (iterations > 0 && result.LengthMm - (2 * marginMm) + (2 * leadMm) <= roll.HeightMm)
+            result = ContourOvers.Filled(strip, result, MostOver(lying));
 
         // The strip of the search runs along x, a roll along y: all is turned by a quarter and moved behind the lead-in.
         ContourSpot[] spots = [.. result.Sheets.SelectMany(s => s.Spots).Select(s => s with
@@ -67,6 +74,9 @@ internal sealed class ContourSheets(double gapMm, bool mirrored)
             : [Written(kept, 1, lying, new(roll.WidthMm, kept.Max(TopOf) + leadMm), marginMm, double.MaxValue)];
         return new(Numbered(sheets), [.. result.Unplaced, .. tooLong]);
     }
+
+    private static Dictionary<string, int> MostOver(Dictionary<string, (Piece Piece, Shape Area)> lying) =>
+        lying.ToDictionary(p => p.Key, p => p.Value.Piece.MostOver, StringComparer.Ordinal);
 
     private static ContourPiece AlongStrip(ContourPiece piece) =>
         piece.Angles.Equals(ContourAngles.HalfTurns) ? piece with { Angles = ContourAngles.Of([90, 270]) } : piece;
@@ -86,11 +96,6 @@ internal sealed class ContourSheets(double gapMm, bool mirrored)
         Outline Other(Outline ring) => Outline.Of([.. ring.Points.Select(p => new PointMm(widthMm - p.XMm, p.YMm))], closed: true);
         return Shape.Of(Other(area.OuterRings()[0]), [.. area.Holes().Select(Other)]);
     }
-
-    // Boards with the same pieces at the same places are one layout, printed several times.
-    private static IEnumerable<(IReadOnlyList<ContourSpot> Spots, int Repeats)> Merged(IReadOnlyList<ContourSheet> sheets) => sheets
-        .GroupBy(s => string.Join(';', s.Spots.OrderBy(p => p.YMm).ThenBy(p => p.XMm).Select(p => Invariant($"{p.PieceId},{p.XMm:R},{p.YMm:R},{p.AngleDegrees}"))), StringComparer.Ordinal)
-        .Select(g => (g.First().Spots, g.Count()));
 
     private static SheetLayout Written(
         IReadOnlyList<ContourSpot> spots, int repeats, Dictionary<string, (Piece Piece, Shape Area)> lying, SizeMm sheet, double marginMm, double leastSideMm)

@@ -35,7 +35,7 @@ internal static class SheetLayouts
             StockKind.Roll => Joined(run, (items, r, c) => new RollSheets(r, contours, tries).Of(items, c), RepeatedOnRoll, cancellation),
             StockKind.Blank => BlankSheets.Of(run),
             _ when contours.Count > 0 => new ContourSheets(GapMm, run.Stack.Layers[0].Mirrored).OnBoards(
-                [.. run.Items.Select(i => RunPieces.WholeOf(i.Ready.Item, run.Stock))], contours, SheetFrame(run), run.Press.EdgeMarginMm, OffcutLeastSideMm, cancellation),
+                [.. run.Items.Select(i => RunPieces.WholeOf(i.Ready.Item, run.Stock))], contours, SheetFrame(run), run.Press.EdgeMarginMm, OffcutLeastSideMm, quick: tries == 0, cancellation),
             _ => Joined(run, (items, r, c) => OnBoards(items, r, tries, c), RepeatedOnBoards, cancellation),
         };
         if (result.Sheets.Count == 0)

@@ -9,21 +9,24 @@ namespace Laydown.Shop.Layout;
 /// <summary>Chooses among the sizes a board is kept in: offcuts that take whole items at less cost come first, the rest goes to the size that costs least.</summary>
 /// <remarks>Each size gets a run of its own, because lays, zones and counts of the set-up belong to one size; the press's time to set up is weighed against the material saved.</remarks>
 /// <param name="stocks">What the shop keeps.</param>
-internal sealed class StockSizes(IReadOnlyList<Stock> stocks)
+/// <param name="contourOf">Contour of an item that is cut to one, by its id; null for none.</param>
+internal sealed class StockSizes(IReadOnlyList<Stock> stocks, Func<string, Shape?> contourOf)
 {
-    private static readonly Dictionary<string, Shape> NoContours = [];
+    private readonly Dictionary<string, Shape?> contours = new(StringComparer.Ordinal);
+
+    // Sheets that some items take of a size, asked for again and again; null where they do not fit.
+    private readonly Dictionary<string, int?> counted = new(StringComparer.Ordinal);
 
     // What earlier runs of this planning took, so that one offcut is not promised twice.
     private readonly Dictionary<string, int> taken = new(StringComparer.Ordinal);
 
-    /// <summary>The run itself where its pieces are cut to a contour, which are laid out as shapes, or where there is one size; else runs on several sizes that hold all its items between them.</summary>
+    /// <summary>The run itself where there is one size; else runs on several sizes that hold all its items between them.</summary>
     public IReadOnlyList<FormedRun> Split(FormedRun run, CancellationToken cancellation)
     {
         IReadOnlyList<Stock> sizes = [.. stocks
             .Where(s => string.Equals(s.OtherSizeOf, run.Stock.Id, StringComparison.Ordinal) && Left(s) > 0 && PressChooser.CannotTake(run.Press, s) is null)
             .OrderBy(s => s.Price.Units / (decimal)s.Size.AreaM2).ThenBy(s => s.Size.AreaM2).ThenBy(s => s.Id, StringComparer.Ordinal)];
-        bool toContour = run.Items.Any(i => i.Ready.Item.Finishing.Any(f => f.Kind is FinishingKind.CutContour));
-        if (run.Stock.Kind != StockKind.Board || sizes.Count == 0 || toContour)
+        if (run.Stock.Kind != StockKind.Board || sizes.Count == 0)
             return [run];
 
         List<FormedRun> runs = [];
@@ -94,20 +97,31 @@ internal sealed class StockSizes(IReadOnlyList<Stock> stocks)
     };
 
     /// <summary>Price of the sheets, or null where a piece finds no place or there are too few sheets.</summary>
-    private decimal? CostOf(FormedRun run, CancellationToken cancellation)
+    private decimal? CostOf(FormedRun run, CancellationToken cancellation) =>
+        SheetsOf(run, cancellation) is { } sheets && sheets <= Left(run.Stock) ? run.Stock.Price.Units * sheets : null;
+
+    // A quick look: the layout that is planned later takes no more.
+    private int? SheetsOf(FormedRun run, CancellationToken cancellation)
     {
-        Reading<LaidOut> laid = SheetLayouts.Of(run, NoContours, cancellation, tries: 0);
-        if (!laid.IsTaken || laid.Value.Unplaced.Count > 0)
-            return null;
-        int sheets = laid.Value.Sheets.Sum(s => s.Repeats);
-        return sheets <= Left(run.Stock) ? run.Stock.Price.Units * sheets : null;
+        string key = Invariant($"{run.Press.Id}|{run.Stock.Id}|{string.Join('|', run.Items.Select(i => i.Ready.Item.Id))}");
+        if (counted.TryGetValue(key, out int? known))
+            return known;
+        Dictionary<string, Shape> shapes = run.Items.Select(i => (i.Ready.Item.Id, Area: ContourOf(i.Ready.Item)))
+            .Where(c => c.Area is not null).ToDictionary(c => c.Id, c => c.Area!, StringComparer.Ordinal);
+        Reading<LaidOut> laid = SheetLayouts.Of(run, shapes, cancellation, tries: 0);
+        return counted[key] = laid.IsTaken && laid.Value.Unplaced.Count == 0 ? laid.Value.Sheets.Sum(s => s.Repeats) : null;
+    }
+
+    private Shape? ContourOf(Item item)
+    {
+        if (!contours.TryGetValue(item.Id, out Shape? area))
+            contours[item.Id] = area = contourOf(item.Id);
+        return area;
     }
 
     private FormedRun Take(FormedRun run, CancellationToken cancellation)
     {
-        Reading<LaidOut> laid = SheetLayouts.Of(run, NoContours, cancellation, tries: 0);
-        if (laid.IsTaken)
-            taken[run.Stock.Id] = taken.GetValueOrDefault(run.Stock.Id) + laid.Value.Sheets.Sum(s => s.Repeats);
+        taken[run.Stock.Id] = taken.GetValueOrDefault(run.Stock.Id) + (SheetsOf(run, cancellation) ?? 0);
         return run;
     }
 

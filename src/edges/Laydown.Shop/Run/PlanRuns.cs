@@ -61,7 +61,7 @@ public sealed class PlanRuns(Catalogue catalogue, IShopStore store, IInkMeasure 
         FormedRuns formed = RunFormer.Form([.. ready.Select(i => ReadyItems.Of(i.Item, i.OrderId, i.Artwork))], PressRooms.Of(catalogue));
         foreach (UnformedItem item in formed.Unformed)
             desk.Hold(item.Ready.Item.Id, item.Faults);
-        StockSizes sizes = new(catalogue.Stocks);
+        StockSizes sizes = new(catalogue.Stocks, id => ItemContours.Of(desk.Items[id]));
         RollWidths widths = new(catalogue.Stocks, id => ItemContours.Of(desk.Items[id]));
         foreach (FormedRun group in formed.Runs.SelectMany(ByGrain)
             .SelectMany(g => sizes.Split(g, cancellation)).SelectMany(g => BlankLanes.Split(g, cancellation)).Select(g => widths.Chosen(g, cancellation)))

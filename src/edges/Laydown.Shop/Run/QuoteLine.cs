@@ -10,4 +10,12 @@ namespace Laydown.Shop.Run;
 /// <param name="Note">Why it is not priced, or null.</param>
 /// <param name="Because">How the price came about, in one line; null where it is not priced.</param>
 /// <param name="Breaks">Prices at other quantities; null for none.</param>
-public sealed record QuoteLine(string ItemId, string Text, int Pieces, Money? Price, string? Note, string? Because = null, IReadOnlyList<QuoteBreak>? Breaks = null);
+public sealed record QuoteLine(string ItemId, string Text, int Pieces, Money? Price, string? Note, string? Because = null, IReadOnlyList<QuoteBreak>? Breaks = null)
+{
+    /// <summary>How many are made where that is more than asked for; they come in addition. Null where just as many are made, or nothing is planned.</summary>
+    public int? Made { get; init; }
+
+    /// <summary>What is made beyond what was asked for, in words; null for nothing.</summary>
+    [System.Text.Json.Serialization.JsonIgnore]
+    public string? MadeInWords => Made is { } made ? Invariant($"{Pieces} asked for, {made} made: {made - Pieces} more come in addition.") : null;
+}

@@ -44,7 +44,7 @@ internal static class QuoteCommand
         }
 
         answer.Table(["item", "what", "pieces", "price"], quote.Lines.Select(l => (IReadOnlyList<string>)
-            [l.ItemId, l.Text, Invariant($"{l.Pieces}"), l.Price?.ToString() ?? l.Note ?? ""]));
+            [l.ItemId, l.Text, l.Made is { } made ? Invariant($"{l.Pieces} ({made} made)") : Invariant($"{l.Pieces}"), l.Price?.ToString() ?? l.Note ?? ""]));
         foreach (QuoteLine line in quote.Lines.Where(l => l.Breaks is not null))
             answer.Table(["item", "pieces", "price", "each", "min", "because"], line.Breaks!.Select(b => (IReadOnlyList<string>)
                 [line.ItemId, Invariant($"{b.Pieces}"), b.Price?.ToString() ?? "–", b.Each?.ToString() ?? "–", Invariant($"{b.Minutes:0}"), b.Because]), named: true);

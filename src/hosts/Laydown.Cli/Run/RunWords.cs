@@ -26,7 +26,7 @@ internal static class RunWords
             answer.Line(Invariant($"  {reason}"));
         answer.Line(Invariant($"layers  {run.Stack.Key}"));
         answer.Table(["item", "title", "pieces", "due"], run.Items.Select(i => (IReadOnlyList<string>)
-            [i.ItemId, i.Title, Invariant($"{i.Pieces}"), Invariant($"{i.Due:yyyy-MM-dd}")]));
+            [i.ItemId, i.Title, i.Asked is { } asked && asked < i.Pieces ? Invariant($"{i.Pieces} ({asked} asked for)") : Invariant($"{i.Pieces}"), Invariant($"{i.Due:yyyy-MM-dd}")]));
         answer.Line(Invariant(
             $"time  set-up {run.Time.SetUpMinutes:0.0} + print {run.Time.PrintMinutes:0.0} + handling {run.Time.HandlingMinutes:0.0} = {run.Time.TotalMinutes:0.0} min"));
         answer.Table(["ink", "channels", "printed ml", "set-up ml"], run.Inks.Select(i => (IReadOnlyList<string>)
