@@ -79,7 +79,10 @@ public sealed record ShopServices(
     public required PressServices Press { get; init; }
 
     /// <summary>Puts runs onto presses and shifts.</summary>
-    public PlanWeek Week { get => week ?? new(new ShopFolder(Folder), Catalogue, Store, null, Clock); init => week = value; }
+    public PlanWeek Week { get => week ?? new(new ShopFolder(Folder), Catalogue, Store, null, Clock, TakePress); init => week = value; }
+
+    /// <summary>Takes another press for a run.</summary>
+    public TakePress TakePress => new(Catalogue, Store, PlanRuns, new(new ShopFolder(Folder), Store, MakeRun));
 
     /// <summary>Prices orders in other quantities and made in other ways; null where nothing can.</summary>
     public TryOrder? TryOrder { get; init; }

@@ -105,6 +105,17 @@ public sealed class SqliteShopStore : IShopStore
         cancellation);
 
     /// <inheritdoc/>
+    public Task ReplaceRunAsync(RunRecord run, IReadOnlyList<ItemRecord> items, CancellationToken cancellation) => WriteAsync(
+        async context =>
+        {
+            foreach (ItemRecord item in items)
+                await PutItemAsync(context, item, null, cancellation);
+            await PutRunAsync(context, run, cancellation);
+            await MoveItemsAsync(context, run.Run, ItemState.Planned, cancellation);
+        },
+        cancellation);
+
+    /// <inheritdoc/>
     public async Task<IReadOnlyList<OrderRecord>> OrdersAsync(CancellationToken cancellation)
     {
         // One transaction, so that orders and items are of the same moment; deferred, so that it keeps no writer out.

@@ -103,9 +103,11 @@ public static class Wiring
         looks.Sweep();
         PairPictures pairs = new(limits);
         LearnEstimates learn = new(log);
-        PlanWeek week = new(place, catalogue, store, log, clock);
         InkMeasure inks = new(renderer, looks, catalogue.OpticsOf);
         TryOrder trying = new(catalogue, store, inks, looks, learn);
+        PlanRuns plan = new(catalogue, store, inks, looks, learn);
+        MakeRun make = new(place, catalogue, store, files, board);
+        PlanWeek week = new(place, catalogue, store, log, clock, new(catalogue, store, plan, new(place, store, make), log));
         LayerServices layers = LayerServices.Of(looks, catalogue, store, new ItemPlaneFiles(renderer), pairs, new LookPictures(), new ColourFiles(), clock);
         return new(
             place.Root,
@@ -115,8 +117,8 @@ public static class Wiring
             documents,
             new TakeOrders(place, catalogue, new OrderReader(), store, clock),
             new CheckItems(place, catalogue, store, new ArtworkReader(limits), renderer),
-            new PlanRuns(catalogue, store, inks, looks, learn),
-            new MakeRun(place, catalogue, store, files, board),
+            plan,
+            make,
             new QuoteOrder(place, catalogue, store, documents, clock, trying),
             board,
             ColourServices.Of(place, catalogue, store, renderer, new ScreenPictures(), new ColourFiles(), new ChartFiles(scratch), clock),

@@ -32,6 +32,27 @@ public sealed class WeekPlannerLawTests
     }
 
     [Fact]
+    public void What_is_told_of_a_run_on_another_press_is_what_the_plan_then_makes()
+    {
+        WeekProblem problem = Problem(30);
+        WeekPlan plan = WeekPlanner.Solve(problem, new SearchRules(1, 2000), null, null, CancellationToken.None);
+        WeekPlace late = plan.Places.MaxBy(p => p.Late)!;
+        string to = late.PressId == "one" ? "two" : "one";
+        WeekRun there = problem.Runs.First(r => r.Id == late.RunId) with { Minutes = new Dictionary<string, int> { [to] = 5 } };
+        WeekRemedy told = WeekReasons.Elsewhere(problem, plan, there);
+
+        // The place it names, carried out by hand.
+        WeekProblem then = problem with { Runs = [.. problem.Runs.Select(r => r.Id == there.Id ? there : r)] };
+        List<string> row = [.. plan.Order[to]];
+        string? before = told.What.Contains(" before ", StringComparison.Ordinal) ? told.What.Split(" before ")[1].TrimEnd('.') : null;
+        row.Insert(before is null ? row.Count : row.IndexOf(before), there.Id);
+        WeekPlan made = WeekPlanner.Lay(then, new Dictionary<string, IReadOnlyList<string>> { [to] = row, [late.PressId] = [.. plan.Order[late.PressId].Where(r => r != there.Id)] });
+        Assert.Equal(made.Places.First(p => p.RunId == there.Id).Late, told.LateThen);
+        Assert.Equal(made.Places.Where(p => p.RunId != there.Id).Sum(p => p.Late) - plan.Places.Where(p => p.RunId != there.Id).Sum(p => p.Late), told.OthersLater);
+        Assert.Throws<ArgumentException>(() => WeekReasons.Elsewhere(problem, plan, problem.Runs[0]));
+    }
+
+    [Fact]
     public void Frozen_runs_stay_first_and_held_ones_on_their_press()
     {
         WeekProblem problem = Problem(30) with { Frozen = [new("r7", "one", 30)], Holds = [new("r9", "two", 600)], Orders = [["r3", "r4", "r5"]] };

@@ -57,6 +57,12 @@ internal sealed class MemoryStore : IShopStore
         return Task.CompletedTask;
     }
 
+    public async Task ReplaceRunAsync(RunRecord run, IReadOnlyList<ItemRecord> items, CancellationToken cancellation)
+    {
+        await SaveItemsAsync(items, cancellation);
+        await SaveRunsAsync([run], ItemState.Planned, cancellation);
+    }
+
     public Task<IReadOnlyList<OrderRecord>> OrdersAsync(CancellationToken cancellation) => Task.FromResult<IReadOnlyList<OrderRecord>>([.. orders.Values]);
 
     public Task<IReadOnlyList<RefusedOrder>> RefusedOrdersAsync(CancellationToken cancellation) => Task.FromResult<IReadOnlyList<RefusedOrder>>([.. refused.Values]);

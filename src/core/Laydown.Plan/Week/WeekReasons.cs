@@ -15,6 +15,25 @@ public static class WeekReasons
     /// <summary>Minutes in words, such as <c>2 h 05 min</c>.</summary>
     public static string Words(int minutes) => minutes < 60 ? Invariant($"{minutes} min") : Invariant($"{minutes / 60} h {minutes % 60:00} min");
 
+    /// <summary>A run as it would be on another press, for which it was planned anew: where it would stand best among the others as they stand.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="plan">A plan of it.</param>
+    /// <param name="there">The run on that press alone.</param>
+    /// <returns>Where, and what it makes of it and the others; money is not reckoned here.</returns>
+    /// <exception cref="ArgumentException">No such run in the problem, or more presses than one.</exception>
+    public static WeekRemedy Elsewhere(WeekProblem problem, WeekPlan plan, WeekRun there)
+    {
+        if (there.Minutes.Count != 1 || problem.Runs.All(r => r.Id != there.Id))
+            throw new ArgumentException(Invariant($"Run {there.Id}: found {there.Minutes.Count} presses; wanted a run of the problem, on one press."), nameof(there));
+        WeekProblem asked = problem with
+        {
+            Runs = [.. problem.Runs.Select(r => r.Id == there.Id ? there : r)],
+            Frozen = [.. problem.Frozen.Where(f => f.RunId != there.Id)],
+            Holds = [.. problem.Holds.Where(h => h.RunId != there.Id)],
+        };
+        return Moved(asked, plan, there, there.Minutes.Keys.Single()) ?? throw new ArgumentException(Invariant($"Run {there.Id}: no place keeps the locked orders."), nameof(there));
+    }
+
     private static WeekWhy Of(WeekProblem problem, WeekPlan plan, WeekPlace place)
     {
         WeekRun run = problem.Runs.First(r => r.Id == place.RunId);

@@ -121,6 +121,7 @@ internal static class SetUpContents
 
     private static List<string> Mode(RunContext context) =>
     [
+        .. context.Run.OnPress is { } taken ? [taken.ToString()] : Array.Empty<string>(),
         .. context.Run.Mode.Reasons,
         .. context.Run.Mode.Rejected.Select(r => Invariant($"Not {context.Press.FindMode(r.ModeId)?.Name ?? r.ModeId}: {r.Reason}")),
     ];

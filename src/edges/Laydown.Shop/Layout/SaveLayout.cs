@@ -49,7 +49,7 @@ public sealed class SaveLayout(OpenLayout open, RunRequests requests, ReplaceRun
         if (stops.Count > 0)
             return Reading.Refused<Laydown.Plan.Runs.Run>(stops);
         IReadOnlyList<SheetLayout> layouts = HandSheets.Layouts(HandSheets.Tidy(sheets), opened.Rules);
-        return requests.Of(opened, layouts, measured).Then(RunPlanner.Plan);
+        return requests.Of(opened, layouts, measured).Then(RunPlanner.Plan).Then(r => Reading.Of(r with { OnPress = opened.Record.Run.OnPress }));
     }
 
     private static InputFault? Refusal(RunRecord record, string mark) => record.State switch

@@ -24,6 +24,9 @@ public interface IShopStore
     /// </summary>
     Task SaveRunsAsync(IReadOnlyList<RunRecord> runs, ItemState itemsBecome, CancellationToken cancellation);
 
+    /// <summary>Puts a run in the place of the one of its id, and items as they are with it; the run's items are planned.</summary>
+    Task ReplaceRunAsync(RunRecord run, IReadOnlyList<ItemRecord> items, CancellationToken cancellation);
+
     /// <summary>All orders, by id.</summary>
     Task<IReadOnlyList<OrderRecord>> OrdersAsync(CancellationToken cancellation);
 

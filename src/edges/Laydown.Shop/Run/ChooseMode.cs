@@ -35,7 +35,7 @@ public sealed class ChooseMode(Catalogue catalogue, IShopStore store, PlanRuns p
         if (!context.IsTaken)
             return Reading.Refused<RunRecord>(context.Faults);
         Reading<IReadOnlyList<PlannedItem>> measured = await PlanRuns.MeasureAsync(plan.Measure, context.Value, cancellation);
-        Reading<Laydown.Plan.Runs.Run> run = measured.Then(m => RunPlanner.Plan(Request(record.Run, context.Value, m, overrule)));
+        Reading<Laydown.Plan.Runs.Run> run = measured.Then(m => RunPlanner.Plan(Request(record.Run, context.Value, m, overrule))).Then(r => Reading.Of(r with { OnPress = record.Run.OnPress }));
         if (!run.IsTaken)
             return Reading.Refused<RunRecord>(run.Faults);
         Reading<RunContext> after = RunContexts.Gather(run.Value, catalogue, items, plan.Looks);

@@ -54,11 +54,28 @@ public sealed class PlanRuns(Catalogue catalogue, IShopStore store, IInkMeasure 
         return new(desk.Runs, [.. desk.Items.Values.Where(i => i.State == ItemState.Stopped)], []);
     }
 
-    private async Task FillAsync(Desk desk, List<ItemRecord> ready, CancellationToken cancellation)
+    /// <summary>A run's items planned anew for one press alone, under the run's own id; nothing is saved.</summary>
+    /// <returns>The run with the layers of its items on that press, or why it cannot be one run there.</returns>
+    internal async Task<Reading<PlannedOnPress>> OnPressAsync(
+        string runId, IReadOnlyList<ItemRecord> items, Laydown.Press.Machines.PressDescription press, CancellationToken cancellation)
+    {
+        List<ItemRecord> ready = [.. items.Select(i => i with { State = ItemState.Ready, RunId = null, Faults = [] })];
+        Desk desk = new(ready.ToDictionary(i => i.Item.Id, StringComparer.Ordinal), new(runId, 0, exactly: true), []);
+        await FillAsync(desk, ready, cancellation, PressRooms.Of(catalogue) with { Presses = [press] });
+        IReadOnlyList<InputFault> faults = [.. desk.Items.Values.Where(i => i.State == ItemState.Stopped).SelectMany(i => i.Faults).Distinct()];
+        if (faults.Count > 0)
+            return Reading.Refused<PlannedOnPress>(faults);
+        return desk.Runs is [var one]
+            ? Reading.Of(new PlannedOnPress(one.Run, [.. desk.Items.Values]))
+            : Reading.Refused<PlannedOnPress>(new InputFault(
+                Invariant($"run {runId}"), null, "press", Invariant($"{press.Name}, where its items take {desk.Runs.Count} runs: modes or layers differ there"), "a press on which they stay one run"));
+    }
+
+    private async Task FillAsync(Desk desk, List<ItemRecord> ready, CancellationToken cancellation, PressRoom? room = null)
     {
         if (learn is not null && catalogue.Rates.Policy is { UseLearntTimes: true })
             desk.Learnt = await learn.MinutesAsync(cancellation);
-        FormedRuns formed = RunFormer.Form([.. ready.Select(i => ReadyItems.Of(i.Item, i.OrderId, i.Artwork))], PressRooms.Of(catalogue));
+        FormedRuns formed = RunFormer.Form([.. ready.Select(i => ReadyItems.Of(i.Item, i.OrderId, i.Artwork))], room ?? PressRooms.Of(catalogue));
         foreach (UnformedItem item in formed.Unformed)
             desk.Hold(item.Ready.Item.Id, item.Faults);
         StockSizes sizes = new(catalogue.Stocks, id => ItemContours.Of(desk.Items[id]));
@@ -209,10 +226,10 @@ public sealed class PlanRuns(Catalogue catalogue, IShopStore store, IInkMeasure 
         }
     }
 
-    private sealed class Numbers(string day, int last)
+    private sealed class Numbers(string day, int last, bool exactly = false)
     {
         private int number = last;
 
-        public string Next() => Invariant($"{day}{++number:00}");
+        public string Next() => exactly ? day : Invariant($"{day}{++number:00}");
     }
 }

@@ -1,4 +1,5 @@
 using Laydown.Measures;
+using Laydown.Press.Stacks;
 using Laydown.Shop.Orders;
 
 namespace Laydown.Shop.Run;
@@ -17,9 +18,10 @@ public sealed class ReplaceRun(ShopFolder folder, IShopStore store, MakeRun make
     /// <param name="hash">Content hash of its inputs.</param>
     /// <param name="filesGone">What the run says of its press files where it had some.</param>
     /// <param name="refusal">Looks once more at the run as it stands when nothing else can change it; null where it may be replaced.</param>
+    /// <param name="stacks">Layers of its items where they are others than before, by item; null for none.</param>
     /// <returns>The run as it is now, or why it was not replaced; then nothing was changed.</returns>
-    internal Task<Reading<RunRecord>> ReplaceAsync(Laydown.Plan.Runs.Run run, string hash, string filesGone, Func<RunRecord, InputFault?> refusal) =>
-        makeRun.WhileIdleAsync(run.Id, () => CommitAsync(run, hash, filesGone, refusal));
+    internal Task<Reading<RunRecord>> ReplaceAsync(Laydown.Plan.Runs.Run run, string hash, string filesGone, Func<RunRecord, InputFault?> refusal,
+        IReadOnlyDictionary<string, LayerStack>? stacks = null) => makeRun.WhileIdleAsync(run.Id, () => CommitAsync(run, hash, filesGone, refusal, stacks));
 
     /// <summary>Why a run cannot be replaced whatever comes in its place; null where it can.</summary>
     internal static InputFault? Closed(RunRecord record) => record.State switch
@@ -31,7 +33,7 @@ public sealed class ReplaceRun(ShopFolder folder, IShopStore store, MakeRun make
         _ => null,
     };
 
-    private async Task<Reading<RunRecord>> CommitAsync(Laydown.Plan.Runs.Run run, string hash, string filesGone, Func<RunRecord, InputFault?> refusal)
+    private async Task<Reading<RunRecord>> CommitAsync(Laydown.Plan.Runs.Run run, string hash, string filesGone, Func<RunRecord, InputFault?> refusal, IReadOnlyDictionary<string, LayerStack>? stacks)
     {
         RunRecord? now = await store.RunAsync(run.Id, CancellationToken.None);
         if (now is null)
@@ -50,11 +52,19 @@ public sealed class ReplaceRun(ShopFolder folder, IShopStore store, MakeRun make
             FilesLayout = null,
         };
 
+        List<ItemRecord> items = [];
+        foreach ((string itemId, LayerStack stack) in stacks ?? new Dictionary<string, LayerStack>())
+        {
+            if (await store.ItemAsync(itemId, CancellationToken.None) is not { } item || item.RunId != run.Id)
+                return Reading.Refused<RunRecord>(new InputFault(Invariant($"run {run.Id}"), null, "item", Invariant($"{itemId}, which has left it"), "the items it was planned with; load the page again"));
+            items.Add(item with { Stack = stack });
+        }
+
         // The files go out of sight first: should the rest fail, they come back, and a kill in between leaves a run that is made again.
         string? aside = RunFolders.SetAside(folder.Runs, run.Id);
         try
         {
-            await store.SaveRunsAsync([saved], ItemState.Planned, CancellationToken.None);
+            await store.ReplaceRunAsync(saved, items, CancellationToken.None);
         }
         catch
         {

@@ -15,7 +15,8 @@ namespace Laydown.Shop.Week;
 /// <param name="store">Its runs.</param>
 /// <param name="log">What was printed already; null where the shop keeps no log.</param>
 /// <param name="clock">Tells what time it is.</param>
-public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore store, ILogStore? log, TimeProvider clock)
+/// <param name="press">Plans runs anew for other presses; null where nobody does.</param>
+public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore store, ILogStore? log, TimeProvider clock, TakePress? press = null)
 {
     private const int MostRuns = 2000;
     private static readonly SemaphoreSlim OneAtATime = new(1, 1);
@@ -77,6 +78,84 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
         ? Reading.Of(before)
         : Reading.Refused<WeekBook>(new InputFault("week", null, "change", "none", "a run put, let go, locked or unlocked before")), 0, cancellation);
 
+    /// <summary>The week with, for every late run, what other presses would make of it: each planned anew for that press and tried on this plan.</summary>
+    /// <param name="week">The week as planned or shown.</param>
+    /// <param name="cancellation">Ends the work.</param>
+    public async Task<Reading<WeekView>> WithPressesAsync(WeekView week, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(week);
+        List<WeekRunView> runs = [.. week.Runs];
+        for (int i = 0; i < runs.Count; i++)
+        {
+            if (runs[i].Why is not { } why)
+                continue;
+            Reading<IReadOnlyList<WeekElsewhere>> elsewhere = await ElsewhereAsync(why.RunId, cancellation);
+            if (!elsewhere.IsTaken)
+                return Reading.Refused<WeekView>(elsewhere.Faults);
+            IEnumerable<WeekRemedy> presses = elsewhere.Value.Select(e => e.Offer?.There).OfType<WeekRemedy>().Where(r => r.LateThen < why.Late);
+            runs[i] = runs[i] with { Why = why with { Remedies = [.. why.Remedies.Concat(presses).OrderBy(r => r.LateThen).ThenBy(r => r.OthersLater)] } };
+        }
+
+        return Reading.Of(week with { Runs = runs });
+    }
+
+    /// <summary>A run on every other press: planned anew for it and tried on the plan as it stands, or refused in words. Nothing is changed.</summary>
+    /// <param name="runId">The run.</param>
+    /// <param name="cancellation">Ends the work.</param>
+    public async Task<Reading<IReadOnlyList<WeekElsewhere>>> ElsewhereAsync(string runId, CancellationToken cancellation)
+    {
+        if (press is null || await store.RunAsync(runId, cancellation) is not { } record)
+            return Reading.Refused<IReadOnlyList<WeekElsewhere>>(Fault(runId, "id", "no run of that id", "a planned run"));
+        List<(string PressId, Reading<Laydown.Plan.Runs.Run> Run)> tried = [];
+        foreach (Laydown.Press.Machines.PressDescription other in press.Others(record))
+            tried.Add((other.Id, await press.TryAsync(runId, other.Id, cancellation)));
+        return await InTurnAsync((book, desk) => Missing(desk, runId) is { } missing ? Reading.Refused<WeekBook>(missing) : Reading.Of(book), s =>
+        {
+            WeekPlan plan = s.Desk.Solve(0, cancellation);
+            return Task.FromResult<IReadOnlyList<WeekElsewhere>>([.. tried.Select(t => new WeekElsewhere(
+                runId, t.PressId, t.Run.IsTaken ? Offer(s.Desk, plan, record.Run, t.Run.Value) : null, t.Run.Faults))]);
+        }, cancellation);
+    }
+
+    /// <summary>Puts a run on another press, planned anew for it, and where wanted at a time; the others are planned around it.</summary>
+    /// <param name="runId">The run.</param>
+    /// <param name="pressId">The press.</param>
+    /// <param name="by">Who puts it there.</param>
+    /// <param name="reason">Why; stays with the run.</param>
+    /// <param name="local">When it is to begin, by the shop's clock; null to leave that to planning.</param>
+    /// <param name="cancellation">Stops before anything is changed.</param>
+    /// <returns>The week, or why not; then nothing was changed.</returns>
+    public async Task<Reading<WeekView>> PutOnPressAsync(string runId, string pressId, string by, string reason, DateTime? local, CancellationToken cancellation)
+    {
+        if (press is null)
+            return Reading.Refused<WeekView>(Fault(runId, "press", pressId, "a shop that plans runs anew"));
+        Reading<WeekBook> able = await InTurnAsync(
+            (book, desk) => local is { } time ? Open(desk, runId, pressId, desk.At(time)).Then(_ => Reading.Of(book)) : Reading.Of(book), s => Task.FromResult(s.Book), cancellation);
+        if (!able.IsTaken)
+            return Reading.Refused<WeekView>(able.Faults);
+        Reading<RunRecord> taken = await press.TakeAsync(runId, pressId, by, reason, cancellation);
+        if (!taken.IsTaken)
+            return Reading.Refused<WeekView>(taken.Faults);
+
+        // The press is taken: what follows is not cut off.
+        return await KeepAsync((book, desk) =>
+        {
+            WeekBook without = book with { Pins = [.. book.Pins.Where(p => p.RunId != runId)], Stood = [.. book.Stood.Where(s => s.RunId != runId)], Before = null };
+            return local is { } at ? Pinned(without, desk, runId, at) : Reading.Of(without);
+        }, WeekPlanner.UsualIterations, CancellationToken.None);
+    }
+
+    private WeekOffer Offer(WeekDesk desk, WeekPlan plan, Laydown.Plan.Runs.Run now, Laydown.Plan.Runs.Run there)
+    {
+        WeekRemedy place = WeekReasons.Elsewhere(desk.Problem, plan, desk.RunOf(there));
+        Money more = there.Cost.Cost - now.Cost.Cost;
+        string money = more.Cents == 0 ? "for the same money" : Invariant($"{new Money(Math.Abs(more.Cents))} {catalogue.Rates.Currency} {(more.Cents > 0 ? "more" : "less")}");
+        return new(
+            there.Mode.ModeId, there.Time.PrintMinutes + there.Time.HandlingMinutes, now.Time.PrintMinutes + now.Time.HandlingMinutes, there.SheetCount, now.SheetCount,
+            there.Cost.Cost, now.Cost.Cost, plan.Places.First(p => p.RunId == now.Id).Late,
+            place with { What = Invariant($"{place.What.TrimEnd('.')}, planned anew for that press, {money}."), Cents = (int)Math.Clamp(more.Cents, int.MinValue, int.MaxValue) });
+    }
+
     private Task<Reading<WeekView>> ChangeAsync(Func<WeekBook, WeekDesk, Reading<WeekBook>> change, CancellationToken cancellation) =>
         KeepAsync((book, desk) => change(book, desk).Then(b => Reading.Of(b with { Before = book with { Before = null } })), WeekPlanner.UsualIterations, cancellation);
 
@@ -120,13 +199,16 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
         DateTimeOffset at = desk.At(local);
         if (Missing(desk, runId) is { } missing)
             return Reading.Refused<WeekBook>(missing);
-        if (at < desk.From || at > desk.Until)
-            return Reading.Refused<WeekBook>(Fault(runId, "at", Invariant($"{at:yyyy-MM-dd HH:mm}"), Invariant($"a time from {desk.From:yyyy-MM-dd HH:mm} to {desk.Until:yyyy-MM-dd}")));
-        string press = desk.Problem.Runs.First(r => r.Id == runId).Minutes.Keys.First();
-        return desk.IsOpen(press, at)
-            ? Reading.Of(book with { Pins = [.. book.Pins.Where(p => p.RunId != runId), new(runId, at)], Stood = [.. book.Stood.Where(s => s.RunId != runId)] })
-            : Reading.Refused<WeekBook>(Fault(runId, "at", Invariant($"{at:yyyy-MM-dd HH:mm}, when {press} is not worked"), "a time within a shift of calendar.json"));
+        return Open(desk, runId, desk.Problem.Runs.First(r => r.Id == runId).Minutes.Keys.First(), at).Then(_ => Reading.Of(
+            book with { Pins = [.. book.Pins.Where(p => p.RunId != runId), new(runId, at)], Stood = [.. book.Stood.Where(s => s.RunId != runId)] }));
     }
+
+    private static Reading<DateTimeOffset> Open(WeekDesk desk, string runId, string pressId, DateTimeOffset at) =>
+        at < desk.From || at > desk.Until
+            ? Reading.Refused<DateTimeOffset>(Fault(runId, "at", Invariant($"{at:yyyy-MM-dd HH:mm}"), Invariant($"a time from {desk.From:yyyy-MM-dd HH:mm} to {desk.Until:yyyy-MM-dd}")))
+            : desk.IsOpen(pressId, at)
+            ? Reading.Of(at)
+            : Reading.Refused<DateTimeOffset>(Fault(runId, "at", Invariant($"{at:yyyy-MM-dd HH:mm}, when {pressId} is not worked"), "a time within a shift of calendar.json"));
 
     private static WeekTrial Trial(WeekDesk desk, string runId, WeekPlan now, WeekPlan then)
     {

@@ -60,14 +60,14 @@ internal sealed class WeekDesk
         HashSet<string> known = [.. runs.Select(r => r.Id)];
         IReadOnlyList<WeekPress> presses = [.. catalogue.Presses.Select(p => new WeekPress(p.Id, Spans(p.Id), null))];
         return new(presses, [.. runs.Select(RunOf)], new ChangeRates(), Spans(null),
-            [.. book.Stood.Where(s => known.Contains(s.RunId) && s.Start < From.AddHours(FrozenHours)).OrderBy(s => s.Start)
+            [.. book.Stood.Where(s => known.Contains(s.RunId) && s.PressId == PressOf(s.RunId) && s.Start < From.AddHours(FrozenHours)).OrderBy(s => s.Start)
                 .Select(s => new WeekHold(s.RunId, PressOf(s.RunId), Math.Max(0, MinuteOf(s.Start))))],
             [.. book.Pins.Where(p => known.Contains(p.RunId)).Select(p => new WeekHold(p.RunId, PressOf(p.RunId), Math.Max(0, MinuteOf(p.Start))))],
             [.. book.Orders.Select(o => (IReadOnlyList<string>)[.. o.Where(known.Contains)]).Where(o => o.Count > 1)]);
     }
 
     // A run's files and its print condition are those of one press, so it waits for that one.
-    private WeekRun RunOf(Laydown.Plan.Runs.Run run)
+    public WeekRun RunOf(Laydown.Plan.Runs.Run run)
     {
         Stock? stock = catalogue.Stocks.FirstOrDefault(s => string.Equals(s.Id, run.StockId, StringComparison.Ordinal));
         PressDescription press = catalogue.Presses.First(p => string.Equals(p.Id, run.PressId, StringComparison.Ordinal));

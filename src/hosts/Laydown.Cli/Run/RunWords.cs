@@ -22,6 +22,8 @@ internal static class RunWords
     {
         Laydown.Plan.Runs.Run run = record.Run;
         answer.Line(Invariant($"{run.Id}  {StateWords.Of(record.State)}  {run.PressId}, {run.StockId}, mode {run.Mode.ModeId}"));
+        if (run.OnPress is { } taken)
+            answer.Line(Invariant($"  {taken}"));
         foreach (string reason in run.Mode.Reasons)
             answer.Line(Invariant($"  {reason}"));
         answer.Line(Invariant($"layers  {run.Stack.Key}"));

@@ -14,15 +14,22 @@ internal static class WeekCommand
     {
         Option<string?> file = new("--file") { Description = "Plan from this file alone, JSON as in schemas/week.schema.json, without a shop." };
         Option<long> iterations = new("--iterations") { Description = "Moves tried, with --file.", DefaultValueFactory = _ => WeekPlanner.UsualIterations };
+        Option<bool> presses = new("--presses") { Description = "Tries late runs on other presses, too: each is planned anew for them." };
         Command command = new("week", "Puts the runs that wait onto presses and shifts: set-up after the run before, due dates, what is late and what would save it.")
         {
-            file, iterations, Put(shared), One(shared, "let", "Lets a run go where planning puts it.", (week, id, c) => week.UnpinAsync(id, c)), Lock(shared),
+            file, iterations, presses, Put(shared), One(shared, "let", "Lets a run go where planning puts it.", (week, id, c) => week.UnpinAsync(id, c)), Lock(shared),
             One(shared, "unlock", "Takes every lock off that names a run.", (week, id, c) => week.UnlockAsync(id, c)), Back(shared),
         };
         command.SetAction((parsed, cancellation) => parsed.GetValue(file) is { } path
             ? FromFileAsync(shared.Answer(parsed), Path.GetFullPath(path), parsed.GetValue(iterations), cancellation)
-            : shared.InShopAsync(parsed, async (shop, answer) => Tell(answer, await shop.Week.PlanAsync(cancellation)), cancellation));
+            : shared.InShopAsync(parsed, async (shop, answer) => Tell(answer, await PlanAsync(shop.Week, parsed.GetValue(presses), cancellation)), cancellation));
         return command;
+    }
+
+    private static async Task<Reading<WeekView>> PlanAsync(PlanWeek week, bool presses, CancellationToken cancellation)
+    {
+        Reading<WeekView> planned = await week.PlanAsync(cancellation);
+        return presses && planned.IsTaken ? await week.WithPressesAsync(planned.Value, cancellation) : planned;
     }
 
     private static Command Put(Shared shared)
@@ -60,7 +67,7 @@ internal static class WeekCommand
         return command;
     }
 
-    private static int Tell(Answer answer, Reading<WeekView> week)
+    internal static int Tell(Answer answer, Reading<WeekView> week)
     {
         if (!week.IsTaken)
             return answer.Fail(ExitCodes.Refused, "The week stays as it is.", week.Faults);

@@ -8,11 +8,13 @@ namespace Laydown.Web.Http;
 /// <summary>The week over HTTP.</summary>
 public static class WeekInterface
 {
-    /// <summary>Answers <c>GET /api/week</c>, <c>POST /api/week</c> with one change as JSON, and <c>POST /api/week/try</c> with what putting a run would make.</summary>
+    /// <summary>Answers <c>GET /api/week</c>, <c>POST /api/week</c> with one change as JSON, <c>POST /api/week/try</c> with what putting a run would make, and <c>GET /api/week/presses/{run}</c> with the run on every other press.</summary>
     public static void Map(IEndpointRouteBuilder routes)
     {
         RouteGroupBuilder api = routes.MapGroup("/api").DisableAntiforgery();
         api.MapGet("/week", async (ShopServices shop, CancellationToken cancellation) => Told(await shop.Week.PlanAsync(cancellation)));
+        api.MapGet("/week/presses/{run}", async (string run, ShopServices shop, CancellationToken cancellation) =>
+            (await shop.Week.ElsewhereAsync(run, cancellation)).Match(e => ShopInterface.Answer("week-presses", e), Refused));
         api.MapPost("/week", (HttpContext context, ShopServices shop) => TakeAsync(context, change => ChangeAsync(change, shop.Week, context.RequestAborted)));
         api.MapPost("/week/try", (HttpContext context, ShopServices shop) => TakeAsync(context, change => TryAsync(change, shop.Week, context.RequestAborted)));
     }
@@ -42,8 +44,9 @@ public static class WeekInterface
         "let" => Told(await week.UnpinAsync(change.Runs[0], cancellation)),
         "lock" => Told(await week.LockAsync(change.Runs, cancellation)),
         "unlock" => Told(await week.UnlockAsync(change.Runs[0], cancellation)),
+        "press" => Told(await week.PutOnPressAsync(change.Runs[0], change.Press ?? "", change.By ?? "", change.Reason ?? "", change.At, cancellation)),
         "back" => Told(await week.BackAsync(cancellation)),
-        _ => Refused([new("body", null, "/kind", change.Kind, "put, let, lock, unlock or back")]),
+        _ => Refused([new("body", null, "/kind", change.Kind, "put, let, lock, unlock, press or back")]),
     };
 
     private static async Task<IResult> TryAsync(WeekChange change, PlanWeek week, CancellationToken cancellation) => change is { Kind: "put", Runs.Count: > 0, At: { } at }

@@ -16,6 +16,7 @@ public static class WeekForms
             DateTime.TryParse(f["at"].ToString(), CultureInfo.InvariantCulture, DateTimeStyles.None, out DateTime at)
                 ? shop.Week.PinAsync(f["run"].ToString(), at, context.RequestAborted)
                 : Task.FromResult(Reading.Refused<WeekView>(new InputFault("week", null, "at", f["at"].ToString(), "a day and a time")))));
+        routes.MapPost("/week/press/{id}", PressAsync);
         routes.MapPost("/week/back", (HttpContext context, IAntiforgery guard, ShopServices shop) => ActAsync(context, guard, _ => shop.Week.BackAsync(context.RequestAborted)));
         routes.MapPost("/week/let", (HttpContext context, IAntiforgery guard, ShopServices shop) =>
             ActAsync(context, guard, f => shop.Week.UnpinAsync(f["run"].ToString(), context.RequestAborted)));
@@ -23,6 +24,19 @@ public static class WeekForms
             ActAsync(context, guard, f => shop.Week.LockAsync([.. f["run"].OfType<string>()], context.RequestAborted)));
         routes.MapPost("/week/unlock", (HttpContext context, IAntiforgery guard, ShopServices shop) =>
             ActAsync(context, guard, f => shop.Week.UnlockAsync(f["run"].ToString(), context.RequestAborted)));
+    }
+
+    private static async Task<IResult> PressAsync(string id, HttpContext context, IAntiforgery guard, ShopServices shop)
+    {
+        if (!await guard.IsRequestValidAsync(context))
+            return Results.BadRequest();
+        IFormCollection form = await context.Request.ReadFormAsync(context.RequestAborted);
+        string wanted = form["at"].ToString();
+        DateTime? at = DateTime.TryParse(wanted, CultureInfo.InvariantCulture, DateTimeStyles.None, out DateTime time) ? time : null;
+        Reading<WeekView> done = wanted.Length > 0 && at is null
+            ? Reading.Refused<WeekView>(new InputFault(Invariant($"run {id}"), null, "at", wanted, "a day and a time, or nothing"))
+            : await shop.Week.PutOnPressAsync(id, form["press"].ToString(), form["by"].ToString(), form["reason"].ToString(), at, context.RequestAborted);
+        return Results.LocalRedirect(done.IsTaken ? "~/week?as=kept" : Invariant($"~/week/press/{Uri.EscapeDataString(id)}?refused={Uri.EscapeDataString(done.Faults[0].ToString())}"));
     }
 
     private static async Task<IResult> ActAsync(HttpContext context, IAntiforgery guard, Func<IFormCollection, Task<Reading<WeekView>>> act)

@@ -1,0 +1,103 @@
+using Laydown.Measures;
+using Laydown.Plan.Runs;
+using Laydown.Press.Machines;
+using Laydown.Shop.Layout;
+using Laydown.Shop.Log;
+using Laydown.Shop.Orders;
+
+namespace Laydown.Shop.Run;
+
+/// <summary>Takes another press for a planned run: it is planned anew for that press (mode, layers, layout, time, ink, cost), as a whole or not at all.</summary>
+/// <param name="catalogue">What the shop has.</param>
+/// <param name="store">What it remembers.</param>
+/// <param name="plan">Plans runs.</param>
+/// <param name="replace">Puts a run planned anew in the place of the one before.</param>
+/// <param name="log">What began at the presses; null where the shop keeps no log.</param>
+public sealed class TakePress(Catalogue catalogue, IShopStore store, PlanRuns plan, ReplaceRun replace, ILogStore? log = null)
+{
+    private const string FilesGone = "The press was changed: press files and set-up sheet for the press before are of no use on this one and are gone.";
+
+    /// <summary>Presses a run could be asked on: all but its own.</summary>
+    public IReadOnlyList<PressDescription> Others(RunRecord record)
+    {
+        ArgumentNullException.ThrowIfNull(record);
+        return [.. catalogue.Presses.Where(p => p.Id != record.Run.PressId)];
+    }
+
+    /// <summary>The run as it would be on another press; nothing is changed.</summary>
+    /// <param name="runId">The run.</param>
+    /// <param name="pressId">The press.</param>
+    /// <param name="cancellation">Stops.</param>
+    /// <returns>The run, or why that press cannot print it.</returns>
+    public async Task<Reading<Laydown.Plan.Runs.Run>> TryAsync(string runId, string pressId, CancellationToken cancellation) =>
+        (await PlanAsync(runId, pressId, cancellation)).Then(p => Reading.Of(p.Planned.Run));
+
+    /// <summary>Puts the run on another press; who took it and why stays with the run.</summary>
+    /// <param name="runId">The run.</param>
+    /// <param name="pressId">The press.</param>
+    /// <param name="by">Who takes it, at most 100 letters.</param>
+    /// <param name="reason">Why, 3 to 400 letters.</param>
+    /// <param name="cancellation">Stops before anything is changed.</param>
+    /// <returns>The run as it is now, or why not; then nothing was changed.</returns>
+    public async Task<Reading<RunRecord>> TakeAsync(string runId, string pressId, string by, string reason, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(by);
+        ArgumentNullException.ThrowIfNull(reason);
+        IReadOnlyList<InputFault> words = [.. Words(runId, by.Trim(), reason.Trim())];
+        if (words.Count > 0)
+            return Reading.Refused<RunRecord>(words);
+        Reading<Tried> tried = await PlanAsync(runId, pressId, cancellation);
+        if (!tried.IsTaken)
+            return Reading.Refused<RunRecord>(tried.Faults);
+        (RunRecord before, PlannedOnPress planned) = tried.Value;
+        Laydown.Plan.Runs.Run run = planned.Run with { OnPress = new PressTaken(pressId, before.Run.PressId, by.Trim(), reason.Trim()) };
+        Reading<RunContext> context = RunContexts.Gather(run, catalogue, [.. planned.Items.Select(i => i with { RunId = runId })], plan.Looks);
+        if (!context.IsTaken)
+            return Reading.Refused<RunRecord>(context.Faults);
+        string hash = await RunContexts.HashAsync(context.Value, cancellation);
+
+        // From here on nothing may be cut off half-way.
+        cancellation.ThrowIfCancellationRequested();
+        return await replace.ReplaceAsync(
+            run, hash, FilesGone, now => ReplaceRun.Closed(now) ?? ReleaseLayout.Holding(now) ?? Changed(now, before),
+            planned.Items.Where(i => i.Stack is not null).ToDictionary(i => i.Item.Id, i => i.Stack!, StringComparer.Ordinal));
+    }
+
+    private async Task<Reading<Tried>> PlanAsync(string runId, string pressId, CancellationToken cancellation)
+    {
+        RunRecord? record = await store.RunAsync(runId, cancellation);
+        if (record is null)
+            return Refused(runId, "id", "no run of that id", "the id of a planned run");
+        if ((ReplaceRun.Closed(record) ?? ReleaseLayout.Holding(record)) is { } closed)
+            return Reading.Refused<Tried>(closed);
+        if (log is not null && await log.OfRunAsync(runId, cancellation) is [.., var last])
+            return Refused(runId, "log", Invariant($"{last.Kind} at the press already"), "a run that has not begun at its press");
+        if (Others(record).FirstOrDefault(p => p.Id == pressId) is not { } press)
+            return Refused(runId, "press", pressId == record.Run.PressId ? Invariant($"{pressId}, its own") : pressId, Others(record) is { Count: > 0 } others
+                ? "one of " + string.Join(", ", others.Select(p => p.Id)) : "a shop with another press");
+
+        HashSet<string> members = [.. record.Run.Items.Select(i => i.ItemId)];
+        IReadOnlyList<ItemRecord> items = [.. (await store.OrdersAsync(cancellation)).SelectMany(o => o.Items).Where(i => members.Contains(i.Item.Id) && i.RunId == runId)];
+        return items.Count < members.Count
+            ? Refused(runId, "items", Invariant($"{items.Count} of {members.Count} still in it"), "a run that still has its items; plan anew")
+            : (await plan.OnPressAsync(runId, items, press, cancellation)).Then(p => Reading.Of(new Tried(record, p)));
+    }
+
+    private static IEnumerable<InputFault> Words(string runId, string by, string reason)
+    {
+        if (by.Length is 0 or > 100)
+            yield return Fault(runId, "by", by.Length == 0 ? "nobody" : "a long name", "the name of who takes this press, at most 100 letters");
+        if (reason.Length is < 3 or > 400)
+            yield return Fault(runId, "reason", Invariant($"{reason.Length} letters"), "why, in 3 to 400 letters");
+    }
+
+    private static InputFault? Changed(RunRecord now, RunRecord before) => string.Equals(now.InputHash, before.InputHash, StringComparison.Ordinal)
+        ? null
+        : Fault(now.Run.Id, "run", "one that was planned anew meanwhile", "the run this change began with; load the page again");
+
+    private static Reading<Tried> Refused(string runId, string field, string found, string wanted) => Reading.Refused<Tried>(Fault(runId, field, found, wanted));
+
+    private static InputFault Fault(string runId, string field, string found, string wanted) => new(Invariant($"run {runId}"), null, field, found, wanted);
+
+    private sealed record Tried(RunRecord Before, PlannedOnPress Planned);
+}

@@ -1,0 +1,93 @@
+using Laydown.Measures;
+using Laydown.Plan.Runs;
+using Laydown.Shop.Orders;
+using Laydown.Shop.Run;
+using Laydown.Shop.Week;
+
+namespace Laydown.Edges.Tests.UseCases;
+
+/// <summary>A planned run is put on another press as a whole, with a name and a reason, or refused in words with nothing changed.</summary>
+public sealed class TakePressLawTests : IDisposable
+{
+    private static readonly CancellationToken None = CancellationToken.None;
+    private readonly ShopBench shop = new();
+    private readonly MakeRun make;
+
+    public TakePressLawTests() => make = new(shop.Folder, shop.Catalogue, shop.Store, new ShopBench.FakeFiles(), shop.Board);
+
+    public void Dispose()
+    {
+        make.Dispose();
+        shop.Dispose();
+    }
+
+    [Fact]
+    public async Task A_run_is_planned_anew_for_the_press_taken_and_stands_there_in_the_week()
+    {
+        RunRecord run = await MadeAsync();
+        string other = Other(run);
+        WeekElsewhere tried = Assert.Single((await Week().ElsewhereAsync(run.Run.Id, None)).Value, e => e.PressId == other);
+        Assert.NotNull(tried.Offer);
+        DateTime at = new(shop.Clock.GetUtcNow().Year, shop.Clock.GetUtcNow().Month, shop.Clock.GetUtcNow().Day, 10, 0, 0, DateTimeKind.Unspecified);
+        at = Enumerable.Range(1, 7).Select(d => at.AddDays(d)).First(d => d.DayOfWeek is DayOfWeek.Tuesday);
+        WeekView week = (await Week().PutOnPressAsync(run.Run.Id, other, "Ada", "the other one stands", at, None)).Value;
+        RunRecord now = (await shop.Store.RunAsync(run.Run.Id, None))!;
+
+        // The run is another one under the same id: press, condition, cost and files follow, and what was offered is what was taken.
+        Assert.Equal(new PressTaken(other, run.Run.PressId, "Ada", "the other one stands"), now.Run.OnPress);
+        Assert.Equal((other, RunState.Waiting), (now.Run.PressId, now.State));
+        Assert.NotEqual(run.Run.ConditionId, now.Run.ConditionId);
+        Assert.Equal((tried.Offer.ModeId, tried.Offer.Cost), (now.Run.Mode.ModeId, now.Run.Cost.Cost));
+        Assert.False(Directory.Exists(Path.Combine(shop.Folder.Runs, run.Run.Id)));
+        WeekRunView own = week.Runs.First(r => r.RunId == run.Run.Id);
+        Assert.Equal((other, at, true), (own.PressId, own.Start.DateTime, own.Pinned));
+
+        // It is made for its press and knows itself to be whole; another mode keeps who took the press.
+        Assert.Equal(RunState.Completed, (await make.MakeAsync(run.Run.Id, None)).Value.State);
+        string mode = now.Run.Mode.Scores.First(s => s.ModeId != now.Run.Mode.ModeId && s.Points.All(p => p.Standing != ModeStanding.Out)).ModeId;
+        ChooseMode choose = new(shop.Catalogue, shop.Store, Plan(), new(shop.Folder, shop.Store, make));
+        Assert.Equal(now.Run.OnPress, (await choose.ChooseAsync(run.Run.Id, new(mode, "Bo", "as last year"), None)).Value.Run.OnPress);
+        Assert.Equal(run.Run.PressId, (await Take().TakeAsync(run.Run.Id, run.Run.PressId, "Ada", "it works again", None)).Value.Run.PressId);
+    }
+
+    [Fact]
+    public async Task What_cannot_be_changes_nothing_and_is_told_by_field()
+    {
+        RunRecord run = await MadeAsync();
+        string other = Other(run);
+        Assert.Equal(["by", "reason"], (await Take().TakeAsync(run.Run.Id, other, " ", "no", None)).Faults.Select(f => f.Field));
+        Assert.Equal("press", Assert.Single((await Take().TakeAsync(run.Run.Id, run.Run.PressId, "Ada", "because", None)).Faults).Field);
+        Assert.Equal("press", Assert.Single((await Take().TakeAsync(run.Run.Id, "none", "Ada", "because", None)).Faults).Field);
+        Assert.Equal("id", Assert.Single((await Take().TryAsync("R-none", other, None)).Faults).Field);
+        Assert.Equal("at", Assert.Single((await Week().PutOnPressAsync(run.Run.Id, other, "Ada", "because", new(2001, 1, 1), None)).Faults).Field);
+        RunRecord now = (await shop.Store.RunAsync(run.Run.Id, None))!;
+        Assert.Equal((run.InputHash, RunState.Completed), (now.InputHash, now.State));
+        Assert.True(Directory.Exists(Path.Combine(shop.Folder.Runs, run.Run.Id)));
+    }
+
+    [Fact]
+    public async Task A_stock_too_thick_for_the_press_is_refused_with_both_measures()
+    {
+        RunRecord run = await MadeAsync();
+        string other = Other(run);
+        Catalogue thin = shop.Catalogue with { Presses = [.. shop.Catalogue.Presses.Select(p => p.Id == other ? p with { MaxThicknessMm = 1 } : p)] };
+        TakePress take = new(thin, shop.Store, new PlanRuns(thin, shop.Store, new ShopBench.FakeMeasure()), new(shop.Folder, shop.Store, make));
+        InputFault fault = Assert.Single((await take.TryAsync(run.Run.Id, other, None)).Faults);
+        Assert.Contains("mm thick", fault.Found, StringComparison.Ordinal);
+        Assert.Contains("clears 1 mm", fault.Found, StringComparison.Ordinal);
+    }
+
+    private PlanRuns Plan() => new(shop.Catalogue, shop.Store, new ShopBench.FakeMeasure());
+
+    private TakePress Take() => new(shop.Catalogue, shop.Store, Plan(), new(shop.Folder, shop.Store, make));
+
+    private PlanWeek Week() => new(shop.Folder, shop.Catalogue, shop.Store, null, shop.Clock, Take());
+
+    private string Other(RunRecord run) => shop.Catalogue.Presses.First(p => p.Id != run.Run.PressId).Id;
+
+    private async Task<RunRecord> MadeAsync()
+    {
+        shop.Put("TW-1", Samples.Order("TW-1", ShopBench.Item("TW-1-1")));
+        return Assert.Single((await DayLawTests.WorkAsync(shop)).Runs);
+    }
+}
