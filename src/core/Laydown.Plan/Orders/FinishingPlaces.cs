@@ -33,6 +33,10 @@ public static class FinishingPlaces
             .Aggregate(EdgeRoom.None, (room, f) => room.Or(Along(PocketEdges(f), f.WidthMm ?? PocketMm)));
     }
 
+    /// <summary>Thickest round pole that goes into a pocket, mm: its girth is twice the flat width. Stiff material wants a thinner one.</summary>
+    /// <param name="flatMm">Flat width from fold to stitch, mm, over 0.</param>
+    public static double ThickestPoleMm(double flatMm) => 2 * Bounds.Within(flatMm, 0, 1e6) / Math.PI;
+
     /// <summary>Centres of eyelets, mm from the lower left corner of the finished piece.</summary>
     public static IReadOnlyList<PointMm> Eyelets(Item item)
     {

@@ -42,7 +42,9 @@ internal static class FinishWords
         EdgeRoom fold = FinishingPlaces.Allowance(item), pockets = FinishingPlaces.Pockets(item);
         if (!fold.IsNone)
         {
-            string pocket = pockets.IsNone ? "" : Invariant($", pocket stitched {new[] { pockets.LeftMm, pockets.RightMm, pockets.BottomMm, pockets.TopMm }.Max():0.#} mm from the fold");
+            double[] flat = [.. new[] { pockets.LeftMm, pockets.RightMm, pockets.BottomMm, pockets.TopMm }.Where(mm => mm > 0)];
+            string pocket = flat.Length == 0 ? ""
+                : Invariant($", pocket stitched {flat.Max():0.#} mm from the fold, for poles thinner than {Math.Floor(FinishingPlaces.ThickestPoleMm(flat.Min()))} mm");
             yield return new("Fold under", Invariant($"{item.Id}: left {fold.LeftMm:0.#}, right {fold.RightMm:0.#}, bottom {fold.BottomMm:0.#}, top {fold.TopMm:0.#} mm{pocket}; cut outside of it."));
         }
 
