@@ -67,8 +67,8 @@ internal static class FileChecks
                 Severity.Stop,
                 2,
                 file.Pages[1].TrimMm,
-                "The lit picture has another size than the day picture; they would not lie over each other.",
-                Invariant($"day {day}, lit {lit}"),
+                "The picture of page 2 has another size than that of page 1; they would not lie over each other.",
+                Invariant($"page 1 {day}, page 2 {lit}"),
                 "one size",
                 null,
                 Sources.Practice);

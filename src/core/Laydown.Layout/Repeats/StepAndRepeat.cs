@@ -63,7 +63,7 @@ public static class StepAndRepeat
         return new([new(sheet, marginMm, best.Placed(piece, sheet, 1, piece.Quantity), 1, [])], []);
     }
 
-    private static IEnumerable<StepGrid> Grids(Piece piece, double width, double height, RepeatWish wish, bool bothFaces)
+    internal static IEnumerable<StepGrid> Grids(Piece piece, double width, double height, RepeatWish wish, bool bothFaces)
     {
         double least = bothFaces ? 2 * wish.RegisterMm : 0, across = Math.Max(wish.GapAcrossMm, least), up = Math.Max(wish.GapUpMm, least);
         foreach (bool turned in new[] { false, true })
@@ -78,7 +78,7 @@ public static class StepAndRepeat
 
     private static int Fits(double room, double step) => step <= 0 ? 0 : Math.Max(0, (int)Math.Floor((room / step) + 1e-9));
 
-    private static UnplacedPiece? Refused(Piece piece, RepeatWish wish, bool bothFaces)
+    internal static UnplacedPiece? Refused(Piece piece, RepeatWish wish, bool bothFaces)
     {
         ArgumentNullException.ThrowIfNull(piece);
         ArgumentNullException.ThrowIfNull(wish);
@@ -90,7 +90,7 @@ public static class StepAndRepeat
             : null;
     }
 
-    private static UnplacedPiece TooLarge(Piece piece, SizeMm sheet, double marginMm) => new(
+    internal static UnplacedPiece TooLarge(Piece piece, SizeMm sheet, double marginMm) => new(
         piece.Id, piece.Quantity, Invariant($"{piece.Printed}, {(piece.MayTurn ? "may turn" : "may not turn")}"),
         Invariant($"pieces that fit on {sheet} with a margin of {marginMm:0.##} mm"));
 }

@@ -12,9 +12,10 @@ namespace Laydown.Layout.Sheets;
 /// <param name="AngleDegrees">How far it is turned counter-clockwise, degrees: 0, 90, 180 or 270; left out, 90 where it lies on its side, else 0.</param>
 /// <param name="Locked">Whether a person put it there, so that no search may move it.</param>
 /// <param name="SeamBleedMm">For a panel that butts its neighbours, what it shows of them beyond each seam, contained in <paramref name="Part"/>, mm: trimmed off at the seam; 0 for none.</param>
+/// <param name="BackUp">Whether it lies with its back toward the face of the sheet that is printed first; its angle is that of the back's picture then.</param>
 public sealed record Placement(
     string PieceId, int Copy, RectMm Place, bool Turned, RectMm? Part = null, double AngleDegrees = 0, bool Locked = false,
-    double SeamBleedMm = 0)
+    double SeamBleedMm = 0, bool BackUp = false)
 {
     /// <summary>How far it is turned counter-clockwise, degrees: 0, 90, 180 or 270.</summary>
     public double AngleDegrees { get; init; } = Taken(AngleDegrees, Turned);

@@ -17,6 +17,9 @@ public sealed record SheetLayout(
     IReadOnlyList<double>? CutsAcrossMm = null, IReadOnlyList<PieceOutline>? Outlines = null,
     string? StockId = null, IReadOnlyList<RectMm>? KeepOuts = null)
 {
+    /// <summary>How its two printed faces belong together; null where one is printed, and in layouts made before this was kept.</summary>
+    public SheetFaces? Faces { get; init; }
+
     /// <summary>Share of the sheet under pieces, percent.</summary>
     [System.Text.Json.Serialization.JsonIgnore]
     public double FillPercent => Sheet.AreaM2 <= 0 ? 0 : 100 * Placements.Sum(p => OutlineOf(p.PieceId)?.AreaMm2 / 1e6 ?? p.Place.Size.AreaM2) / Sheet.AreaM2;

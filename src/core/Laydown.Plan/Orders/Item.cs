@@ -26,6 +26,8 @@ namespace Laydown.Plan.Orders;
 /// <param name="Repeat">Whether it is repeated in even steps on sheets of its own; null where it is laid out with others.</param>
 /// <param name="KeepWith">Name of a set, such as a kit or a colour match: items that name the same one want the same boards. Null for none.</param>
 /// <param name="OversAllowed">How many more may be made to fill the last board; 0 or more.</param>
+/// <param name="BackArtwork">File name of the back's picture in the order's folder, counted as page 2; further pages of <paramref name="Artwork"/> follow it. Null where all pages are in one file.</param>
+/// <param name="Turn">How boards printed on both faces are turned; null where it does not matter.</param>
 public sealed record Item(
     string Id,
     string Title,
@@ -46,7 +48,9 @@ public sealed record Item(
     MarkWish? Marks = null,
     RepeatWish? Repeat = null,
     string? KeepWith = null,
-    int OversAllowed = 0)
+    int OversAllowed = 0,
+    string? BackArtwork = null,
+    TurnWish? Turn = null)
 {
     /// <summary>Finished size.</summary>
     [System.Text.Json.Serialization.JsonIgnore]

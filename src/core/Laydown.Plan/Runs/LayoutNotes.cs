@@ -1,4 +1,5 @@
 using Laydown.Layout.Boards;
+using Laydown.Layout.Repeats;
 using Laydown.Layout.Sheets;
 using Laydown.Plan.Orders;
 using Laydown.Press.Stocks;
@@ -13,7 +14,7 @@ public static class LayoutNotes
     {
         ArgumentNullException.ThrowIfNull(request);
         return [.. Apart(request), .. request.Items.Select(i => (i.Item, Made: request.Pieces(i.Item.Id))).Where(i => i.Made > i.Item.Quantity)
-            .Select(i => Invariant($"{i.Item.Id}: {i.Item.Quantity} asked for, {i.Made} made: {i.Made - i.Item.Quantity} more fill {(request.Stock.Kind == StockKind.Roll ? "the roll" : "the last board")}."))];
+            .Select(i => Invariant($"{i.Item.Id}: {i.Item.Quantity} asked for, {i.Made} made: {i.Made - i.Item.Quantity} more fill {(request.Stock.Kind == StockKind.Roll ? "the roll" : "the last board")}{(i.Item.Turn?.Way == BackWay.WorkAndTurn ? ", as fronts and backs come in pairs" : "")}."))];
     }
 
     private static IEnumerable<string> Apart(RunRequest request)

@@ -1,4 +1,5 @@
 using Laydown.Measures;
+using Laydown.Plan.Orders;
 using Laydown.Press.Stacks;
 using Laydown.Press.Stocks;
 
@@ -15,13 +16,14 @@ public static class RunFormer
         List<(ReadyItem Item, Reading<PressChoice> Choice)> asked =
             [.. ready.OrderBy(r => r.Item.Due).ThenBy(r => r.Item.Id, StringComparer.Ordinal).Select(r => (r, PressChooser.Choose(r, room)))];
         List<FormedRun> runs = [.. asked.Where(a => a.Choice.IsTaken)
-            .GroupBy(a => KeyOf(a.Choice.Value), StringComparer.Ordinal)
+            .GroupBy(a => KeyOf(a.Item.Item, a.Choice.Value), StringComparer.Ordinal)
             .Select(g => Formed([.. g.Select(a => (a.Item, a.Choice.Value))]))];
         return new(runs, [.. asked.Where(a => !a.Choice.IsTaken).Select(a => new UnformedItem(a.Item, a.Choice.Faults))]);
     }
 
-    private static string KeyOf(PressChoice choice) => string.Join('|',
-        choice.Press.Id, choice.Condition.Id, KeyOf(choice.Stock), choice.Mode.ModeId, KeyOf(choice.Stack));
+    // Sheets of a run are turned one way, and those whose faces share a file go through the press by themselves.
+    private static string KeyOf(Item item, PressChoice choice) => string.Join('|',
+        choice.Press.Id, choice.Condition.Id, KeyOf(choice.Stock), choice.Mode.ModeId, KeyOf(choice.Stack)) + (item.Turn is { } turn ? Invariant($"|{turn.Way} {turn.About}") : "");
 
     // Blanks of several sizes lie side by side where the material and its thickness are the same: one head gap and one vacuum suit all.
     private static string KeyOf(Stock stock) => stock.Kind == StockKind.Blank

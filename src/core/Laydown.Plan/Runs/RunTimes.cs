@@ -38,8 +38,9 @@ public static class RunTimes
         }
 
         double handling = HandlingSeconds(request, printSeconds, faces.Count, out Figure handlingFigure);
-        double setUp = request.Press.Costs.SetUpMinutes * faces.Count;
-        figures.Add(new("set-up", setUp, "min", Invariant($"{request.Press.Costs.SetUpMinutes} min × {faces.Count} printed face(s)"), "demo data"));
+        bool oneFile = request.Sheets.All(s => s.Faces?.OneFile == true);
+        double setUp = request.Press.Costs.SetUpMinutes * (oneFile ? 1 : faces.Count);
+        figures.Add(new("set-up", setUp, "min", oneFile ? Invariant($"{request.Press.Costs.SetUpMinutes} min, once: both faces are printed from one file") : Invariant($"{request.Press.Costs.SetUpMinutes} min × {faces.Count} printed face(s)"), "demo data"));
         figures.Add(new("printing", printSeconds / 60, "min", Invariant($"all scans of {Goes(request)} sheet(s) or row(s) of blanks"), FigureSource.Derived));
         figures.Add(handlingFigure);
         return Reading.Of(new RunTime(setUp, printSeconds / 60, handling / 60, scansPerSheet, figures));

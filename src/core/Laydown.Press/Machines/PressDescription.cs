@@ -25,6 +25,8 @@ namespace Laydown.Press.Machines;
 /// <param name="RollWeb">How rolls are run and cut across; null for 150 mm of lead and sections of any length.</param>
 /// <param name="FrontPins">Where pins of the front lay can stand, mm across the belt from its origin, ascending; null where a bar along the whole belt takes their place.</param>
 /// <param name="Care">How it is kept fit; null where the owner described nothing, then <see cref="PressCare.Usual"/> holds.</param>
+/// <param name="LayErrorMm">How far from its place a sheet lies after it is pushed against a lay, mm either way; null where nobody measured it.</param>
+/// <param name="FarSideLay">Whether a side lay can stand at the far side of a sheet, so that a sheet turned over is pushed with the same edge.</param>
 public sealed record PressDescription(
     string Id,
     string Name,
@@ -49,7 +51,9 @@ public sealed record PressDescription(
     IReadOnlyList<NozzleState>? NozzleStates = null,
     RollWeb? RollWeb = null,
     IReadOnlyList<double>? FrontPins = null,
-    PressCare? Care = null)
+    PressCare? Care = null,
+    double? LayErrorMm = null,
+    bool FarSideLay = false)
 {
     /// <summary>How rolls are run: as described, else as most presses do.</summary>
     [System.Text.Json.Serialization.JsonIgnore]

@@ -28,6 +28,7 @@ namespace Laydown.Press.Stocks;
 /// <param name="ConductivityWPerMK">Conductivity of heat through the thickness, W/(m·K), 0.01 to 500; null where nobody knows, then a difference of the sides is taken.</param>
 /// <param name="ReorderAt">What must be free, or more is ordered: boards or blanks, of a roll metres; null where nobody watches.</param>
 /// <param name="OrderTo">Up to how much is ordered then; null for the point itself.</param>
+/// <param name="SizeToleranceMm">How far width and length may differ from nominal, mm either way; null where nobody knows.</param>
 public sealed record Stock(
     string Id,
     string Name,
@@ -53,7 +54,8 @@ public sealed record Stock(
     double? SpecificHeatJPerKgK = null,
     double? ConductivityWPerMK = null,
     int? ReorderAt = null,
-    int? OrderTo = null)
+    int? OrderTo = null,
+    double? SizeToleranceMm = null)
 {
     /// <summary>Width and length as it lies in the rack.</summary>
     [System.Text.Json.Serialization.JsonIgnore]

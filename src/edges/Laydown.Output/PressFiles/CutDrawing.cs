@@ -60,9 +60,10 @@ internal sealed class CutDrawing
     private void Add(Placement placement)
     {
         ItemRecord record = context.Items.First(i => i.Item.Id == SheetPixels.ItemOf(placement.PieceId));
-        CutMapping mapping = new(record.Item, placement, mirrored);
+        bool seenMirrored = mirrored != placement.BackUp;
+        CutMapping mapping = new(record.Item, placement, seenMirrored);
         bool contour = AddPaths(record, mapping, record.Item.Finishing.Any(f => f.Kind == FinishingKind.CutContour));
-        if (FinishedOnSheet.Of(record.Item, placement, mirrored) is { } finished)
+        if (FinishedOnSheet.Of(record.Item, placement, seenMirrored) is { } finished)
         {
             if (!contour && context.Stock.Kind != StockKind.Blank)
                 AddPath("Cutting", finished.Allowance.IsNone ? mapping.ToSheet(mapping.Trim() ?? finished.Trim) : Corners(finished.Outer), closed: true);

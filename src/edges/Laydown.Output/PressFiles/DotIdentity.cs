@@ -18,7 +18,12 @@ internal static class DotIdentity
         all.Append(await RunContexts.HashAsync(context, cancellation));
         all.Append(Invariant($"|{wish.Bits}|{wish.Compression}|{wish.Screen}"));
         foreach (ItemRecord item in context.Items.Where(i => i.LookId is null))
+        {
             all.Append('|').Append(await FileHashAsync(item.ArtworkPath, cancellation));
+            if (item.BackPath is { } back)
+                all.Append('|').Append(await FileHashAsync(back, cancellation));
+        }
+
         all.Append('|').Append(await FileHashAsync(context.ProfilePath, cancellation));
         if (context.Condition.InkLink is { } link)
             all.Append('|').Append(await FileHashAsync(Path.Combine(Path.GetDirectoryName(context.ProfilePath) ?? "", Path.GetFileName(link)), cancellation));

@@ -10,16 +10,22 @@ namespace Laydown.Output.PressFiles;
 /// <param name="Same">An earlier sheet with the same picture, whose files this one shares; null where there is none.</param>
 internal sealed record DotLayer(int Sheet, int Layer, IReadOnlyList<InkPlane> Inks, SheetDots Placement, int? Same)
 {
+    /// <summary>The layer of the first face whose files it shares; null where it has its own.</summary>
+    public int? SameLayer { get; init; }
+
+    /// <summary>Whether another layer's files are its own too.</summary>
+    public bool IsShared => Same is not null || SameLayer is not null;
+
     /// <summary>How much work it is: dots of all inks.</summary>
     public double Work => (double)Placement.Rows * Placement.Columns * Inks.Count;
 
     /// <summary>Name of an ink's file.</summary>
     /// <param name="ink">Plane from 0.</param>
-    public string FileName(int ink) => Name(Sheet, ink);
+    public string FileName(int ink) => Name(Sheet, Layer, ink);
 
     /// <summary>Name of the file whose bytes it shares, or its own.</summary>
     /// <param name="ink">Plane from 0.</param>
-    public string SharedName(int ink) => Name(Same ?? Sheet, ink);
+    public string SharedName(int ink) => Name(Same ?? Sheet, SameLayer ?? Layer, ink);
 
     /// <summary>What an ink's file says about itself.</summary>
     /// <param name="ink">Plane from 0.</param>
@@ -32,5 +38,5 @@ internal sealed record DotLayer(int Sheet, int Layer, IReadOnlyList<InkPlane> In
         new(Placement.Columns, Placement.Rows, bits, dpi.Scan, dpi.Feed, rowsPerStrip, packing, Inks[ink].Name, description);
 
     // Names of contone files end with the layer's group, which may be an ink's name too.
-    private string Name(int sheet, int ink) => Invariant($"sheet-{sheet + 1:00}-layer-{Layer + 1}-{DotInks.FileWord(Inks[ink].Name)}-dots.tif");
+    private string Name(int sheet, int layer, int ink) => Invariant($"sheet-{sheet + 1:00}-layer-{layer + 1}-{DotInks.FileWord(Inks[ink].Name)}-dots.tif");
 }

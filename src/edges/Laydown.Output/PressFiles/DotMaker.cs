@@ -2,7 +2,6 @@ using System.Text.Json.Nodes;
 using Laydown.Formats.TiffWriting;
 using Laydown.Layout.Sheets;
 using Laydown.Measures;
-using Laydown.Press.Stacks;
 using Laydown.Raster.Screens;
 using Laydown.Raster.Sheets;
 using Laydown.Shop.Run;
@@ -47,8 +46,8 @@ internal sealed class DotMaker(
         if (NoRoom(layers, freeBytes) is { } full)
             return Reading.Refused<int>(full);
         progress.Tell(folder.Anew is { } anew ? Invariant($"dots: {anew}") : "dots", 0);
-        TimeLeft time = new(clock, layers.Where(l => l.Same is null).Sum(l => l.Work));
-        List<IGrouping<int, DotLayer>> sheets = [.. layers.Where(l => l.Same is null).GroupBy(l => l.Sheet)];
+        TimeLeft time = new(clock, layers.Where(l => !l.IsShared).Sum(l => l.Work));
+        List<IGrouping<int, DotLayer>> sheets = [.. layers.Where(l => !l.IsShared).GroupBy(l => l.Sheet)];
         for (int sheet = 0; sheet < sheets.Count; sheet++)
         {
             IReadOnlyList<InputFault> faults = await MakeSheetAsync([.. sheets[sheet]], time, cancellation);
@@ -61,7 +60,7 @@ internal sealed class DotMaker(
             await pictures.ReleaseAsync(sheets.Skip(sheet + 1).Select(s => s.First().Placement));
         }
 
-        report.Share([.. layers.Where(l => l.Same is not null)]);
+        report.Share([.. layers.Where(l => l.IsShared)]);
         return Reading.Of(report.Files.Count);
     }
 
@@ -101,11 +100,15 @@ internal sealed class DotMaker(
         {
             // Copies are numbered through, so the same picture is told by all but their numbers.
             SheetLayout layout = context.Run.Sheets[sheet];
-            string key = Invariant($"{layout.Sheet}|{string.Join('|', layout.Placements.Select(p => p with { Copy = 1 }))}|{MarkLayers.Of(context, sheet).Key}");
+            string key = Invariant($"{layout.Sheet}|{layout.Faces}|{string.Join('|', layout.Placements.Select(p => p with { Copy = 1 }))}|{MarkLayers.Of(context, sheet).Key}");
             int? same = seen.TryGetValue(key, out int first) ? first : null;
             seen.TryAdd(key, sheet);
             SheetDots placement = SheetDots.Of(layout, context.Mode.ScanDpi, context.Mode.FeedDpi, report.PrintedOf);
-            layers.AddRange(inks.Select((planes, layer) => new DotLayer(sheet, layer, planes, placement, same)));
+            layers.AddRange(inks.Select((planes, layer) => new DotLayer(sheet, layer, planes, placement, same)
+            {
+                // Of sheets whose faces are printed from one file, the second face has other names for the same bytes.
+                SameLayer = layout.Faces is { OneFile: true } && IsTurnedOver(layer) ? BackUpLayers.Of(context.Run.Stack, layer) : null,
+            }));
         }
 
         return Reading.Of<IReadOnlyList<DotLayer>>(layers);
@@ -114,7 +117,7 @@ internal sealed class DotMaker(
     // Packed files may be as long as unpacked ones, so both want the same room; plates lie in scratch while a sheet is made.
     private InputFault? NoRoom(IReadOnlyList<DotLayer> layers, long freeBytes)
     {
-        long files = layers.Where(l => l.Same is null).Sum(l => l.Inks.Count * Header(l, 0, UsualStripRows).PlainFileBytes);
+        long files = layers.Where(l => !l.IsShared).Sum(l => l.Inks.Count * Header(l, 0, UsualStripRows).PlainFileBytes);
         long plates = layers.Select(l => pictures.PlatesOf(l.Placement).Sum(p => p.ScratchBytes)).DefaultIfEmpty(0).Max();
         long wanted = Math.Max(0, files - folder.BytesThere) + plates + Spare;
         return wanted <= freeBytes ? null : new(
@@ -199,20 +202,27 @@ internal sealed class DotMaker(
         List<SheetPicture> shown = [];
         foreach (PlacedPicture placed in layer.Placement.Pictures)
         {
-            Reading<SheetPicture> picture = pictures.Of(placed, layer.Layer);
+            Reading<SheetPicture> picture = pictures.Of(placed, LayerOf(placed, layer.Layer));
             if (!picture.IsTaken)
                 return Reading.Refused<SheetJob>(picture.Faults);
             shown.Add(picture.Value);
         }
 
-        SheetFace first = context.Run.Stack.Layers[0].Face;
-        bool turnedOver = context.Run.Stack.Layers[layer.Layer].Face != first;
+        bool turnedOver = IsTurnedOver(layer.Layer);
+        SheetTurn? turn = turnedOver ? context.Run.Sheets[layer.Sheet].Faces?.Turn ?? SheetTurn.Sideways : null;
         ILayerScreen screen = DeadNozzles.Mended(context, layer, LayerScreens.Of(DotInks.Of(layer.Inks), drops.Levels, wish.Screen));
-        IReadOnlyList<PlacedPiece> pieces = layer.Placement.PiecesOf(item => MirroredLayer(item, layer.Layer), turnedOver);
+        IReadOnlyList<PlacedPiece> pieces = layer.Placement.PiecesOf(placed => MirroredLayer(placed.ItemId, LayerOf(placed, layer.Layer)), turn);
         (IReadOnlyList<SheetPicture> markPictures, IReadOnlyList<PlacedPiece> marks) = MarkLayers.Of(context, layer.Sheet)
-            .Dots(layer, context.Mode.ScanDpi, context.Mode.FeedDpi, shown.Count, turnedOver);
+            .Dots(layer, context.Mode.ScanDpi, context.Mode.FeedDpi, shown.Count, turn);
         return Reading.Of(new SheetJob(layer.Placement.Columns, layer.Placement.Rows, [.. shown, .. markPictures], [.. pieces, .. marks], screen));
     }
+
+    private bool IsTurnedOver(int layer) => context.Run.Stack.Layers[layer].Face != context.Run.Stack.Layers[0].Face;
+
+    // A piece with its back up shows in each layer what others show on the other face.
+    private int LayerOf(PlacedPicture placed, int layer) => placed.BackUp
+        ? BackUpLayers.Of(InkAgreement.StackOf(context, context.Items.First(i => i.Item.Id == placed.ItemId)), layer)
+        : layer;
 
     private bool MirroredLayer(string itemId, int layer) =>
         InkAgreement.StackOf(context, context.Items.First(i => i.Item.Id == itemId)).Layers[layer].Mirrored;

@@ -178,8 +178,9 @@ internal sealed class DotPictures : IAsyncDisposable
     {
         if (!plates.TryGetValue((item.Item.Id, page), out LatePlates? late))
         {
+            (string path, int number) = item.FileOf(page);
             RenderRequest request = new(
-                item.ArtworkPath, page, item.Item.Printed, item.Item.BleedMm, PlateResolution.Of(context.Mode, item, page), context.ProfilePath);
+                path, number, item.Item.Printed, item.Item.BleedMm, PlateResolution.Of(context.Mode, item, page), context.ProfilePath);
             HashSet<string> needed = [.. NeededOf(item, page)];
             plates[(item.Item.Id, page)] = late = new(stream, request, NamesOf(item, page), needed, cancellation);
         }

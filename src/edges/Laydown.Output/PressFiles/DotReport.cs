@@ -33,7 +33,7 @@ internal sealed class DotReport(RunContext context, DotDrops drops)
     {
         foreach (DotLayer layer in layers)
         {
-            (_, DotHeader header, DotTotals totals) = made.First(m => m.Layer.Sheet == layer.Same && m.Layer.Layer == layer.Layer);
+            (_, DotHeader header, DotTotals totals) = made.First(m => m.Layer.Sheet == (layer.Same ?? layer.Sheet) && m.Layer.Layer == (layer.SameLayer ?? layer.Layer));
             shared.Add((layer, header, totals));
         }
     }

@@ -42,7 +42,8 @@ internal sealed class ItemLayers(IPageRenderer renderer, PrintCondition conditio
         int made = 0;
         foreach (int page in stack.Layers.Select(l => l.ArtworkPage).Distinct().Order())
         {
-            RenderRequest request = new(item.ArtworkPath, page, item.Item.Printed, item.Item.BleedMm, ppi, profilePath);
+            (string path, int number) = item.FileOf(page);
+            RenderRequest request = new(path, number, item.Item.Printed, item.Item.BleedMm, ppi, profilePath);
             Reading<RenderedPage> rendered = await renderer.RenderAsync(request, cancellation);
             if (!rendered.IsTaken)
                 return Reading.Refused<int>(rendered.Faults);

@@ -1,4 +1,5 @@
 using Laydown.Layout.Marks;
+using Laydown.Layout.Sheets;
 using Laydown.Measures;
 using Laydown.Press.Stacks;
 using Laydown.Raster.Scaling;
@@ -39,8 +40,8 @@ internal sealed class MarkLayers
     /// <param name="planes">Planes of the layer.</param>
     /// <param name="ppi">Resolution, ppi.</param>
     /// <param name="planesOf">Planes of pieces.</param>
-    public (SheetPixels Sheet, Func<string, bool, (IPlanes Planes, bool Mirrored)> PlanesOf) On(
-        SheetPixels sheet, int layer, IReadOnlyList<InkPlane> planes, double ppi, Func<string, bool, (IPlanes Planes, bool Mirrored)> planesOf)
+    public (SheetPixels Sheet, Func<PlacedPixels, (IPlanes Planes, bool Mirrored)> PlanesOf) On(
+        SheetPixels sheet, int layer, IReadOnlyList<InkPlane> planes, double ppi, Func<PlacedPixels, (IPlanes Planes, bool Mirrored)> planesOf)
     {
         Dictionary<string, MarkPlanes> drawn = new(StringComparer.Ordinal);
         List<PlacedPixels> placed = [];
@@ -55,7 +56,7 @@ internal sealed class MarkLayers
         }
 
         return placed.Count == 0 ? (sheet, planesOf) : (sheet with { Pieces = [.. sheet.Pieces, .. placed] },
-            (item, turned) => drawn.TryGetValue(item, out MarkPlanes? mark) ? (mark, false) : planesOf(item, turned));
+            piece => drawn.TryGetValue(piece.ItemId, out MarkPlanes? mark) ? (mark, false) : planesOf(piece));
     }
 
     /// <summary>Marks of a layer as pictures and pieces of a job in dots, to be laid over all others.</summary>
@@ -63,8 +64,8 @@ internal sealed class MarkLayers
     /// <param name="scanDpi">Dots per inch across.</param>
     /// <param name="feedDpi">Dots per inch along.</param>
     /// <param name="firstPicture">Number of the first of these pictures in the job.</param>
-    /// <param name="turnedOver">Whether the sheet was turned over before.</param>
-    public (IReadOnlyList<SheetPicture> Pictures, IReadOnlyList<PlacedPiece> Pieces) Dots(DotLayer layer, int scanDpi, int feedDpi, int firstPicture, bool turnedOver)
+    /// <param name="turned">How the sheet was turned over before; null where it was not.</param>
+    public (IReadOnlyList<SheetPicture> Pictures, IReadOnlyList<PlacedPiece> Pieces) Dots(DotLayer layer, int scanDpi, int feedDpi, int firstPicture, SheetTurn? turned)
     {
         List<SheetPicture> pictures = [];
         List<PlacedPiece> pieces = [];
@@ -72,7 +73,8 @@ internal sealed class MarkLayers
         {
             (int left, int top, int wide, int high) = Place(mark.Box, scanDpi, feedDpi, layer.Placement.Rows);
             pieces.Add(new(
-                Invariant($"mark {pieces.Count + 1}"), firstPicture + pictures.Count, turnedOver ? layer.Placement.Columns - left - wide : left, top,
+                Invariant($"mark {pieces.Count + 1}"), firstPicture + pictures.Count, turned == SheetTurn.Sideways ? layer.Placement.Columns - left - wide : left,
+                turned == SheetTurn.HeadToFoot ? layer.Placement.Rows - top - high : top,
                 wide, high, 0, 0, QuarterTurn.None, false));
             pictures.Add(new(new MarkPlanes(MarkPicture.Draw(mark, wide, high), high, wide, layer.Inks), wide, high, ScaleKernel.CatmullRom, [], []));
         }

@@ -6,4 +6,5 @@ namespace Laydown.Output.PressFiles;
 /// <param name="Turned">Whether it lies on its side.</param>
 /// <param name="Columns">Columns of the whole upright picture at the resolution of the press.</param>
 /// <param name="Rows">Rows of it.</param>
-internal sealed record PlacedPicture(string ItemId, bool Turned, int Columns, int Rows);
+/// <param name="BackUp">Whether the pieces lie with their backs toward the face printed first.</param>
+internal sealed record PlacedPicture(string ItemId, bool Turned, int Columns, int Rows, bool BackUp = false);

@@ -11,8 +11,9 @@ namespace Laydown.Output.PressFiles;
 /// <param name="CropTop">First row of the upright picture that is shown.</param>
 /// <param name="OnHead">Whether it is then turned by another 180°.</param>
 /// <param name="LeavesBare">Whether its bare pixels leave what lies below them.</param>
+/// <param name="BackUp">Whether it lies with its back toward the face printed first.</param>
 internal sealed record PlacedPixels(
-    string ItemId, int Left, int Top, int Width, int Height, bool Turned, int CropLeft, int CropTop, bool OnHead = false, bool LeavesBare = false)
+    string ItemId, int Left, int Top, int Width, int Height, bool Turned, int CropLeft, int CropTop, bool OnHead = false, bool LeavesBare = false, bool BackUp = false)
 {
     /// <summary>Where in the stored planes the shown part starts: planes may be mirrored, then turned.</summary>
     /// <param name="columns">Columns of the upright picture.</param>

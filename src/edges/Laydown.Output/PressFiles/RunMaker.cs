@@ -69,11 +69,20 @@ internal sealed class RunMaker(RunContext context, RunFolder folder, ContoneReso
         RunPlanes planes, int sheet, int layer, SheetPixels pixels, Action<double> done, CancellationToken cancellation)
     {
         IReadOnlyList<InkPlane> inks = planes.InksOf(layer);
-        string name = Invariant($"sheet-{sheet + 1:00}-layer-{layer + 1}-{FileWord(context.Run.Stack.Layers[layer].Group)}.tif");
+        string name = NameOf(sheet, layer);
+        if (planes.SameFileAs(sheet, layer) is { } first)
+        {
+            // One file is printed on both faces: the second has a name of its own for the same bytes.
+            NativeFolder.Link(Path.Combine(folder.FilesPath, NameOf(sheet, first)), Path.Combine(folder.FilesPath, name));
+            written.Add((name, "contone"));
+            done(1);
+            return;
+        }
+
         ContoneHeader header = new(pixels.Columns, pixels.Rows, resolution.Ppi, [.. inks.Select(i => i.Name)], Description(sheet, layer), null);
-        (SheetPixels marked, Func<string, bool, (IPlanes, bool)> planesOf) = MarkLayers.Of(context, sheet)
-            .On(pixels, layer, inks, resolution.Ppi, (item, turned) => planes.Of(item, layer, turned));
-        SheetBand bands = new(marked, inks.Count, planesOf, planes.IsTurnedOver(layer));
+        (SheetPixels marked, Func<PlacedPixels, (IPlanes, bool)> planesOf) = MarkLayers.Of(context, sheet)
+            .On(pixels, layer, inks, resolution.Ppi, piece => planes.Of(piece, layer));
+        SheetBand bands = new(marked, inks.Count, planesOf, planes.TurnOf(sheet, layer));
         using FileStream stream = Create(name, "contone");
         using ContoneTiffWriter writer = new(stream, name, header);
         byte[] band = new byte[checked(writer.BandRows * header.RowBytes)];
@@ -89,6 +98,8 @@ internal sealed class RunMaker(RunContext context, RunFolder folder, ContoneReso
         writer.Finish();
         stream.Flush();
     }
+
+    private string NameOf(int sheet, int layer) => Invariant($"sheet-{sheet + 1:00}-layer-{layer + 1}-{FileWord(context.Run.Stack.Layers[layer].Group)}.tif");
 
     private void WritePreviews(RunPlanes planes, CancellationToken cancellation)
     {

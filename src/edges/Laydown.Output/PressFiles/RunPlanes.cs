@@ -1,3 +1,4 @@
+using Laydown.Layout.Sheets;
 using Laydown.Measures;
 using Laydown.Output.Layers;
 using Laydown.Press.Stacks;
@@ -11,7 +12,7 @@ namespace Laydown.Output.PressFiles;
 /// <summary>Laydown of every layer of every item of a run, as scratch files, ready to be put on sheets.</summary>
 internal sealed class RunPlanes : IDisposable
 {
-    private readonly Dictionary<(string Item, int Layer, bool Turned), PlaneFile> files = [];
+    private readonly Dictionary<(string Item, int Layer, bool Turned, bool BackUp), PlaneFile> files = [];
     private readonly Dictionary<int, IReadOnlyList<InkPlane>> inks = [];
     private readonly RunContext context;
     private readonly string workPath;
@@ -68,12 +69,26 @@ internal sealed class RunPlanes : IDisposable
     /// <summary>Whether a layer is printed after the sheet was turned over.</summary>
     public bool IsTurnedOver(int layer) => context.Run.Stack.Layers[layer].Face != FirstFace;
 
-    /// <summary>The planes of an item's layer, made when they are first asked for turned.</summary>
-    public (PlaneFile Planes, bool Mirrored) Of(string itemId, int layer, bool turned)
+    /// <summary>How a sheet was turned over before a layer is printed on it; null where it was not.</summary>
+    /// <param name="sheet">Sheet from 0.</param>
+    /// <param name="layer">Layer from 0.</param>
+    public SheetTurn? TurnOf(int sheet, int layer) => IsTurnedOver(layer) ? context.Run.Sheets[sheet].Faces?.Turn ?? SheetTurn.Sideways : null;
+
+    /// <summary>The layer of the first face whose file serves this one too; null where it has a file of its own.</summary>
+    /// <param name="sheet">Sheet from 0.</param>
+    /// <param name="layer">Layer from 0.</param>
+    public int? SameFileAs(int sheet, int layer) =>
+        IsTurnedOver(layer) && context.Run.Sheets[sheet].Faces is { OneFile: true } ? BackUpLayers.Of(context.Run.Stack, layer) : null;
+
+    /// <summary>The planes that a piece shows in a layer.</summary>
+    /// <param name="piece">The piece.</param>
+    /// <param name="layer">Layer from 0.</param>
+    public (PlaneFile Planes, bool Mirrored) Of(PlacedPixels piece, int layer)
     {
-        if (!files.TryGetValue((itemId, layer, turned), out PlaneFile? file))
-            throw new ArgumentException(Invariant($"Piece of item {itemId}: wanted an item of run {context.Run.Id}."), nameof(itemId));
-        return (file, MirroredOnSheet(StackOf(ItemOf(itemId)).Layers[layer], layer));
+        if (!files.TryGetValue((piece.ItemId, layer, piece.Turned, piece.BackUp), out PlaneFile? file))
+            throw new ArgumentException(Invariant($"Piece of item {piece.ItemId}: wanted an item of run {context.Run.Id}."), nameof(piece));
+        LayerStack stack = StackOf(ItemOf(piece.ItemId));
+        return (file, MirroredOnSheet(stack.Layers[piece.BackUp ? BackUpLayers.Of(stack, layer) : layer], layer));
     }
 
     /// <inheritdoc/>
@@ -92,10 +107,19 @@ internal sealed class RunPlanes : IDisposable
         {
             string path = Path.Combine(workPath, Invariant($"{number}-{layer}.raw"));
             PlaneFile file = new(path, planes.Count, rows, columns, limitPercent, MirroredOnSheet(stack.Layers[layer], layer), ContourClip.Of(context, item, rows, columns));
-            files[(item.Item.Id, layer, false)] = file;
+            files[(item.Item.Id, layer, false, false)] = file;
             if (!inks.TryGetValue(layer, out IReadOnlyList<InkPlane>? first) || planes.Count > first.Count)
                 inks[layer] = planes;
-            return file;
+            if (!IsPlaced(item.Item.Id, p => p.BackUp))
+                return file;
+
+            // Pieces with their backs up show the same picture on the other face.
+            int other = BackUpLayers.Of(stack, layer);
+            PlaneFile back = new(
+                Path.Combine(workPath, Invariant($"{number}-{layer}-back.raw")), planes.Count, rows, columns, limitPercent,
+                MirroredOnSheet(stack.Layers[layer], other), ContourClip.Of(context, item, rows, columns));
+            files[(item.Item.Id, other, false, true)] = back;
+            return new BothPlanes(file, back);
         }
 
         Reading<int> made;
@@ -116,7 +140,7 @@ internal sealed class RunPlanes : IDisposable
                 item, stack, ppi, (layer, recipe, rows, columns) => SinkOf(layer, recipe.Planes, recipe.LimitPercent, rows, columns), done, cancellation);
         }
 
-        if (made.IsTaken && IsPlacedTurned(item.Item.Id))
+        if (made.IsTaken && IsPlaced(item.Item.Id, p => p.Turned))
             Turn(item.Item.Id, number, stack.Layers.Count, cancellation);
         return made.Then(_ => Agreeing(item, stack));
     }
@@ -126,7 +150,9 @@ internal sealed class RunPlanes : IDisposable
         for (int layer = 0; layer < layers; layer++)
         {
             string path = Path.Combine(workPath, Invariant($"{number}-{layer}-turned.raw"));
-            files[(itemId, layer, true)] = files[(itemId, layer, false)].Turned(path, cancellation);
+            files[(itemId, layer, true, false)] = files[(itemId, layer, false, false)].Turned(path, cancellation);
+            if (files.TryGetValue((itemId, layer, false, true), out PlaneFile? back))
+                files[(itemId, layer, true, true)] = back.Turned(Path.Combine(workPath, Invariant($"{number}-{layer}-back-turned.raw")), cancellation);
         }
     }
 
@@ -134,7 +160,7 @@ internal sealed class RunPlanes : IDisposable
     {
         for (int layer = 0; layer < stack.Layers.Count; layer++)
         {
-            if (InkAgreement.Fault(context, item, layer, files[(item.Item.Id, layer, false)].Inks, inks[layer]) is { } fault)
+            if (InkAgreement.Fault(context, item, layer, files[(item.Item.Id, layer, false, false)].Inks, inks[layer]) is { } fault)
                 return Reading.Refused<int>(fault);
         }
 
@@ -147,8 +173,8 @@ internal sealed class RunPlanes : IDisposable
     // A sheet turned over is composed like the first face and then seen from behind: its pieces are mirrored once more.
     private bool MirroredOnSheet(Layer layer, int number) => layer.Mirrored ^ IsTurnedOver(number);
 
-    private bool IsPlacedTurned(string itemId) =>
-        context.Run.Sheets.Any(s => s.Placements.Any(p => p.Turned && SheetPixels.ItemOf(p.PieceId) == itemId));
+    private bool IsPlaced(string itemId, Func<Placement, bool> so) =>
+        context.Run.Sheets.Any(s => s.Placements.Any(p => so(p) && SheetPixels.ItemOf(p.PieceId) == itemId));
 
     private ItemRecord ItemOf(string itemId) => context.Items.First(i => i.Item.Id == itemId);
 

@@ -1,11 +1,13 @@
+using Laydown.Layout.Sheets;
+
 namespace Laydown.Output.PressFiles;
 
 /// <summary>Puts the planes of pieces together to bands of a sheet: pixel after pixel, bare where no piece lies.</summary>
 /// <param name="sheet">The layout in pixels.</param>
 /// <param name="inks">Inks of the layer.</param>
-/// <param name="planesOf">Planes of an item, upright or turned, and whether they are mirrored.</param>
-/// <param name="reversed">Whether the whole sheet is seen from its other face: each row from right to left.</param>
-internal sealed class SheetBand(SheetPixels sheet, int inks, Func<string, bool, (IPlanes Planes, bool Mirrored)> planesOf, bool reversed)
+/// <param name="planesOf">Planes that a piece shows, and whether they are mirrored.</param>
+/// <param name="turned">How the whole sheet was turned over: it is seen from its other face then; null where it was not.</param>
+internal sealed class SheetBand(SheetPixels sheet, int inks, Func<PlacedPixels, (IPlanes Planes, bool Mirrored)> planesOf, SheetTurn? turned)
 {
     private const int PartRows = 32;
 
@@ -30,19 +32,22 @@ internal sealed class SheetBand(SheetPixels sheet, int inks, Func<string, bool, 
         int rowBytes = sheet.Columns * inks;
         foreach (PlacedPixels piece in sheet.Pieces)
         {
-            int first = Math.Max(firstRow + from, Math.Max(0, piece.Top));
-            int end = Math.Min(firstRow + to, piece.Top + piece.Height);
+            // Turned head to foot, the last row comes first.
+            bool upended = turned == SheetTurn.HeadToFoot;
+            int top = upended ? sheet.Rows - piece.Top - piece.Height : piece.Top;
+            int first = Math.Max(firstRow + from, Math.Max(0, top));
+            int end = Math.Min(firstRow + to, top + piece.Height);
             for (int row = first; row < end; row++)
-                Copy(piece, row, band.AsSpan((row - firstRow) * rowBytes, rowBytes), line);
+                Copy(piece, upended ? sheet.Rows - 1 - row : row, band.AsSpan((row - firstRow) * rowBytes, rowBytes), line);
         }
 
-        for (int row = from; reversed && row < to; row++)
+        for (int row = from; turned == SheetTurn.Sideways && row < to; row++)
             Reverse(band.AsSpan(row * rowBytes, rowBytes));
     }
 
     private void Copy(PlacedPixels piece, int row, Span<byte> target, byte[] line)
     {
-        (IPlanes planes, bool mirrored) = planesOf(piece.ItemId, piece.Turned);
+        (IPlanes planes, bool mirrored) = planesOf(piece);
         (int left, int top) = piece.StartIn(piece.Turned ? planes.Rows : planes.Columns, mirrored);
         int skip = Math.Max(0, -piece.Left);
         int first = piece.Left + skip;

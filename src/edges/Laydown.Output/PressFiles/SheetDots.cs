@@ -27,7 +27,7 @@ internal sealed record SheetDots(int Columns, int Rows, IReadOnlyList<PlacedPict
             SizeMm printed = printedOf(item);
             bool turned = placement.Turned && scanDpi != feedDpi;
             (int across, int down) = turned ? (feedDpi, scanDpi) : (scanDpi, feedDpi);
-            PlacedPicture picture = new(item, turned, SheetPixels.Of(printed.WidthMm, across), SheetPixels.Of(printed.HeightMm, down));
+            PlacedPicture picture = new(item, turned, SheetPixels.Of(printed.WidthMm, across), SheetPixels.Of(printed.HeightMm, down), placement.BackUp);
             int number = pictures.IndexOf(picture);
             if (number < 0)
             {
@@ -42,17 +42,19 @@ internal sealed record SheetDots(int Columns, int Rows, IReadOnlyList<PlacedPict
     }
 
     /// <summary>Pieces of a layer: mirrored where it is, and the whole sheet seen from behind where it was turned over.</summary>
-    /// <param name="mirrored">Whether the layer of an item is printed mirrored.</param>
-    /// <param name="turnedOver">Whether the sheet was turned over before.</param>
-    public IReadOnlyList<PlacedPiece> PiecesOf(Func<string, bool> mirrored, bool turnedOver) =>
-        [.. Pieces.Select(p => Seen(p with { Mirrored = mirrored(Pictures[p.Picture].ItemId) ^ turnedOver }, turnedOver))];
+    /// <param name="mirrored">Whether the layer that a picture comes from is printed mirrored.</param>
+    /// <param name="turned">How the sheet was turned over before; null where it was not.</param>
+    public IReadOnlyList<PlacedPiece> PiecesOf(Func<PlacedPicture, bool> mirrored, SheetTurn? turned) =>
+        [.. Pieces.Select(p => Seen(p with { Mirrored = mirrored(Pictures[p.Picture]) ^ (turned is not null) }, turned))];
 
-    // Seen from behind, left and right are changed: a quarter turn goes the other way and the picture is mirrored once more.
-    private PlacedPiece Seen(PlacedPiece piece, bool turnedOver) => !turnedOver ? piece : piece with
+    // Seen from behind, left and right are changed: a quarter turn goes the other way and the picture is mirrored once more. Turned head to foot,
+    // the sheet lies on its head in addition.
+    private PlacedPiece Seen(PlacedPiece piece, SheetTurn? turned) => turned is not { } way ? piece : piece with
     {
-        Left = Columns - piece.Left - piece.Width,
+        Left = way == SheetTurn.Sideways ? Columns - piece.Left - piece.Width : piece.Left,
+        Top = way == SheetTurn.Sideways ? piece.Top : Rows - piece.Top - piece.Height,
         Mirrored = !piece.Mirrored,
-        Turn = piece.Turn switch { QuarterTurn.Left => QuarterTurn.Right, QuarterTurn.Right => QuarterTurn.Left, QuarterTurn turn => turn },
+        Turn = (QuarterTurn)(((way == SheetTurn.Sideways ? 4 : 6) - (int)piece.Turn) % 4),
     };
 
     private static PlacedPiece Placed(

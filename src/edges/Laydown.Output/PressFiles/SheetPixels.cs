@@ -20,7 +20,7 @@ internal sealed record SheetPixels(int Rows, int Columns, IReadOnlyList<PlacedPi
     {
         int rows = Of(sheet.Sheet.HeightMm, ppi);
         int columns = Of(sheet.Sheet.WidthMm, ppi);
-        return new(rows, columns, [.. sheet.Placements.Select(p => Placed(p, ppi, rows, printedOf) with { LeavesBare = sheet.Outlines is not null })]);
+        return new(rows, columns, [.. sheet.Placements.Select(p => Placed(p, ppi, rows, printedOf) with { LeavesBare = sheet.Outlines is not null, BackUp = p.BackUp })]);
     }
 
     /// <summary>The item of a piece: its id, or what stands before the panel's number.</summary>

@@ -52,20 +52,20 @@ internal sealed class SheetPreview
     private SheetBand Band(
         RunPlanes planes, MarkLayers marks, int layer, int count, double ppi, Func<string, SizeMm> printedOf, CancellationToken cancellation)
     {
-        Dictionary<(string Item, bool Turned), (IPlanes Planes, bool Mirrored)> small = [];
+        Dictionary<(string Item, bool Turned, bool BackUp), (IPlanes Planes, bool Mirrored)> small = [];
         foreach (PlacedPixels piece in pixels.Pieces)
         {
-            if (small.ContainsKey((piece.ItemId, piece.Turned)))
+            if (small.ContainsKey((piece.ItemId, piece.Turned, piece.BackUp)))
                 continue;
             SizeMm printed = printedOf(piece.ItemId);
             (int rows, int columns) = (SheetPixels.Of(printed.HeightMm, ppi), SheetPixels.Of(printed.WidthMm, ppi));
-            (PlaneFile file, bool mirrored) = planes.Of(piece.ItemId, layer, piece.Turned);
+            (PlaneFile file, bool mirrored) = planes.Of(piece, layer);
             (int high, int wide) = piece.Turned ? (columns, rows) : (rows, columns);
-            small[(piece.ItemId, piece.Turned)] = (new PlaneMemory(file, high, wide, cancellation), mirrored);
+            small[(piece.ItemId, piece.Turned, piece.BackUp)] = (new PlaneMemory(file, high, wide, cancellation), mirrored);
         }
 
-        (SheetPixels marked, Func<string, bool, (IPlanes, bool)> planesOf) = marks.On(pixels, layer, planes.InksOf(layer), ppi, (item, turned) => small[(item, turned)]);
-        return new(marked, count, planesOf, reversed: false);
+        (SheetPixels marked, Func<PlacedPixels, (IPlanes, bool)> planesOf) = marks.On(pixels, layer, planes.InksOf(layer), ppi, piece => small[(piece.ItemId, piece.Turned, piece.BackUp)]);
+        return new(marked, count, planesOf, turned: null);
     }
 
     private void Row(StackLook look, byte[][] bands, int row, byte[] rgb, bool turned)

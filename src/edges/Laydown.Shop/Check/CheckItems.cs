@@ -49,7 +49,7 @@ public sealed class CheckItems(ShopFolder folder, Catalogue catalogue, IShopStor
     private async Task<ItemRecord> CheckAsync(ItemRecord item, CancellationToken cancellation)
     {
         List<InputFault> faults = [.. item.Faults.Where(IsOfLine)];
-        Reading<ArtworkFile> reading = await reader.ReadAsync(item.ArtworkPath, cancellation);
+        Reading<ArtworkFile> reading = await ReadAsync(item, cancellation);
         if (!reading.IsTaken)
             return item with { State = ItemState.Stopped, Artwork = null, Faults = [.. faults, .. reading.Faults] };
 
@@ -75,6 +75,15 @@ public sealed class CheckItems(ShopFolder folder, Catalogue catalogue, IShopStor
         };
     }
 
+    private async Task<Reading<ArtworkFile>> ReadAsync(ItemRecord item, CancellationToken cancellation)
+    {
+        Reading<ArtworkFile> front = await reader.ReadAsync(item.ArtworkPath, cancellation);
+        if (!front.IsTaken || item.BackPath is not { } path)
+            return front;
+        Reading<ArtworkFile> back = await reader.ReadAsync(path, cancellation);
+        return back.Then(file => Reading.Of(JoinedArtwork.Of(front.Value, file)));
+    }
+
     private async Task<IReadOnlyList<InputFault>> PreviewsAsync(ItemRecord item, ArtworkFile artwork, CancellationToken cancellation)
     {
         List<InputFault> faults = [];
@@ -84,7 +93,8 @@ public sealed class CheckItems(ShopFolder folder, Catalogue catalogue, IShopStor
             string png = folder.Preview(artwork.Sha256, page.Number);
             if (File.Exists(png))
                 continue;
-            Reading<SizeMm> made = await renderer.PreviewAsync(item.ArtworkPath, page.Number, PreviewSidePx, png, cancellation);
+            (string path, int number) = item.FileOf(page.Number);
+            Reading<SizeMm> made = await renderer.PreviewAsync(path, number, PreviewSidePx, png, cancellation);
             faults.AddRange(made.Faults);
         }
 

@@ -43,7 +43,7 @@ public sealed class MapShift(ShopFolder folder, IShopStore store, IPageRenderer 
         if (!File.Exists(preview))
         {
             Directory.CreateDirectory(folder.Previews);
-            Reading<SizeMm> made = await renderer.PreviewAsync(item.ArtworkPath, page, PreviewSidePx, preview, cancellation);
+            Reading<SizeMm> made = await renderer.PreviewAsync(item.FileOf(page).Path, item.FileOf(page).Page, PreviewSidePx, preview, cancellation);
             if (!made.IsTaken)
                 return Reading.Refused<ItemShift>(made.Faults);
         }

@@ -17,9 +17,9 @@ public static class LayoutMark
         StringBuilder text = new();
         foreach (SheetLayout sheet in sheets)
         {
-            text.Append(CultureInfo.InvariantCulture, $"{Mm(sheet.Sheet.WidthMm)} {Mm(sheet.Sheet.HeightMm)} x{sheet.Repeats} {sheet.StockId}\n");
+            text.Append(CultureInfo.InvariantCulture, $"{Mm(sheet.Sheet.WidthMm)} {Mm(sheet.Sheet.HeightMm)} x{sheet.Repeats} {sheet.StockId}{(sheet.Faces is { } faces ? Invariant($" {faces.Turn}{(faces.OneFile ? " one file" : "")}") : "")}\n");
             foreach (Placement p in sheet.Placements)
-                text.Append(CultureInfo.InvariantCulture, $"{p.PieceId} {Rect(p.Place)} {p.QuarterTurns} {(p.Locked ? "locked" : "")} {(p.Part is { } part ? Rect(part) : "")}\n");
+                text.Append(CultureInfo.InvariantCulture, $"{p.PieceId} {Rect(p.Place)} {p.QuarterTurns} {(p.Locked ? "locked" : "")}{(p.BackUp ? " back" : "")} {(p.Part is { } part ? Rect(part) : "")}\n");
         }
 
         return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text.ToString())))[..16];

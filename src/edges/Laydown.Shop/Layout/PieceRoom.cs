@@ -36,7 +36,8 @@ internal static class PieceRoom
             return placement;
         SizeMm lying = placement.Turned ? placement.Place.Size.Turned() : placement.Place.Size;
         SizeMm printed = new(lying.WidthMm - room.LeftMm - room.RightMm, lying.HeightMm - room.BottomMm - room.TopMm);
-        PictureOnSheet whole = new(placement with { Part = null }, lying, mirrored: false);
+        // Seen with its back up, what is left of the picture is on its right.
+        PictureOnSheet whole = new(placement with { Part = null }, lying, mirrored: placement.BackUp);
         return placement with { Place = whole.Of(new RectMm(room.LeftMm, room.BottomMm, printed.WidthMm, printed.HeightMm)) };
     }
 

@@ -30,14 +30,18 @@ internal static class SheetLayouts
     /// <param name="tries">How much is tried after the plain orders; 0 for a quick look.</param>
     public static Reading<LaidOut> Of(FormedRun run, IReadOnlyDictionary<string, Shape> contours, CancellationToken cancellation, int tries = Tries)
     {
+        SizeMm frame = SheetFrame(run);
+        FacedSheets? faced = FacedSheets.Of(run, frame, BeltOf(run));
         LayoutResult result = run.Stock.Kind switch
         {
             StockKind.Roll => Joined(run, (items, r, c) => new RollSheets(r, contours, tries).Of(items, c), RepeatedOnRoll, cancellation),
             StockKind.Blank => BlankSheets.Of(run),
             _ when contours.Count > 0 => new ContourSheets(GapMm, run.Stack.Layers[0].Mirrored).OnBoards(
-                [.. run.Items.Select(i => RunPieces.WholeOf(i.Ready.Item, run.Stock))], contours, SheetFrame(run), run.Press.EdgeMarginMm, OffcutLeastSideMm, quick: tries == 0, cancellation),
-            _ => Joined(run, (items, r, c) => OnBoards(items, r, tries, c), RepeatedOnBoards, cancellation),
+                [.. run.Items.Select(i => RunPieces.WholeOf(i.Ready.Item, run.Stock))], contours, frame, run.Press.EdgeMarginMm, OffcutLeastSideMm, quick: tries == 0, cancellation),
+            _ => Joined(run, (items, r, c) => OnBoards(items, r, tries, c), (item, r) => RepeatedOnBoards(item, r, faced), cancellation, faced),
         };
+        if (faced is not null)
+            result = faced.Told(result, [.. run.Items.Select(i => i.Ready.Item)]);
         if (result.Sheets.Count == 0)
             return Reading.Refused<LaidOut>([.. result.Unplaced.Select(Fault)]);
         return OnBelt(run, result).Then(belt => Reading.Of(new LaidOut(result.Sheets, belt, result.Unplaced)));
@@ -50,17 +54,21 @@ internal static class SheetLayouts
     /// <summary>The item a piece belongs to: its id without the number of the panel.</summary>
     public static string ItemIdOf(string pieceId) => pieceId.Split('/')[0];
 
-    // Items that are repeated in even steps have sheets of their own; all others share theirs.
+    // Items that are repeated in even steps, and those whose fronts and backs share a sheet, have sheets of their own; all others share theirs.
     private static LayoutResult Joined(
         FormedRun run, Func<IReadOnlyList<FormedItem>, FormedRun, CancellationToken, LayoutResult> shared, Func<Item, FormedRun, LayoutResult> repeated,
-        CancellationToken cancellation)
+        CancellationToken cancellation, FacedSheets? faced = null)
     {
-        List<FormedItem> others = [.. run.Items.Where(i => i.Ready.Item.Repeat is null)];
-        List<LayoutResult> results = [.. run.Items.Where(i => i.Ready.Item.Repeat is not null).Select(i => repeated(i.Ready.Item, run))];
+        Dictionary<string, UnplacedPiece> refused = run.Items.Select(i => faced is null ? FacedSheets.OneFaced(i.Ready.Item) : faced.Refused(i.Ready.Item, i.Stack)).OfType<UnplacedPiece>()
+            .ToDictionary(u => u.PieceId, StringComparer.Ordinal);
+        List<FormedItem> able = [.. run.Items.Where(i => !refused.ContainsKey(i.Ready.Item.Id))], others = [.. able.Where(i => !IsAlone(i.Ready.Item))];
+        List<LayoutResult> results = [.. able.Where(i => IsAlone(i.Ready.Item)).Select(i => repeated(i.Ready.Item, run))];
         if (others.Count > 0)
             results.Insert(0, shared(others, run, cancellation));
-        return new([.. results.SelectMany(r => r.Sheets)], [.. results.SelectMany(r => r.Unplaced)]);
+        return new([.. results.SelectMany(r => r.Sheets)], [.. results.SelectMany(r => r.Unplaced), .. refused.Values]);
     }
+
+    private static bool IsAlone(Item item) => item.Repeat is not null || item.Turn?.Way == BackWay.WorkAndTurn;
 
     private static LayoutResult OnBoards(IReadOnlyList<FormedItem> items, FormedRun run, int tries, CancellationToken cancellation)
     {
@@ -71,8 +79,12 @@ internal static class SheetLayouts
         return pieces.Printed(pieces.Pieces.Count == 0 ? new([], []) : BoardLayout.Solve(pieces.Pieces, rules, cancellation), run.Press.EdgeMarginMm);
     }
 
-    private static LayoutResult RepeatedOnBoards(Item item, FormedRun run) => Repeated(item, run, (piece, margin, repeat) =>
-        StepAndRepeat.OnBoards(piece, SheetFrame(run), margin, repeat, run.Stack.Layers.Select(l => l.Face).Distinct().Count() > 1));
+    private static LayoutResult RepeatedOnBoards(Item item, FormedRun run, FacedSheets? faced) => Repeated(item, run, (piece, margin, repeat) => faced?.FacesOf(item) switch
+    {
+        { OneFile: true } faces => WorkAndTurn.OnBoards(piece, SheetFrame(run), margin, repeat, faces),
+        { } faces => StepAndRepeat.OnBoards(piece, SheetFrame(run), margin, repeat with { RegisterMm = faces.RegisterMm }, bothFaces: true),
+        null => StepAndRepeat.OnBoards(piece, SheetFrame(run), margin, repeat, FacedSheets.TwoFaces(run.Stack)),
+    });
 
     private static LayoutResult RepeatedOnRoll(Item item, FormedRun run) => Repeated(item, run, (piece, margin, repeat) =>
         StepAndRepeat.OnRoll(piece, run.Stock.WidthMm, RollSheets.LeftMm(run.Stock), margin, run.Press.Web.LeadMm, repeat));
@@ -100,12 +112,17 @@ internal static class SheetLayouts
     internal static CutProcess ProcessOf(IReadOnlyList<Item> items) =>
         items.Any(i => i.Finishing.Any(f => f.Kind is FinishingKind.CutContour)) ? CutProcess.Free : CutProcess.Guillotine;
 
-    internal static Reading<BeltPlace> OnBelt(FormedRun run, LayoutResult result)
+    private static Belt BeltOf(FormedRun run)
     {
         PressDescription press = run.Press;
-        Belt belt = new(
+        return new(
             press.BeltWidthMm, press.MaxSheetLengthMm, [.. press.Zones.Select(z => new BeltZone(z.Id, z.StartMm, z.WidthMm))], press.Lays, press.MaxLanes,
             PinsMm: press.FrontPins);
+    }
+
+    internal static Reading<BeltPlace> OnBelt(FormedRun run, LayoutResult result)
+    {
+        Belt belt = BeltOf(run);
         return run.Stock.Kind switch
         {
             StockKind.Board => BeltPlaces.ForBoard(run.Stock.Id, result.Sheets[0].Sheet, result.SheetCount, belt),

@@ -6,9 +6,9 @@ namespace Laydown.Shop.Orders;
 internal static class ArtworkPlace
 {
     /// <summary>Full path of a plain file in the folder, or the fault: a path instead of a name, a link, or no such file.</summary>
-    public static Reading<string> Find(string orderFolder, string name, int index)
+    public static Reading<string> Find(string orderFolder, string name, int index, string artwork = "artwork")
     {
-        string field = Invariant($"/items/{index}/artwork");
+        string field = Invariant($"/items/{index}/{artwork}");
         if (name.Length is 0 or > 200 || name is "." or ".." || name.AsSpan().ContainsAny('/', '\\', '\0') || Path.IsPathRooted(name))
             return Refused(field, Invariant($"'{Shown(name)}'"), "the plain name of a file in the order's folder");
 

@@ -28,4 +28,13 @@ public sealed record ItemRecord(
     IReadOnlyList<Finding> Findings,
     LayerStack? Stack,
     string? RunId,
-    string? LookId = null);
+    string? LookId = null)
+{
+    /// <summary>Full path of the back's own file, beside the artwork; null where all pages are in one file.</summary>
+    [System.Text.Json.Serialization.JsonIgnore]
+    public string? BackPath => Item.BackArtwork is { } back && ArtworkPath.Length > 0 ? Path.Combine(Path.GetDirectoryName(ArtworkPath) ?? "", Path.GetFileName(back)) : null;
+
+    /// <summary>The file that holds a page of the item, and its number there: the back's own file counts as page 2.</summary>
+    /// <param name="page">Page of the item from 1.</param>
+    public (string Path, int Page) FileOf(int page) => BackPath is { } back && page >= 2 ? page == 2 ? (back, 1) : (ArtworkPath, page - 1) : (ArtworkPath, page);
+}

@@ -1,6 +1,8 @@
+using Laydown.Layout.Repeats;
 using Laydown.Measures;
 using Laydown.Plan.Orders;
 using Laydown.Press.Machines;
+using Laydown.Press.Stacks;
 using Laydown.Press.Stocks;
 
 namespace Laydown.Shop.Orders;
@@ -33,7 +35,25 @@ public static class ItemRules
             faults.Add(Fault(index, "widthMm", item.Printed.ToString(), Wanted(stock)));
         }
 
+        faults.AddRange(OfBack(item, stock).Select(f => Fault(index, f.Field, f.Found, f.Wanted)));
         return faults;
+    }
+
+    private static IEnumerable<(string Field, string Found, string Wanted)> OfBack(Item item, Stock? stock)
+    {
+        bool ownBack = item.Build is { Layers: not null } or { Back: BackPicture.Own };
+        if (item.BackArtwork is { } back && !ownBack)
+            yield return ("backArtwork", Invariant($"'{back}', for a build without a picture of its own on the back"), "build with seenFrom bothSides and back own, or no backArtwork");
+        if (item.Turn is not { } turn)
+            yield break;
+        if (item.Build is { Layers: null, SeenFrom: SeenFrom.OneSide })
+            yield return ("turn", "turn, for a build that is seen from one side", "build with seenFrom bothSides, or no turn");
+        if (stock is { Kind: StockKind.Roll or StockKind.Blank } && turn.Way == BackWay.WorkAndTurn)
+            yield return ("turn/way", Invariant($"workAndTurn on {stock.Id}, which is a {(stock.Kind == StockKind.Roll ? "roll" : "pre-cut blank")}"), "a board, or sheetwise");
+        if (turn.Way == BackWay.WorkAndTurn && item.Finishing.Any(f => f.Kind == FinishingKind.CutContour))
+            yield return ("turn/way", "workAndTurn of a piece cut to its contour", "sheetwise, or a piece cut to a rectangle");
+        if (turn.Way == BackWay.WorkAndTurn && item.Panels is not null)
+            yield return ("turn/way", "workAndTurn of a graphic in panels", "sheetwise, or no panels");
     }
 
     // A roll takes larger pictures as panels and a blank is the piece itself, so only boards limit the printed size.

@@ -90,7 +90,8 @@ public sealed class TakeOrders(ShopFolder folder, Catalogue catalogue, IOrderRea
     private ItemRecord Fresh(Item item, int index, Order order, string orderFolder, DateOnly today)
     {
         Reading<string> place = ArtworkPlace.Find(orderFolder, item.Artwork, index);
-        List<InputFault> faults = [.. ItemRules.Faults(item, index, catalogue, today), .. place.Faults];
+        IReadOnlyList<InputFault> back = item.BackArtwork is { } name ? ArtworkPlace.Find(orderFolder, name, index, "backArtwork").Faults : [];
+        List<InputFault> faults = [.. ItemRules.Faults(item, index, catalogue, today), .. place.Faults, .. back];
         ItemState state = faults.Count == 0 ? ItemState.Waiting : ItemState.Stopped;
         return new(item, order.Id, order.Customer, state, place.Match(p => p, _ => ""), null, faults, [], null, null);
     }
@@ -109,9 +110,21 @@ public sealed class TakeOrders(ShopFolder folder, Catalogue catalogue, IOrderRea
             return old;
 
         // The dearest test comes last.
-        await using FileStream stream = File.OpenRead(fresh.ArtworkPath);
-        string sha256 = Convert.ToHexStringLower(await SHA256.HashDataAsync(stream, cancellation));
+        string sha256 = await HashAsync(fresh.ArtworkPath, cancellation);
+        if (fresh.BackPath is { } back)
+        {
+            if (!File.Exists(back))
+                return fresh;
+            sha256 = JoinedArtwork.Sha256(sha256, await HashAsync(back, cancellation));
+        }
+
         return string.Equals(sha256, old.Artwork.Sha256, StringComparison.OrdinalIgnoreCase) ? old : fresh;
+    }
+
+    private static async Task<string> HashAsync(string path, CancellationToken cancellation)
+    {
+        await using FileStream stream = File.OpenRead(path);
+        return Convert.ToHexStringLower(await SHA256.HashDataAsync(stream, cancellation));
     }
 
     private static bool IsOfLine(InputFault fault) => string.Equals(fault.File, ItemRules.OrderFile, StringComparison.Ordinal);

@@ -56,7 +56,7 @@ public sealed class CropSheet(IPressPlanes planes, DrawSheet draw)
 
     private Reading<CropInk> Counted(OpenedSheet opened, PressPlane plane, PressPart part)
     {
-        PressPart there = plane.Reversed ? part.Reversed(opened.Sheet.WidthPx) : part;
+        PressPart there = plane.Reversed ? part.Reversed(opened.Sheet.WidthPx) : plane.Upended ? part.Upended(opened.Sheet.HeightPx) : part;
         return planes.Codes(plane.File, there).Then(codes =>
         {
             int size = part.Columns * part.Rows;

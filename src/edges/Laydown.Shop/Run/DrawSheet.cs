@@ -73,7 +73,8 @@ public sealed class DrawSheet(IPressPlanes planes, ILookPictures pictures) : IDi
             PressPlane first = file.First();
 
             // Halving begins at the left of the file: where it rounded up, a reversed level lies up to one of its values aside.
-            PressPart there = first.Reversed ? part.Reversed(LookLevels.SideAt(opened.Sheet.WidthPx, part.Level)) : part;
+            PressPart there = first.Reversed ? part.Reversed(LookLevels.SideAt(opened.Sheet.WidthPx, part.Level))
+                : first.Upended ? part.Upended(LookLevels.SideAt(opened.Sheet.HeightPx, part.Level)) : part;
             Reading<byte[]> read = await planes.ReadAsync(first.File, there, cancellation);
             if (!read.IsTaken)
                 return read;
@@ -83,10 +84,18 @@ public sealed class DrawSheet(IPressPlanes planes, ILookPictures pictures) : IDi
                 read.Value.AsSpan(plane.Channel * size, size).CopyTo(into);
                 for (int y = 0; plane.Reversed && y < part.Rows; y++)
                     into.Slice(y * part.Columns, part.Columns).Reverse();
+                for (int y = 0; plane.Upended && y < part.Rows / 2; y++)
+                    SwapRows(into, y, part.Rows - 1 - y, part.Columns);
             }
         }
 
         return Reading.Of(coverages);
+    }
+
+    private static void SwapRows(Span<byte> values, int one, int other, int columns)
+    {
+        for (int x = 0; x < columns; x++)
+            (values[(one * columns) + x], values[(other * columns) + x]) = (values[(other * columns) + x], values[(one * columns) + x]);
     }
 
     private async Task<Reading<byte[]>> KeptAsync(

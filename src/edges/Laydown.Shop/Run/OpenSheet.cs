@@ -92,15 +92,16 @@ public sealed partial class OpenSheet(ShopFolder folder, Catalogue catalogue, IS
                 return Refused(run.Id, entry.Name, Invariant($"{shape.Columns} × {shape.Rows}, layer {layer}"), Invariant($"{first.Columns} × {first.Rows} and a layer of the stack"));
             if (shape.Bits == 2)
                 at = at with { DropShares = [0, .. mode.DropsPl.Select(d => d / mode.DropsPl[^1])] };
-            all.AddRange(PlanesOf(run.Stack, layer, at, shape, inks, all.Count));
+            all.AddRange(PlanesOf(run.Stack, layer, at, shape, inks, all.Count, run.Sheets[number - 1].Faces?.Turn ?? SheetTurn.Sideways));
         }
 
         return StackLights.SheetOf(stock).Then(sheet => Reading.Of(Seen(run, number, dots, first!, all, sheet, inks, condition, mode)));
     }
 
-    private static IEnumerable<PressPlane> PlanesOf(LayerStack stack, int layer, PressFileAt file, PressFileShape shape, InkSet inks, int before)
+    private static IEnumerable<PressPlane> PlanesOf(LayerStack stack, int layer, PressFileAt file, PressFileShape shape, InkSet inks, int before, SheetTurn turn)
     {
         Layer printed = stack.Layers[layer - 1];
+        bool turnedOver = printed.Face != stack.Layers[0].Face;
         for (int channel = 0; channel < shape.Inks; channel++)
         {
             string name = channel < shape.InkNames.Count && shape.InkNames[channel].Length > 0 ? shape.InkNames[channel] : Invariant($"ink {channel + 1}");
@@ -111,7 +112,7 @@ public sealed partial class OpenSheet(ShopFolder folder, Catalogue catalogue, IS
                 InkGroup.Clear => InkRole.Clear,
                 _ => InkRole.Black,
             };
-            yield return new(before + channel + 1, layer, name, role, Path.GetFileName(file.Path), channel, printed.Face != stack.Layers[0].Face) { File = file };
+            yield return new(before + channel + 1, layer, name, role, Path.GetFileName(file.Path), channel, turnedOver && turn == SheetTurn.Sideways, turnedOver && turn == SheetTurn.HeadToFoot) { File = file };
         }
     }
 

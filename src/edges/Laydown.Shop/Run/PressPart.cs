@@ -11,4 +11,8 @@ public readonly record struct PressPart(int Level, int Left, int Top, int Column
     /// <summary>The same part of a sheet of that width seen from its other face.</summary>
     /// <param name="width">Columns of the whole level.</param>
     public PressPart Reversed(int width) => this with { Left = width - Left - Columns };
+
+    /// <summary>The same part of a sheet of that height that was turned head to foot.</summary>
+    /// <param name="height">Rows of the whole level.</param>
+    public PressPart Upended(int height) => this with { Top = height - Top - Rows };
 }

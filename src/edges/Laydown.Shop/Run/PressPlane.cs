@@ -11,8 +11,9 @@ namespace Laydown.Shop.Run;
 /// <param name="FileName">Press file that holds it.</param>
 /// <param name="Channel">Ink from 0 within that file.</param>
 /// <param name="Reversed">Whether the file has it printed on the turned sheet: its rows run from right to left as seen on the first face.</param>
+/// <param name="Upended">Whether the sheet was turned head to foot instead: its last row comes first.</param>
 public sealed record PressPlane(
-    int Number, int Layer, string Name, InkRole Role, string FileName, int Channel, bool Reversed)
+    int Number, int Layer, string Name, InkRole Role, string FileName, int Channel, bool Reversed, bool Upended = false)
 {
     [JsonIgnore]
     internal PressFileAt File { get; init; } = new("", "", []);

@@ -44,7 +44,7 @@ public sealed class ReadSheet(IPressPlanes planes, DrawSheet draw)
         Dictionary<string, byte[]> codes = [];
         foreach (PressPlane plane in sheet.Planes.DistinctBy(p => p.FileName))
         {
-            Reading<byte[]> read = planes.Codes(plane.File, new(0, plane.Reversed ? sheet.WidthPx - 1 - x : x, y, 1, 1));
+            Reading<byte[]> read = planes.Codes(plane.File, new(0, plane.Reversed ? sheet.WidthPx - 1 - x : x, plane.Upended ? sheet.HeightPx - 1 - y : y, 1, 1));
             if (!read.IsTaken)
                 return Reading.Refused<SheetPlace>(read.Faults);
             codes[plane.FileName] = read.Value;
@@ -77,7 +77,7 @@ public sealed class ReadSheet(IPressPlanes planes, DrawSheet draw)
             3 => (placed.Place.HeightMm - up, across),
             _ => (across, up),
         };
-        if (opened.Run.Stack.Layers[0].Mirrored)
+        if (opened.Run.Stack.Layers[0].Mirrored != placed.BackUp)
             x = width - x;
         PlacedName name = opened.Sheet.Pieces[found];
         return new(name.Name, name.ItemId, name.Copy, x + (placed.Part?.XMm ?? 0), y + (placed.Part?.YMm ?? 0));

@@ -52,7 +52,7 @@ public static class RunMarks
     private static MarkedPiece? MarkedOf(RunContext context, SheetLayout sheet, Placement placement)
     {
         ItemRecord? record = context.Items.FirstOrDefault(i => i.Item.Id == SheetLayouts.ItemIdOf(placement.PieceId));
-        if (record?.Item is not { Marks: { } wish } item || FinishedOnSheet.Of(item, placement, context.Run.Stack.Layers[0].Mirrored) is not { } finished)
+        if (record?.Item is not { Marks: { } wish } item || FinishedOnSheet.Of(item, placement, context.Run.Stack.Layers[0].Mirrored != placement.BackUp) is not { } finished)
             return null;
 
         // Copies are numbered on the first of sheets that are alike.

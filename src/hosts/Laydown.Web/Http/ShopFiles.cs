@@ -32,7 +32,7 @@ public static class ShopFiles
         if (!File.Exists(png))
         {
             Directory.CreateDirectory(Path.GetDirectoryName(png)!);
-            Reading<SizeMm> made = await shop.Renderer.PreviewAsync(item.ArtworkPath, page, PreviewSidePx, png, cancellation);
+            Reading<SizeMm> made = await shop.Renderer.PreviewAsync(item.FileOf(page).Path, item.FileOf(page).Page, PreviewSidePx, png, cancellation);
             if (!made.IsTaken)
                 return Results.NotFound();
         }
