@@ -27,6 +27,9 @@ public sealed record HandRules(IReadOnlyList<Piece> Pieces, SizeMm Sheet, double
     /// <summary>Which size or offcut the sheets are, where there were several to take from; else null.</summary>
     public string? StockId { get; init; }
 
+    /// <summary>How the two printed faces of the sheets belong together; null where one is printed.</summary>
+    public SheetFaces? Faces { get; init; }
+
     /// <summary>Contours of the pieces, where they may reach into each other's rectangles; null where each takes its printed rectangle.</summary>
     public HandContours? Contours { get; init; }
 

@@ -65,6 +65,7 @@ public static class HandSheets
             {
                 KeepOuts = rules.KeepOuts is { Count: > 0 } outs ? outs : null,
                 StockId = rules.StockId,
+                Faces = rules.Faces,
             });
         }
 

@@ -71,7 +71,7 @@ public static class BoardDrawing
         Upright(paper, x, y, w, h, view.UpOf(placement.QuarterTurns));
 
         // Names go level where they fit, else upright, else only the number of the copy.
-        string name = names.TryGetValue(placement.PieceId, out string? found) ? found : placement.PieceId;
+        string name = (placement.BackUp ? "back: " : "") + (names.TryGetValue(placement.PieceId, out string? found) ? found : placement.PieceId);
         string size = Size(view.Turned ? placement.Place.Size.Turned() : placement.Place.Size);
         double least = Math.Max(Math.Min(name.Length, 14) * 7.2, size.Length * 6.9) + 8;
         if (w >= least && h >= 36)

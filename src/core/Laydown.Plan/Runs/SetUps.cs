@@ -11,6 +11,9 @@ namespace Laydown.Plan.Runs;
 /// <summary>How the press is set for a run, on the safe side until the sheet is measured.</summary>
 public static class SetUps
 {
+    /// <summary>Name of the figure of growth between two faces.</summary>
+    internal const string GrowthName = "growth of the sheet if turned before it has cooled";
+
     /// <summary>Works out the set-up of a run.</summary>
     /// <param name="request">The run.</param>
     /// <param name="mode">The mode picked.</param>
@@ -129,7 +132,7 @@ public static class SetUps
         if (request.Stack.Layers.Select(l => l.Face).Distinct().Count() > 1)
         {
             double length = Math.Max(request.Stock.WidthMm, request.Stock.LengthMm);
-            yield return new("growth of the sheet if turned before it has cooled", Growth.OfLengthMm(length, request.Stock.GrowthPpmPerK, warmth.RiseK), "mm",
+            yield return new(GrowthName, Growth.OfLengthMm(length, request.Stock.GrowthPpmPerK, warmth.RiseK), "mm",
                 Invariant($"{length:0} mm × {request.Stock.GrowthPpmPerK}·10⁻⁶/K × {warmth.RiseK:0.0} K; let it cool to the room before the second face"), FigureSource.Derived);
         }
 

@@ -44,6 +44,7 @@ internal static class SchemaRules
         ["modeIds"] = Both(Entries(1, 100), Each(Id)),
         ["stockIds"] = Both(Entries(1, 1000), Each(Id)),
         ["Item.artwork"] = FileName,
+        ["Item.backArtwork"] = FileName,
         ["ArtworkFile.name"] = FileName,
         ["profile"] = Text(0, 2000),
         ["PrintCondition.profile"] = FileName,
@@ -201,6 +202,9 @@ internal static class SchemaRules
         ["gapAcrossMm"] = From(0, 1000),
         ["gapUpMm"] = From(0, 1000),
         ["registerMm"] = From(0, 50),
+        ["TurnWish.registerMm"] = Over(0, 50),
+        ["layErrorMm"] = From(0, 10),
+        ["sizeToleranceMm"] = From(0, 20),
 
         // Percentages that end elsewhere than at 1000.
         ["overheadPercent"] = From(0, 500),

@@ -7,12 +7,12 @@ using Laydown.Shop.Run;
 
 namespace Laydown.Output.Documents;
 
-/// <summary>What the set-up sheet says of panels, marks, folds, eyelets and the two faces of a sheet.</summary>
+/// <summary>What the set-up sheet says of panels, marks, folds and eyelets.</summary>
 internal static class FinishWords
 {
     /// <summary>One row for each thing that there is.</summary>
     internal static IReadOnlyList<NamedValue> Of(RunContext context) =>
-        [.. RunMarks.PanelPlans(context.Run).Select(p => Panels(p.ItemId, p.Plan)), .. Marks(context), .. context.Items.SelectMany(Folds), .. Faces(context)];
+        [.. RunMarks.PanelPlans(context.Run).Select(p => Panels(p.ItemId, p.Plan)), .. Marks(context), .. context.Items.SelectMany(Folds)];
 
     private static NamedValue Panels(string itemId, PanelPlan plan)
     {
@@ -51,17 +51,6 @@ internal static class FinishWords
         int eyelets = FinishingPlaces.Eyelets(item).Count;
         if (eyelets > 0)
             yield return new("Eyelets", Invariant($"{item.Id}: {eyelets} on each piece, places in the cut file."));
-    }
-
-    private static IEnumerable<NamedValue> Faces(RunContext context)
-    {
-        if (context.Run.Stack.Layers.Select(l => l.Face).Distinct().Count() < 2)
-            yield break;
-        foreach (Item item in context.Items.Select(i => i.Item).Where(i => i.Repeat is not null))
-        {
-            yield return new("Both faces", Invariant($"{item.Id}: turn the sheet left to right; its pieces then lie where the others lay, and the side lay changes sides. ")
-                + Invariant($"The faces may lie {item.Repeat!.RegisterMm:0.#} mm apart: the bleed of {item.BleedMm:0.#} mm covers it."));
-        }
     }
 
     private static string Word(MarkKind kind, int count)

@@ -16,6 +16,9 @@ internal static class RunDrawings
     internal static Drawing Belt(RunContext context) =>
         new("Belt from above", BeltDrawing.Draw(context.Press, context.Run.Belt, context.Run.Sheets));
 
+    /// <summary>Both faces of the first sheet on the belt, to scale; null where one face is printed.</summary>
+    internal static Drawing? Faces(RunContext context) => FaceWords.Applies(context.Run) ? new("Both faces on the belt", FacesDrawing.Draw(context.Press, context.Run)) : null;
+
     /// <summary>The section through sheet and ink.</summary>
     internal static Drawing Layers(RunContext context) => new("Section through sheet and ink", CrossSection.Draw(context.Run.Stack, context.Stock));
 

@@ -47,4 +47,11 @@ internal sealed record SetUpContent(
     IReadOnlyList<NamedValue> Items,
     IReadOnlyList<string> Cautions,
     IReadOnlyList<Figure> Why,
-    string Invented);
+    string Invented)
+{
+    /// <summary>How sheets printed on both faces are turned and laid; empty where one face is printed.</summary>
+    public IReadOnlyList<NamedValue> Faces { get; init; } = [];
+
+    /// <summary>Both faces on the belt, to scale; null where one is printed.</summary>
+    public Drawing? FacesDrawing { get; init; }
+}

@@ -24,7 +24,11 @@ internal static class SetUpContents
             Belt(context), RunDrawings.Belt(context), Layers(run.Stack), run.Stack.Because, RunDrawings.Layers(context), RunDrawings.Sheets(context),
             Mode(context), [.. run.Inks.Select(i => Ink(context.Press, i))], run.SetUp.FirstPieceChecks,
             [.. FinishWords.Of(context), .. run.Items.Select(i => new NamedValue(i.ItemId, Invariant($"{i.Title} · {i.PiecesInWords} · order {i.OrderId} · due {i.Due:yyyy-MM-dd}")))],
-            run.SetUp.Cautions, [.. run.SetUp.Figures, .. run.Time.Figures], Invented(context));
+            run.SetUp.Cautions, [.. run.SetUp.Figures, .. run.Time.Figures], Invented(context))
+        {
+            Faces = [.. FaceWords.Of(run, context.Press, context.Stock, context.Items.Select(i => i.Item.BleedMm).DefaultIfEmpty(0).Min()).Select(r => new NamedValue(r.Name, r.Words))],
+            FacesDrawing = RunDrawings.Faces(context),
+        };
     }
 
     private static KeyFigure[] Figures(RunContext context)

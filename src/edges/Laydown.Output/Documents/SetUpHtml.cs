@@ -25,6 +25,8 @@ internal sealed class SetUpHtml
         Release();
         Section("Measure first", "measure", Measure);
         Section("On the belt", "belt", () => Drawn(content.BeltDrawing, content.Belt));
+        if (content.FacesDrawing is { } faces)
+            Section("Both faces", "faces", () => Drawn(faces, content.Faces));
         Section("Layers", "layers", Layers);
         Section("Ink", "ink", Inks);
         Section("First piece", "first", () => Ticks("first", content.Checks));

@@ -25,6 +25,7 @@ internal sealed class SetUpPdf
         Release();
         Measure();
         Belt();
+        Faces();
         Layers();
         Inks();
         Checks();
@@ -129,6 +130,16 @@ internal sealed class SetUpPdf
         Section("On the belt", 150);
         paper.Draw(content.BeltDrawing, PdfPaper.Column, PdfPaper.Right - PdfPaper.Column, content.Refusals.Count > 0 ? 250 : 310);
         foreach (NamedValue row in content.Belt)
+            Row(row, 74);
+    }
+
+    private void Faces()
+    {
+        if (content.FacesDrawing is not { } drawing)
+            return;
+        Section("Both faces", 280);
+        paper.Draw(drawing, PdfPaper.Column, PdfPaper.Right - PdfPaper.Column, 230);
+        foreach (NamedValue row in content.Faces)
             Row(row, 74);
     }
 

@@ -36,6 +36,8 @@ public sealed class OpenLayout(Catalogue catalogue, IShopStore store, LookShelf?
             return Refused(run.Id, "stock", "pre-cut blanks, one piece on each", "boards or a roll");
         if (context.Stock.Kind == StockKind.Roll && run.Belt.Lanes.Count > 1)
             return Refused(run.Id, "sheets", "two rolls side by side", "boards or one roll");
+        if (run.Sheets.Any(s => s.Faces is { OneFile: true }))
+            return Refused(run.Id, "sheets", "fronts and backs on one sheet, each back where its front comes to lie when the sheet is turned", "boards printed on one face or sheetwise; moved by hand, front and back would part");
         if (run.Sheets.Select(s => s.Sheet.WidthMm).Distinct().Count() > 1 || (context.Stock.Kind == StockKind.Board && run.Sheets.Select(s => s.Sheet).Distinct().Count() > 1))
             return Refused(run.Id, "sheets", "sheets of several sizes", "sheets of one size");
         FormedRun formed = new(
@@ -64,6 +66,7 @@ public sealed class OpenLayout(Catalogue catalogue, IShopStore store, LookShelf?
         {
             IsRoll = roll,
             LeadMm = roll ? formed.Press.Web.LeadMm : 0,
+            Faces = first.Faces,
             Contours = outlines.Length > 0 ? new(pieces, outlines) : null,
             KeepOuts = run.Sheets.All(s => SameRects(s.KeepOuts, first.KeepOuts)) ? first.KeepOuts ?? [] : [],
             StockId = run.Sheets.All(s => s.StockId == first.StockId) ? first.StockId : null,
