@@ -61,6 +61,38 @@ public sealed class CalendarRefusalTests
     public void Open_times_of_a_calendar_with_faults_are_refused() =>
         Assert.Contains("/shifts/0/end", Assert.Throws<ArgumentException>(() => new OpenTimes(Sound with { Shifts = [Shift("late", 22, 6)] })).Message, StringComparison.Ordinal);
 
+    [Fact]
+    public void Maintenance_that_ends_before_it_starts_is_refused() =>
+        Refused(Sound with { Maintenance = [Weekly(14, 13)] }, "/maintenance/0/end", "13:00, before the start");
+
+    [Fact]
+    public void Maintenance_of_a_press_the_shop_does_not_have_is_refused() =>
+        Refused(Sound with { Maintenance = [Weekly(13, 14) with { PressId = "other" }] }, "/maintenance/0/pressId", "other");
+
+    [Fact]
+    public void Maintenance_on_no_day_or_on_two_kinds_of_days_is_refused()
+    {
+        Refused(Sound with { Maintenance = [Weekly(13, 14) with { Days = null }] }, "/maintenance/0/days", "no day");
+        Refused(Sound with { Maintenance = [Weekly(13, 14) with { Day = new(2026, 6, 1) }] }, "/maintenance/0/days", "a day and days of the week");
+        Refused(Sound with { Maintenance = [Weekly(13, 14) with { Days = [] }] }, "/maintenance/0/days", "an empty list");
+    }
+
+    [Fact]
+    public void Maintenance_without_words_is_refused() => Refused(Sound with { Maintenance = [Weekly(13, 14) with { What = " " }] }, "/maintenance/0/what", "nothing");
+
+    [Fact]
+    public void Windows_of_one_press_that_overlap_are_refused()
+    {
+        PressMaintenance once = new("service", "one", new(8, 0), new(13, 30), Day: new(2026, 6, 1));
+        Refused(Sound with { Maintenance = [Weekly(13, 14), once] }, "/maintenance/1", "service, 2026-06-01 08:00 to 13:30");
+        Refused(Sound with { Maintenance = [Weekly(13, 14), Weekly(12, 15)] }, "/maintenance/1", "greased, Monday 12:00 to 15:00");
+        PressMaintenance night = new("night", "one", new(22, 0), new(13, 30), Days: [DayOfWeek.Sunday], EndsNextDay: true);
+        Refused(Sound with { Maintenance = [Weekly(13, 14), night] }, "/maintenance/1", "night, Sunday 22:00 to 13:30 of the next day");
+        Assert.Empty(CalendarFaults.Of(Sound with { Maintenance = [Weekly(13, 14), once with { Day = new(2026, 6, 2) }, Weekly(12, 15) with { PressId = "two" }, Weekly(14, 15)] }, "calendar.json", ["one", "two"]));
+    }
+
+    private static PressMaintenance Weekly(int start, int end) => new("greased", "one", new(start, 0), new(end, 0), Days: [DayOfWeek.Monday]);
+
     private static WeekShift Shift(string name, int start, int end) => new(name, [DayOfWeek.Monday, DayOfWeek.Tuesday], new(start, 0), new(end, 0));
 
     private static void Refused(ShopCalendar calendar, string field, string found)

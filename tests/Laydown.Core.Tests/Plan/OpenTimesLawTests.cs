@@ -126,4 +126,29 @@ public sealed class OpenTimesLawTests
     private static IEnumerable<(int From, int To, int Crew)> Hours(IEnumerable<OpenSpan> spans) => spans.Select(s => (s.Start.Hour, s.End.Hour, s.Crew));
 
     private static DateTimeOffset Utc(int year, int month, int day, int hour) => new(year, month, day, hour, 0, 0, TimeSpan.Zero);
+
+    /// <summary>Open time and windows never meet, and together they are the open time there is without windows; no other press loses any.</summary>
+    [Fact]
+    public void Maintenance_takes_its_time_out_of_its_press_alone()
+    {
+        ShopCalendar bare = new("Europe/Berlin", [new("all", [DayOfWeek.Friday, DayOfWeek.Saturday, DayOfWeek.Sunday], new(0, 0), new(0, 0), EndsNextDay: true)], [], []);
+        OpenTimes open = new(bare), less = new(bare with
+        {
+            Maintenance =
+            [
+                new("greased", "one", new(13, 0), new(14, 0), Days: [DayOfWeek.Friday, DayOfWeek.Sunday]),
+                new("service", "one", new(22, 0), new(5, 0), Day: new(2026, 10, 24), By: "Ada", EndsNextDay: true),
+            ],
+        });
+
+        // From Friday before the night in which clocks are put back, which has an hour more.
+        (DateTimeOffset from, DateTimeOffset to) = (open.At(new DateOnly(2026, 10, 23), TimeOnly.MinValue), open.At(new DateOnly(2026, 10, 26), TimeOnly.MinValue));
+        IReadOnlyList<MaintenanceSpan> windows = less.MaintenanceBetween(from, to, "one");
+        Assert.Equal([1, 8, 1], windows.Select(w => (w.End - w.Start).TotalHours));
+        IReadOnlyList<OpenSpan> left = less.Between(from, to, "one");
+        Assert.Equal(73 - 10, left.Sum(s => s.Hours), 1e-9);
+        Assert.All(left, s => Assert.DoesNotContain(windows, w => w.Start < s.End && s.Start < w.End));
+        Assert.Equal(open.Between(from, to, "two"), less.Between(from, to, "two"));
+        Assert.Empty(less.MaintenanceBetween(from, to, "two"));
+    }
 }

@@ -120,6 +120,29 @@ public sealed class WeekPlannerLawTests
         Assert.Contains(WeekPlanner.Solve(more, new SearchRules(2, 0), plan, null, CancellationToken.None).Places, p => p.RunId == "new");
     }
 
+    [Fact]
+    public void No_run_goes_across_a_window_but_where_it_may_pause_there_or_is_too_long_for_any_other_place()
+    {
+        WeekProblem problem = Problem(40);
+        WeekWindow[] windows = [.. Enumerable.Range(0, 5).Select(d => new WeekWindow((d * 1440) + 300, (d * 1440) + 340, "greased"))];
+        WeekPress Press(WeekPress p, bool mayPause) => p with
+        {
+            Open = WeekSpan.Without(p.Open, windows.Select(w => new WeekSpan(w.Start, w.End))),
+            Windows = [.. windows.Select(w => w with { MayPause = mayPause })],
+        };
+        WeekProblem With(bool mayPause) => problem with { Presses = [.. problem.Presses.Select(p => Press(p, mayPause))], Runs = [.. problem.Runs.Select(r => r with { MayPause = true })] };
+        static bool Across(WeekPlace place, WeekWindow window) => place.SetUpStart < window.Start && window.End < place.End;
+        WeekPlan plan = WeekPlanner.Solve(With(false), new SearchRules(1, 2000), null, null, CancellationToken.None);
+        Assert.DoesNotContain(plan.Places, p => windows.Any(w => Across(p, w)));
+        Assert.Contains(WeekPlanner.Solve(With(true), new SearchRules(1, 2000), null, null, CancellationToken.None).Places, p => windows.Any(w => Across(p, w)));
+
+        // Between two windows a press is worked 560 min at most: 600 min of printing go across one all the same.
+        WeekRun endless = new("a", new Dictionary<string, int> { ["one"] = 600 }, Traits, 0, 0, 1, [], true);
+        WeekProblem one = With(false) with { Presses = [With(false).Presses[0]], Runs = [endless], Frozen = [], Holds = [], Orders = [] };
+        Assert.Contains(windows, w => Across(WeekPlanner.Solve(one, new SearchRules(1, 0), null, null, CancellationToken.None).Places[0], w));
+        Assert.Contains("window 'greased'", Assert.Single((one with { Presses = [one.Presses[0] with { Open = Days }] }).Faults().Take(1)), StringComparison.Ordinal);
+    }
+
     private static readonly IReadOnlyList<WeekSpan> Days = [.. Enumerable.Range(0, 5).Select(d => new WeekSpan(d * 1440, (d * 1440) + 600))];
 
     private static readonly WeekTraits Traits = new("s", false, 3, "l", false, "m", "a");

@@ -44,7 +44,22 @@ public sealed class OpenTimes
         Instant end = Instant.FromDateTimeOffset(to);
         List<Worked> worked = [.. Shifts(start, end, pressId).Select(s => s.Within(start, end)).Where(s => s.End > s.Start)];
         List<Worked> closed = [.. Of(calendar.Closed ?? [], pressId, all: true)];
+        if (pressId is not null)
+            closed.AddRange(Windows(start, end, pressId).Select(w => new Worked(w.Start, w.End, 1)));
         return [.. Cut(worked, closed).Select(s => new OpenSpan(Local(s.Start), Local(s.End), s.Crew))];
+    }
+
+    /// <summary>Every maintenance window of a press that lies between two instants, wholly or in part, earliest first.</summary>
+    /// <param name="from">Start of the time looked at.</param>
+    /// <param name="to">Its end; none where it is not after the start.</param>
+    /// <param name="pressId">The press.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The time looked at is longer than <see cref="MostDays"/>.</exception>
+    public IReadOnlyList<MaintenanceSpan> MaintenanceBetween(DateTimeOffset from, DateTimeOffset to, string pressId)
+    {
+        if ((to - from).TotalDays > MostDays)
+            throw new ArgumentOutOfRangeException(nameof(to), to, Invariant($"Time looked at: wanted at most {MostDays} days from {from:O}."));
+        return to <= from ? [] : [.. Windows(Instant.FromDateTimeOffset(from), Instant.FromDateTimeOffset(to), pressId)
+            .OrderBy(w => w.Start).Select(w => new MaintenanceSpan(Local(w.Start), Local(w.End), w.Of.What, w.Of.By, w.Of.RunsMayPause))];
     }
 
     /// <summary>The spans between open ones: in each of them the press stands though nothing is wrong.</summary>
@@ -81,6 +96,20 @@ public sealed class OpenTimes
 
         foreach (Worked extra in Of(calendar.Extra, pressId, all: false))
             yield return extra;
+    }
+
+    private IEnumerable<(Instant Start, Instant End, PressMaintenance Of)> Windows(Instant start, Instant end, string pressId)
+    {
+        DateOnly last = DateOnly.FromDateTime(Local(end).Date);
+        foreach (PressMaintenance window in (calendar.Maintenance ?? []).Where(m => m.PressId == pressId))
+        {
+            for (DateOnly day = window.Day ?? DateOnly.FromDateTime(Local(start).Date).AddDays(-1); day <= (window.Day ?? last); day = day.AddDays(1))
+            {
+                (Instant from, Instant to) = (InstantOf(day, window.Start), InstantOf(window.EndsNextDay ? day.AddDays(1) : day, window.End));
+                if (window.StartsOn(day) && to > start && from < end && to > from)
+                    yield return (from, to, window);
+            }
+        }
     }
 
     // Hours kept out of work hold for the whole shop only where they name no press.

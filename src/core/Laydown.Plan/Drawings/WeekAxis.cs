@@ -23,7 +23,7 @@ public sealed record WeekAxis(IReadOnlyList<WeekSpan> Open, double PxPerMinute)
     {
         int last = plan.Places.Select(p => p.End).DefaultIfEmpty(60).Max();
         List<WeekSpan> open = [];
-        foreach (WeekSpan span in presses.SelectMany(p => p.Open).Concat(plan.Places.SelectMany(p => p.Parts)).OrderBy(s => s.Start))
+        foreach (WeekSpan span in presses.SelectMany(p => p.Open.Concat((p.Windows ?? []).Select(w => new WeekSpan(w.Start, w.End)))).Concat(plan.Places.SelectMany(p => p.Parts)).OrderBy(s => s.Start))
         {
             if (open.Count > 0 && span.Start <= open[^1].End)
                 open[^1] = open[^1] with { End = Math.Max(open[^1].End, span.End) };

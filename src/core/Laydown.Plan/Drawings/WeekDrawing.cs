@@ -29,6 +29,8 @@ public static class WeekDrawing
             paper.Text(Left, y + 2, names.GetValueOrDefault(presses[row].Id, presses[row].Id), Lettering.Figure, 12);
             foreach (WeekSpan open in presses[row].Open.Where(s => axis.X(s.End) - axis.X(s.Start) > 0))
                 paper.Line(Left + axis.X(open.Start), y + Bar + 18, Left + axis.X(open.End), y + Bar + 18, Pen.Edge);
+            foreach (WeekWindow window in (presses[row].Windows ?? []).Where(w => axis.X(w.End) - axis.X(w.Start) > 0))
+                Window(paper, axis, window, y + BarTop);
             foreach (WeekPlace place in plan.Places.Where(p => p.PressId == presses[row].Id))
                 Run(paper, axis, place, y + BarTop, held.Contains(place.RunId));
         }
@@ -45,6 +47,9 @@ public static class WeekDrawing
         paper.Text(Left + 104, key, "late", Lettering.Figure, 11);
         paper.Solid(Held(Left + 150, key - 4), false);
         paper.Text(Left + 172, key, "put by hand", Lettering.Figure, 11);
+        paper.Dots(Left + 272, key - 10, 18, 13, 6);
+        paper.Rect(Left + 272, key - 10, 18, 13, Pen.Broken);
+        paper.Text(Left + 296, key, "maintenance", Lettering.Figure, 11);
     }
 
     private static void Days(SvgPaper paper, WeekAxis axis, IReadOnlyList<(int Minute, string Name)> days, int rows)
@@ -82,6 +87,18 @@ public static class WeekDrawing
             paper.Text(start + 5, y + 33, "late " + WeekReasons.Words(place.Late), Lettering.Figure, 10.5);
         else if (end - start <= 88)
             paper.Text(start, y + Bar + 13, Tail(place.RunId), Lettering.Figure, 10);
+    }
+
+    private static void Window(SvgPaper paper, WeekAxis axis, WeekWindow window, double y)
+    {
+        double start = Left + axis.X(window.Start), wide = Left + axis.X(window.End) - start;
+        paper.Dots(start, y, wide, Bar, 6);
+        paper.Rect(start, y, wide, Bar, Pen.Broken);
+        if (wide > (window.What.Length * 6.2) + 8)
+        {
+            paper.Blank(start + 3, y + 10, (window.What.Length * 6.2) + 6, 18);
+            paper.Text(start + 6, y + 23, window.What, Lettering.Word, 11);
+        }
     }
 
     private static string Mark(double x, double y) => Invariant($"M{x:0.##} {y:0.##}h10l-5 8z");

@@ -1,3 +1,5 @@
+using Laydown.Plan.Calendar;
+
 namespace Laydown.Plan.Upkeep;
 
 /// <summary>The upkeep of one press over a time.</summary>
@@ -10,6 +12,7 @@ namespace Laydown.Plan.Upkeep;
 /// <param name="LongStops">Stops longer than the lines may stand, earliest first.</param>
 /// <param name="Warnings">What else must be known, in sentences, gravest first.</param>
 /// <param name="Uses">The spans in which the press prints, earliest first.</param>
+/// <param name="Maintenance">Maintenance windows of the press, earliest first; null in plans kept before there were any.</param>
 public sealed record UpkeepPlan(
     string PressId,
     DateTimeOffset From,
@@ -19,4 +22,5 @@ public sealed record UpkeepPlan(
     IReadOnlyList<CareTask> Care,
     IReadOnlyList<LongStop> LongStops,
     IReadOnlyList<string> Warnings,
-    IReadOnlyList<PressUse> Uses);
+    IReadOnlyList<PressUse> Uses,
+    IReadOnlyList<MaintenanceSpan>? Maintenance = null);

@@ -31,7 +31,8 @@ public static class UpkeepPlanner
         IReadOnlyList<LongStop> longStops = stops.Stops();
         return Reading.Of(new UpkeepPlan(request.Press.Id, open.At(request.From), open.At(request.To), [.. tanks.Select(t => Local(t, open))], inks, care, longStops,
             [.. Warnings(request, open, tanks, inks, care), .. Near(stops.Idle(), request.Care.LongStop.LimitHours)],
-            [.. request.Uses.OrderBy(u => u.Start).Select(u => u with { Start = open.At(u.Start), End = open.At(u.End) })]));
+            [.. request.Uses.OrderBy(u => u.Start).Select(u => u with { Start = open.At(u.Start), End = open.At(u.End) })],
+            open.MaintenanceBetween(request.From, request.To, request.Press.Id)));
     }
 
     /// <summary>Ink of a tank: what colour it is by the first channel it feeds.</summary>

@@ -13,6 +13,7 @@ internal sealed class WeekModel
     private readonly int[] frozenStart;
     private readonly WeekTimes finishing;
     private readonly int[][] chainBefore;
+    private readonly WeekStops[] stops;
 
     internal WeekModel(WeekProblem problem)
     {
@@ -20,6 +21,7 @@ internal sealed class WeekModel
         Runs = [.. problem.Runs];
         Presses = problem.Presses.Count;
         Times = [.. problem.Presses.Select(p => new WeekTimes(p.Open))];
+        stops = [.. problem.Presses.Select(p => new WeekStops(p))];
         finishing = new(problem.FinishingOpen);
         Dictionary<string, int> places = Runs.Select((r, i) => (r.Id, i)).ToDictionary(x => x.Id, x => x.i, StringComparer.Ordinal);
         Dictionary<string, int> presses = problem.Presses.Select((p, i) => (p.Id, i)).ToDictionary(x => x.Id, x => x.i, StringComparer.Ordinal);
@@ -138,8 +140,18 @@ internal sealed class WeekModel
         }
     }
 
-    private (int SetUpStart, int Start, int End) Fit(int press, int run, int free, int setUp) => Times[press].Fit(
-        frozenStart[run] >= 0 ? Math.Max(free, frozenStart[run] - setUp) : free, setUp, Minutes[press][run], Math.Max(releases[run], holdStart[run]), Runs[run].MayPause);
+    private (int SetUpStart, int Start, int End) Fit(int press, int run, int free, int setUp)
+    {
+        int from = frozenStart[run] >= 0 ? Math.Max(free, frozenStart[run] - setUp) : free, release = Math.Max(releases[run], holdStart[run]);
+        while (true)
+        {
+            (int SetUpStart, int Start, int End) fit = Times[press].Fit(from, setUp, Minutes[press][run], release, Runs[run].MayPause);
+            int past = stops[press].Past(fit.SetUpStart, fit.End, setUp + Minutes[press][run]);
+            if (past < 0)
+                return fit;
+            from = past;
+        }
+    }
 
     private IReadOnlyList<WeekSpan> Parts(int press, int setUpStart, int setUp, int start, int end)
     {

@@ -23,6 +23,8 @@ public sealed record WeekProblem(
             .. runs.Count < Runs.Count ? ["Runs: found an id twice; wanted each once."] : Array.Empty<string>(),
             .. Presses.Where(p => p.Open.Any(s => s.End <= s.Start) || p.Open.Zip(p.Open.Skip(1)).Any(z => z.Second.Start < z.First.End))
                 .Select(p => Invariant($"Press {p.Id}: found open spans that end before they start or overlap; wanted them sorted and apart.")),
+            .. Presses.SelectMany(p => (p.Windows ?? []).Where(w => w.End <= w.Start || p.Open.Any(s => s.Start < w.End && w.Start < s.End)).Select(w =>
+                Invariant($"Press {p.Id}: found a window '{w.What}' that ends before it starts or lies in open time; wanted it outside of that."))),
             .. Runs.Where(r => !r.Minutes.Keys.Any(presses.Contains)).Select(r => Invariant($"Run {r.Id}: found no press that can print it; wanted one of {string.Join(", ", Presses.Select(p => p.Id))}.")),
             .. Runs.Where(r => r.Minutes.Values.Any(m => m < 0) || r.Weight is < 0 or > 1000 || r.Steps.Any(s => s.Minutes < 0))
                 .Select(r => Invariant($"Run {r.Id}: found minutes or a weight out of range; wanted minutes of 0 or more and a weight of 0 to 1000.")),

@@ -254,7 +254,8 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
             held.Contains(p.RunId), frozen.Contains(p.RunId), why.GetValueOrDefault(p.RunId), p.SetUpBecause))];
         Dictionary<string, string> names = catalogue.Presses.ToDictionary(p => p.Id, p => p.Name, StringComparer.Ordinal);
         WeekChart chart = new(desk.Problem.Presses, plan, scale => WeekDrawing.Draw(desk.Problem.Presses, names, plan, desk.Days(), held, scale), desk.InstantOf);
-        return new(desk.From, views, sitting.Book.Orders, plan.SetUpMinutes, plan.LateRuns, chart, sitting.Book.Before is not null);
+        return new(desk.From, views, sitting.Book.Orders, plan.SetUpMinutes, plan.LateRuns, chart, sitting.Book.Before is not null,
+            desk.Maintenance(desk.InstantOf(Math.Max(7 * 1440, plan.Places.Select(p => p.End).DefaultIfEmpty(0).Max()))));
     }
 
     private static InputFault? Missing(WeekDesk desk, string runId) => desk.Problem.Runs.Any(r => r.Id == runId)

@@ -58,7 +58,7 @@ internal sealed class WeekDesk
     private WeekProblem Make()
     {
         HashSet<string> known = [.. runs.Select(r => r.Id)];
-        IReadOnlyList<WeekPress> presses = [.. catalogue.Presses.Select(p => new WeekPress(p.Id, Spans(p.Id), null))];
+        IReadOnlyList<WeekPress> presses = [.. catalogue.Presses.Select(p => new WeekPress(p.Id, Spans(p.Id), null, Windows(p.Id)))];
         return new(presses, [.. runs.Select(RunOf)], new ChangeRates(), Spans(null),
             [.. book.Stood.Where(s => known.Contains(s.RunId) && s.PressId == PressOf(s.RunId) && s.Start < From.AddHours(FrozenHours)).OrderBy(s => s.Start)
                 .Select(s => new WeekHold(s.RunId, PressOf(s.RunId), Math.Max(0, MinuteOf(s.Start))))],
@@ -78,6 +78,13 @@ internal sealed class WeekDesk
     }
 
     private string PressOf(string runId) => runs.First(r => r.Id == runId).PressId;
+
+    /// <summary>Maintenance windows to the end of the time planned.</summary>
+    public IReadOnlyList<WeekMaintenance> Maintenance(DateTimeOffset until) => [.. catalogue.Presses.SelectMany(p => times.MaintenanceBetween(From, until, p.Id)
+        .Select(m => new WeekMaintenance(p.Id, m.Start, m.End, m.What, m.By, m.RunsMayPause)))];
+
+    private IReadOnlyList<WeekWindow>? Windows(string pressId) => [.. times.MaintenanceBetween(From, Until, pressId)
+        .Select(m => new WeekWindow(Math.Max(0, MinuteOf(m.Start)), MinuteOf(m.End), m.What, m.RunsMayPause)).Where(w => w.End > w.Start)];
 
     private IReadOnlyList<WeekSpan> Spans(string? pressId)
     {

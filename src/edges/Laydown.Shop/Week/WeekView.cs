@@ -8,6 +8,8 @@ namespace Laydown.Shop.Week;
 /// <param name="LateRuns">How many runs are late.</param>
 /// <param name="Chart">The week for the eye and the hand.</param>
 /// <param name="CanGoBack">Whether a change by hand can be taken back.</param>
+/// <param name="Maintenance">Maintenance windows of the presses up to the last run and a week at least; null for none.</param>
 public sealed record WeekView(
     DateTimeOffset From, IReadOnlyList<WeekRunView> Runs, IReadOnlyList<IReadOnlyList<string>> Orders, int SetUpMinutes, int LateRuns,
-    [property: System.Text.Json.Serialization.JsonIgnore] WeekChart Chart, bool CanGoBack = false);
+    [property: System.Text.Json.Serialization.JsonIgnore] WeekChart Chart, bool CanGoBack = false,
+    IReadOnlyList<WeekMaintenance>? Maintenance = null);

@@ -24,6 +24,8 @@ internal static class UpkeepWords
             [When(c.At), c.Name + (c.InterruptsRun is { } run ? Invariant($" (pause run {run})") : ""), Invariant($"{c.Minutes:0.#}"), c.By, c.Because]), named: true);
         if (plan.Care.Count > MostTasks)
             answer.Line(Invariant($"and {plan.Care.Count - MostTasks} more care tasks; --json lists all."));
+        foreach (Laydown.Plan.Calendar.MaintenanceSpan window in plan.Maintenance ?? [])
+            answer.Line(Invariant($"Maintenance {When(window.Start)} to {window.End:HH:mm}: {window}."));
         foreach (LongStop stop in plan.LongStops)
             Stop(answer, stop);
     }

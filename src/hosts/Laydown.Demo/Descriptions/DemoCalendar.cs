@@ -22,5 +22,9 @@ internal static class DemoCalendar
             new("New Year", new(2027, 1, 1), new(2027, 1, 1)),
         ],
         Extra: [new("Saturday before the opening", new(2026, 12, 5), new(8, 0), new(12, 0), PressIds: [LongBelt])],
-        Closed: [new("yearly service", new(2026, 12, 16), new(6, 0), new(14, 0), PressIds: [LongBelt])]);
+        Maintenance:
+        [
+            new("yearly service", LongBelt, new(6, 0), new(14, 0), Day: new(2026, 12, 16), By: "the maker's fitter"),
+            new("rails wiped and greased", LongBelt, new(13, 0), new(13, 40), Days: [DayOfWeek.Friday], By: "the early shift"),
+        ]);
 }
