@@ -101,6 +101,36 @@ public sealed class RollRunsLawTests : IDisposable
     }
 
     [Fact]
+    public async Task Contours_on_two_rolls_side_by_side_advance_together_and_keep_their_distance()
+    {
+        Catalogue Wide(Catalogue c) => c with
+        {
+            Stocks = [.. c.Stocks.Select(s => s.Id == "banner-roll" ? s with { WidthMm = 1280, OnHand = 90 } : s)],
+            Presses = [.. c.Presses.Select(p => p.Rolls.Count < 2 ? p : p with { Rolls = [new("near", 1290, 260, 90, 0), new("far", 1290, 260, 90, 1300)], Costs = p.Costs with { PerHour = Money.FromUnits(200m) } })],
+        };
+        RunRecord run = Assert.Single(await PlanAsync(Wide, Piece("TW-1", "banner-roll", 400, 500, 90) with { Finishing = [new(FinishingKind.CutContour, 1)], Artwork = "triangle.pdf" }));
+        Assert.Equal(["banner-roll", "banner-roll"], run.Run.Sheets.Select(s => s.StockId));
+        Assert.Single(run.Run.Sheets.Select(s => s.Sheet.HeightMm).Distinct());
+        Assert.Equal(90, run.Run.Sheets.SelectMany(s => s.Placements).Select(p => p.Copy).Distinct().Count());
+        Assert.All(run.Run.Sheets, AssertApart);
+    }
+
+    [Fact]
+    public async Task Contours_on_a_roll_are_cut_across_into_sections_that_the_press_takes()
+    {
+        Catalogue Short(Catalogue c) => c with { Presses = [.. c.Presses.Select(p => p with { RollWeb = p.Web with { LongestSectionMm = 700 } })] };
+        RunRecord run = Assert.Single(await PlanAsync(Short, Piece("TW-1", "label-roll", 240, 160, 30) with { Finishing = [new(FinishingKind.CutContour, 1)], Artwork = "triangle.pdf" }));
+        SheetLayout sheet = Assert.Single(run.Run.Sheets);
+        AssertApart(sheet);
+        double lead = shop.Catalogue.Presses.First(p => p.Rolls.Count > 0).Web.LeadMm;
+        double[] borders = [lead - 2.5, .. sheet.CutsAcrossMm!, sheet.Sheet.HeightMm - lead + 2.5];
+        Assert.InRange(borders.Length, 3, 9);
+        Assert.All(borders.Zip(borders.Skip(1)), b => Assert.InRange(b.Second - b.First - 5, 100, 700.01));
+        Polygon[] lying = [.. sheet.Placements.Select(p => Ring(sheet.OutlineOf(p.PieceId)!.On(p)[0]))];
+        Assert.All(lying, p => Assert.Single(borders.Zip(borders.Skip(1)), b => p.EnvelopeInternal.MinY >= b.First + 2.49 && p.EnvelopeInternal.MaxY <= b.Second - 2.49));
+    }
+
+    [Fact]
     public async Task Blanks_of_two_sizes_go_through_lanes_of_their_own_in_one_run()
     {
         Stock Small(Catalogue c) => c.Stocks.Single(s => s.Id == "foam-blank") with { Id = "foam-blank-tiny", Name = "Small blank", WidthMm = 300, LengthMm = 400, Price = Money.FromUnits(0.90m), OnHand = 60 };
@@ -135,6 +165,15 @@ public sealed class RollRunsLawTests : IDisposable
         using ShopBench again = new();
         IReadOnlyList<RunRecord> thick = await PlanAsync(again, c => With(c, s => s with { ThicknessMm = 10 }, 4), items);
         Assert.Equal(["foam-blank", "foam-blank-tiny"], thick.Select(r => r.Run.StockId).Order(StringComparer.Ordinal));
+    }
+
+    // The gap of a run is 5 mm, less what corners are rounded to.
+    private static void AssertApart(SheetLayout sheet)
+    {
+        Polygon[] lying = [.. sheet.Placements.Select(p => Ring(sheet.OutlineOf(p.PieceId)!.On(p)[0]))];
+        for (int i = 0; i < lying.Length; i++)
+            for (int j = 0; j < i; j++)
+                Assert.InRange(lying[i].Distance(lying[j]), 5 - 0.01, double.MaxValue);
     }
 
     private static Polygon Ring(IReadOnlyList<PointMm> ring) =>

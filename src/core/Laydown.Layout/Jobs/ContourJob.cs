@@ -26,6 +26,9 @@ internal static class ContourJob
             return Written(writer, job.Stocks[0], Ended(boards, ContourLayout.Solve(boards, rules, told, stop), job, rules));
         }
 
+        if (job.Rules is { RollsSideBySide: 2 } or { LeastSectionMm: > 0 } or { LongestSectionMm: > 0 })
+            return new ContourRollJob(writer, pieces, better, stop).Solve(rules);
+
         // Every roll shortly, then the best of them for as long as there is.
         JobLayout OnRoll(JobStock roll, SearchRules work, Action<JobLayout>? tell)
         {
@@ -58,7 +61,7 @@ internal static class ContourJob
     private static ContourResult Ended(ContourProblem problem, ContourResult result, LayoutJob job, SearchRules rules) => ContourOvers.Filled(
         problem, LastBoard.Pushed(problem, result, job.Rules.OffcutLeastSideMm, rules), MostOver(job));
 
-    private static Dictionary<string, int> MostOver(LayoutJob job) => job.Pieces.ToDictionary(p => p.Id, p => p.OversAllowed, StringComparer.Ordinal);
+    internal static Dictionary<string, int> MostOver(LayoutJob job) => job.Pieces.ToDictionary(p => p.Id, p => p.OversAllowed, StringComparer.Ordinal);
 
     private static (long, double, double) Rank(JobLayout layout) =>
         (layout.Unplaced.Sum(u => (long)u.Copies), layout.Cost, layout.Sheets.Sum(s => s.Size.AreaM2));
@@ -86,18 +89,18 @@ internal static class ContourJob
         return new(spot.PieceId, spot.Copy, box.XMm + spot.XMm, box.YMm + spot.YMm, spot.AngleDegrees);
     }
 
-    // All is turned by a quarter and moved behind the lead-in.
+    /// <summary>A spot of the strip turned by a quarter and moved behind the lead-in of a roll.</summary>
+    internal static JobSpot Turned(JobWriter writer, JobStock roll, ContourSpot spot)
+    {
+        double angle = (spot.AngleDegrees + 90) % 360;
+        RectMm box = writer.Shapes.Turned(spot.PieceId, angle).Bounds;
+        return new(spot.PieceId, spot.Copy, roll.WidthMm - spot.YMm + box.XMm, spot.XMm - roll.EdgeMarginMm + writer.Job.Rules.LeadInMm + box.YMm, angle);
+    }
+
     private static JobLayout OnRoll(JobWriter writer, JobStock roll, ContourResult result)
     {
         JobRules cut = writer.Job.Rules;
-        List<JobSpot> spots = [];
-        foreach (ContourSpot spot in result.Sheets.SelectMany(s => s.Spots))
-        {
-            double angle = (spot.AngleDegrees + 90) % 360;
-            RectMm box = writer.Shapes.Turned(spot.PieceId, angle).Bounds;
-            spots.Add(new(spot.PieceId, spot.Copy, roll.WidthMm - spot.YMm + box.XMm, spot.XMm - roll.EdgeMarginMm + cut.LeadInMm + box.YMm, angle));
-        }
-
+        JobSpot[] spots = [.. result.Sheets.SelectMany(s => s.Spots).Select(s => Turned(writer, roll, s))];
         double TopOf(JobSpot s) => s.YMm + writer.Shapes.Turned(s.PieceId, s.AngleDegrees).Bounds.HeightMm;
         ILookup<bool, JobSpot> fits = spots.ToLookup(s => TopOf(s) + cut.LeadOutMm <= roll.HeightMm + 1e-6);
         UnplacedPiece[] tooLong = [.. fits[false].GroupBy(s => s.PieceId, StringComparer.Ordinal).Select(g => new UnplacedPiece(

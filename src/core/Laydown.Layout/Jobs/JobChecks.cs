@@ -27,7 +27,7 @@ public static class JobChecks
             return faults;
         faults.AddRange(Counts(layout));
         faults.AddRange(Angles(layout));
-        faults.AddRange(JobRollChecks.Faults(layout).Take(MostFaults));
+        faults.AddRange(JobRollChecks.Faults(layout, shapes).Take(MostFaults));
         if (layout.Job.Belt is not null)
             faults.AddRange(JobLaneChecks.Faults(layout).Take(MostFaults));
         faults.AddRange(OneForAll(layout));

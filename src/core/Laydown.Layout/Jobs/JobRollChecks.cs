@@ -6,7 +6,7 @@ internal static class JobRollChecks
     private const double SlackMm = JobChecks.SlackMm;
 
     /// <summary>All that is wrong.</summary>
-    internal static IEnumerable<JobFault> Faults(JobLayout layout)
+    internal static IEnumerable<JobFault> Faults(JobLayout layout, JobShapes shapes)
     {
         Dictionary<string, JobStock> stocks = layout.Job.Stocks.ToDictionary(s => s.Id, StringComparer.Ordinal);
         Dictionary<string, JobPiece> pieces = layout.Job.Pieces.ToDictionary(p => p.Id, StringComparer.Ordinal);
@@ -23,7 +23,7 @@ internal static class JobRollChecks
                 continue;
             }
 
-            foreach (JobFault fault in (IEnumerable<JobFault>)[.. OnRoll(layout.Job.Rules, stocks[sheet.StockId], sheet), .. Sections(layout.Job.Rules, pieces, sheet), .. Beside(layout, i)])
+            foreach (JobFault fault in (IEnumerable<JobFault>)[.. OnRoll(layout.Job.Rules, stocks[sheet.StockId], sheet), .. Sections(layout.Job.Rules, shapes, sheet), .. Beside(layout, i)])
                 yield return fault with { Field = Invariant($"{field}, {fault.Field}") };
         }
     }
@@ -42,13 +42,13 @@ internal static class JobRollChecks
     }
 
     // A cut goes through the middle of what lies between two pieces, so half of it is the section's. The shorter of two rolls runs on bare.
-    private static IEnumerable<JobFault> Sections(JobRules rules, Dictionary<string, JobPiece> pieces, JobSheet sheet)
+    private static IEnumerable<JobFault> Sections(JobRules rules, JobShapes shapes, JobSheet sheet)
     {
         double half = rules.ApartMm / 2, end = sheet.Size.HeightMm - rules.LeadOutMm + half;
-        double own = sheet.StartMm is null ? end : sheet.Spots.Select(s => s.YMm + Height(pieces[s.PieceId], s.AngleDegrees)).DefaultIfEmpty(0).Max() + half;
+        double own = sheet.StartMm is null ? end : sheet.Spots.Select(s => s.YMm + shapes.Turned(s.PieceId, s.AngleDegrees).Bounds.HeightMm).DefaultIfEmpty(0).Max() + half;
         double[] starts = [rules.LeadInMm - half, .. sheet.CutsAcrossMm ?? []];
         foreach (double cut in sheet.CutsAcrossMm ?? [])
-            if (sheet.Spots.FirstOrDefault(s => s.YMm < cut + half - SlackMm && s.YMm + Height(pieces[s.PieceId], s.AngleDegrees) > cut - half + SlackMm) is { } crossed)
+            if (sheet.Spots.FirstOrDefault(s => s.YMm < cut + half - SlackMm && s.YMm + shapes.Turned(s.PieceId, s.AngleDegrees).Bounds.HeightMm > cut - half + SlackMm) is { } crossed)
                 yield return new("cuts across", Invariant($"a cut at {cut:0.###} mm, over {crossed.PieceId} {crossed.Copy}"), Invariant($"{half:0.###} mm from every piece"));
         for (int s = 0; s < starts.Length && sheet.Spots.Count > 0; s++)
         {
@@ -58,8 +58,6 @@ internal static class JobRollChecks
                 yield return new(Invariant($"section {s + 1}"), Invariant($"{filled:0.###} mm"), Invariant($"from {rules.LeastSectionMm:0.###} mm{(rules.LongestSectionMm > 0 ? Invariant($" to {rules.LongestSectionMm:0.###} mm") : "")}"));
         }
     }
-
-    private static double Height(JobPiece piece, double angle) => (Math.Abs(angle % 180) < 1 ? piece.HeightMm : piece.WidthMm) ?? 0;
 
     private static IEnumerable<JobFault> Beside(JobLayout layout, int number)
     {

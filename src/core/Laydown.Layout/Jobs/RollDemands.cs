@@ -9,15 +9,16 @@ internal static class RollDemands
     internal static IEnumerable<JobFault> Faults(LayoutJob job)
     {
         bool rolls = job.Stocks.All(s => s.Kind == JobStockKind.Roll), contours = JobDemands.IsByContour(job);
-        foreach (JobFault fault in (IEnumerable<JobFault>)[.. Media(job, rolls && !contours), .. Prices(job)])
+        bool tied = rolls && (!contours || job.Rules.RollsSideBySide == 2);
+        foreach (JobFault fault in (IEnumerable<JobFault>)[.. Media(job, tied), .. Prices(job)])
             yield return fault;
         JobRules rules = job.Rules;
         if (rules.RollsSideBySide is < 1 or > 2)
             yield return new("/rules/rollsSideBySide", Invariant($"{rules.RollsSideBySide}"), "1 or 2");
-        else if (rules.RollsSideBySide == 2 && (!rolls || contours))
-            yield return new("/rules/rollsSideBySide", Invariant($"2 with {(rolls ? "contours" : "boards")}"), "1, or rectangles on rolls");
-        if ((rules.LeastSectionMm > 0 || rules.LongestSectionMm > 0) && (!rolls || contours))
-            yield return new(rules.LeastSectionMm > 0 ? "/rules/leastSectionMm" : "/rules/longestSectionMm", rolls ? "sections of contours" : "sections of boards", "0, or rectangles on rolls");
+        else if (rules.RollsSideBySide == 2 && !rolls)
+            yield return new("/rules/rollsSideBySide", "2 with boards", "1, or rolls");
+        if ((rules.LeastSectionMm > 0 || rules.LongestSectionMm > 0) && !rolls)
+            yield return new(rules.LeastSectionMm > 0 ? "/rules/leastSectionMm" : "/rules/longestSectionMm", "sections of boards", "0, or rolls");
         if (rules.LongestSectionMm > 0 && rules.LongestSectionMm < rules.LeastSectionMm)
             yield return new("/rules/longestSectionMm", Invariant($"{rules.LongestSectionMm:0.###} mm"), Invariant($"at least the least, {rules.LeastSectionMm:0.###} mm"));
         if (!rolls)
@@ -36,7 +37,7 @@ internal static class RollDemands
         HashSet<string> ids = [.. job.Stocks.Select(s => s.Id)];
         for (int i = 0; i < job.Pieces.Count; i++)
             if (job.Pieces[i].StockId is { } id && !(may && ids.Contains(id)))
-                yield return new(Invariant($"/pieces/{i}/stockId"), ids.Contains(id) ? Invariant($"{id} for a piece that is laid out by contours or on boards") : id, may ? "the id of a roll of the job" : "none: only rectangles on rolls can be tied to one");
+                yield return new(Invariant($"/pieces/{i}/stockId"), ids.Contains(id) ? Invariant($"{id} for a piece that is laid out by contours or on boards") : id, may ? "the id of a roll of the job" : "none: only rectangles on rolls, and what lies on two side by side, can be tied to one");
     }
 
     private static IEnumerable<JobFault> Prices(LayoutJob job)

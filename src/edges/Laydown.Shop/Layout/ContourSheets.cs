@@ -3,6 +3,7 @@ using Laydown.Layout.Contours;
 using Laydown.Layout.Search;
 using Laydown.Layout.Sheets;
 using Laydown.Measures;
+using Laydown.Press.Machines;
 
 namespace Laydown.Shop.Layout;
 
@@ -38,42 +39,51 @@ internal sealed class ContourSheets(double gapMm, bool mirrored)
             Numbered([.. SameSheets.Merged(result.Sheets).Select(s => Written(s.Sheet.Spots, s.Repeats, lying, sheet, marginMm, offcutLeastSideMm))]), result.Unplaced);
     }
 
-    /// <summary>Pieces on one length of roll, as short as a short search finds; y runs along the roll, bare ends contained.</summary>
+    /// <summary>Pieces on one length of roll, or on two side by side that advance together, as short as a short search finds; y runs along the roll, bare ends contained.</summary>
     /// <param name="pieces">The pieces.</param>
     /// <param name="contours">Contour of a piece by its id, mm of its printed picture; a piece without one takes its rectangle.</param>
-    /// <param name="roll">Width and length left of the roll, mm.</param>
+    /// <param name="rolls">Id, width and length left of each roll, mm.</param>
     /// <param name="marginMm">What contours keep from the sides, mm.</param>
-    /// <param name="leadMm">Bare roll before and after the pieces, mm.</param>
+    /// <param name="web">Bare lead and bounds of sections.</param>
     /// <param name="iterations">How long is searched; 0 for a quick look.</param>
     /// <param name="cancellation">Ends the work.</param>
+    /// <returns>A sheet for each roll that something lies on; of two rolls each names its own.</returns>
     /// <exception cref="OperationCanceledException">Cancelled.</exception>
-    internal LayoutResult OnRoll(
-        IReadOnlyList<Piece> pieces, IReadOnlyDictionary<string, Shape> contours, SizeMm roll, double marginMm, double leadMm, long iterations,
-        CancellationToken cancellation)
+    internal LayoutResult OnRolls(
+        IReadOnlyList<Piece> pieces, IReadOnlyDictionary<string, Shape> contours, IReadOnlyList<(string StockId, SizeMm Size)> rolls, double marginMm, RollWeb web,
+        long iterations, CancellationToken cancellation)
     {
         Dictionary<string, (Piece Piece, Shape Area)> lying = Lying(pieces, contours);
-        ContourProblem strip = ContourProblem.On(new ContourStrip(roll.WidthMm, marginMm), gapMm, [.. Wanted(lying).Select(AlongStrip)]);
-        ContourResult result = ContourLayout.Solve(strip, Rules with { Iterations = Math.Min(iterations, Rules.Iterations) }, null, cancellation);
+        ContourPiece[] wanted = [.. Wanted(lying).Select(AlongStrip)];
+        ContourStrip[] strips = [.. rolls.Select(r => new ContourStrip(r.Size.WidthMm, marginMm))];
+        SearchRules rules = Rules with { Iterations = Math.Min(iterations, Rules.Iterations) };
+        ContourRollPlan plan = ContourRolls.Solve(wanted, strips, gapMm, new(web.LeastSectionMm, web.LongestSectionMm), null, rules, cancellation);
         cancellation.ThrowIfCancellationRequested();
-        if (iterations > 0 && result.LengthMm - (2 * marginMm) + (2 * leadMm) <= roll.HeightMm)
-            result = ContourOvers.Filled(strip, result, MostOver(lying));
+        double room = rolls.Min(r => r.Size.HeightMm), advance = AdvanceMm(plan, marginMm, web.LeadMm);
+        if (iterations > 0 && advance <= room)
+            plan = ContourRolls.Filled(plan, wanted, strips, gapMm, null, MostOver(lying));
 
         // The strip of the search runs along x, a roll along y: all is turned by a quarter and moved behind the lead-in.
-        ContourSpot[] spots = [.. result.Sheets.SelectMany(s => s.Spots).Select(s => s with
-        {
-            XMm = roll.WidthMm - s.YMm,
-            YMm = s.XMm - marginMm + leadMm,
-            AngleDegrees = (s.AngleDegrees + 90) % 360,
-        })];
         double TopOf(ContourSpot s) => Outlined(s.PieceId, lying[s.PieceId].Area).On(Put(s, lying[s.PieceId].Piece))[0].Max(p => p.YMm);
-        ContourSpot[] kept = [.. spots.Where(s => TopOf(s) + leadMm <= roll.HeightMm + 1e-6)];
-        UnplacedPiece[] tooLong = [.. spots.Except(kept).GroupBy(s => s.PieceId, StringComparer.Ordinal).Select(g => new UnplacedPiece(
-            g.Key, g.Count(), "no length left on the roll", Invariant($"a longer roll than {roll.HeightMm / 1000:0.##} m")))];
-        IReadOnlyList<SheetLayout> sheets = kept.Length == 0
-            ? []
-            : [Written(kept, 1, lying, new(roll.WidthMm, kept.Max(TopOf) + leadMm), marginMm, double.MaxValue)];
-        return new(Numbered(sheets), [.. result.Unplaced, .. tooLong]);
+        ContourSpot[][] spots = [.. plan.Rolls.Select((r, i) => r.Spots.Select(s => Turned(s, rolls[i].Size.WidthMm, web.LeadMm - marginMm)).ToArray())];
+        ContourSpot[][] kept = [.. spots.Select(r => r.Where(s => TopOf(s) + web.LeadMm <= room + 1e-6).ToArray())];
+        UnplacedPiece[] tooLong = [.. spots.SelectMany((r, i) => r.Except(kept[i])).GroupBy(s => s.PieceId, StringComparer.Ordinal).Select(g => new UnplacedPiece(
+            g.Key, g.Count(), "no length left on the roll", Invariant($"a longer roll than {room / 1000:0.##} m")))];
+        if (tooLong.Length > 0)
+            advance = kept.SelectMany(r => r).Select(TopOf).DefaultIfEmpty(0).Max() + web.LeadMm;
+        SheetLayout[] sheets = [.. rolls.Select((r, i) => (r, i)).Where(r => kept[r.i].Length > 0).Select(r =>
+            Written(kept[r.i], 1, lying, new(r.r.Size.WidthMm, advance), marginMm, double.MaxValue) with
+            {
+                StockId = rolls.Count > 1 ? r.r.StockId : null,
+                CutsAcrossMm = plan.Rolls[r.i].CutsMm.Count == 0 ? null : [.. plan.Rolls[r.i].CutsMm.Select(c => c - marginMm + web.LeadMm).Where(c => c < advance - web.LeadMm)],
+            })];
+        return new(Numbered(sheets), [.. plan.Unplaced, .. tooLong]);
     }
+
+    private static double AdvanceMm(ContourRollPlan plan, double marginMm, double leadMm) => plan.Rolls.Max(r => r.LengthMm) - (2 * marginMm) + (2 * leadMm);
+
+    private static ContourSpot Turned(ContourSpot spot, double widthMm, double upMm) =>
+        spot with { XMm = widthMm - spot.YMm, YMm = spot.XMm + upMm, AngleDegrees = (spot.AngleDegrees + 90) % 360 };
 
     private static Dictionary<string, int> MostOver(Dictionary<string, (Piece Piece, Shape Area)> lying) =>
         lying.ToDictionary(p => p.Key, p => p.Value.Piece.MostOver, StringComparer.Ordinal);

@@ -31,12 +31,8 @@ internal sealed class RollSheets(FormedRun run, IReadOnlyDictionary<string, Shap
     {
         double margin = SheetLayouts.MarginMm(items, run), widest = run.Beside.Append(run.Stock).Max(s => s.WidthMm);
         SizeMm most = new(widest - (2 * margin), LeftMm(run.Stock) - (2 * web.LeadMm));
-        if (run.Beside.Count == 0 && ByContour(items, most))
-        {
-            return new ContourSheets(SheetLayouts.GapMm, run.Stack.Layers[0].Mirrored).OnRoll(
-                [.. items.Select(i => RunPieces.WholeOf(i.Ready.Item, run.Stock))], contours, new(run.Stock.WidthMm, LeftMm(run.Stock)), margin, web.LeadMm,
-                tries * ContourIterations, cancellation);
-        }
+        if (ByContour(items, most))
+            return run.Beside.Count > 0 && Nested(items, PairOf(), margin, cancellation) is { Sheets.Count: 2 } both ? both : Nested(items, [(run.Stock.Id, LeftMm(run.Stock))], margin, cancellation);
 
         RunPieces pieces = RunPieces.Of(run, items, most, item => item.Panels is not null || item.Printed.WidthMm > most.WidthMm);
         if (pieces.Pieces.Count == 0)
@@ -66,6 +62,20 @@ internal sealed class RollSheets(FormedRun run, IReadOnlyDictionary<string, Shap
     private bool ByContour(IReadOnlyList<FormedItem> items, SizeMm most) =>
         items.Any(i => contours.ContainsKey(i.Ready.Item.Id))
         && items.All(i => i.Ready.Item is { Panels: null } item && PieceRoom.Of(item).IsNone && (item.Printed.WidthMm <= most.WidthMm || item.Printed.HeightMm <= most.WidthMm));
+
+    private LayoutResult Nested(IReadOnlyList<FormedItem> items, IReadOnlyList<(string Id, double LengthMm)> rolls, double margin, CancellationToken cancellation) =>
+        new ContourSheets(SheetLayouts.GapMm, run.Stack.Layers[0].Mirrored).OnRolls(
+            [.. items.Select(i => RunPieces.WholeOf(i.Ready.Item, run.Stock))], contours,
+            [.. rolls.Select((r, i) => (r.Id, new SizeMm(i == 0 ? run.Stock.WidthMm : run.Beside[0].WidthMm, r.LengthMm)))], margin, web, tries * ContourIterations, cancellation);
+
+    // Two rolls of one stock share what is on hand.
+    private IReadOnlyList<(string Id, double LengthMm)> PairOf()
+    {
+        double half = Math.Min(run.Stock.LengthMm, run.Stock.OnHand * 500.0);
+        return run.Beside[0].Id == run.Stock.Id
+            ? [(run.Stock.Id, half), (run.Stock.Id, half)]
+            : [(run.Stock.Id, LeftMm(run.Stock)), (run.Beside[0].Id, LeftMm(run.Beside[0]))];
+    }
 
     private LayoutResult Alone(IReadOnlyList<Piece> pieces, IReadOnlyList<FormedItem> items, double margin, CancellationToken cancellation) => RollLayout.Solve(
         pieces,

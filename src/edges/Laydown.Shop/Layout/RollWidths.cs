@@ -65,7 +65,7 @@ internal sealed class RollWidths(IReadOnlyList<Stock> stocks, Func<string, Shape
 
     private Tried? TriedOn(FormedRun run, CancellationToken cancellation)
     {
-        Dictionary<string, Shape> contours = run.Beside.Count > 0 ? [] : run.Items.Select(i => (i.Ready.Item.Id, Area: contourOf(i.Ready.Item.Id)))
+        Dictionary<string, Shape> contours = run.Items.Select(i => (i.Ready.Item.Id, Area: contourOf(i.Ready.Item.Id)))
             .Where(c => c.Area is not null).ToDictionary(c => c.Id, c => c.Area!, StringComparer.Ordinal);
         Reading<LaidOut> laid = SheetLayouts.Of(run, contours, cancellation, tries: 0);
         if (!laid.IsTaken || laid.Value.Unplaced.Count > 0 || RollSheets.IsPair(laid.Value.Sheets) != run.Beside.Count > 0)
