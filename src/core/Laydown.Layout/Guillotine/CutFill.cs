@@ -1,3 +1,4 @@
+using System.Numerics;
 using Laydown.Layout.Packing;
 
 namespace Laydown.Layout.Guillotine;
@@ -170,8 +171,11 @@ internal sealed class CutFill
         if (count)
             places[type] = 0;
         CutChoice choice = CutChoice.None;
-        foreach (int node in forest.Bare)
-            Look(forest, type, node, ref choice, count);
+        CutRests bare = forest.Bare;
+        ReadOnlySpan<int> nodes = bare.Nodes;
+        for (int at = 0; at < nodes.Length; at += CutRests.Step)
+            for (uint fits = bare.Fitting(at, typeW[type], typeH[type], typeTurns[type]); fits != 0; fits &= fits - 1)
+                Look(forest, type, nodes[at + BitOperations.TrailingZeroCount(fits)], ref choice, count);
         best[type] = choice;
     }
 
