@@ -5,10 +5,11 @@ internal sealed class FreeFirst(FreeModel model)
 {
     private readonly int[] left = new int[model.Types];
     private readonly int[] put = new int[model.Types];
-    private readonly int[] bestPut = new int[model.Types];
+    private List<(int Type, int Copies)> taken = [], bestTaken = [];
     private readonly int[] usedOf = new int[model.Stocks];
     private readonly int[] order = new int[model.Types];
     private int orderCount;
+    private bool isFalling;
 
     /// <summary>A layout in one order of pieces by one rule of fitting; each sheet as often as its pieces are still wanted.</summary>
     /// <returns>Null where it was stopped on the way.</returns>
@@ -18,6 +19,9 @@ internal sealed class FreeFirst(FreeModel model)
         Array.Clear(usedOf);
         wantedOrder.CopyTo(order);
         orderCount = wantedOrder.Length;
+        isFalling = true;
+        for (int i = 1; i < orderCount && isFalling; i++)
+            isFalling = model.Area[order[i]] <= model.Area[order[i - 1]];
         List<FreeSheet> sheets = [];
         while (Best(fit) is FreeBoard board)
         {
@@ -37,19 +41,15 @@ internal sealed class FreeFirst(FreeModel model)
     private int Repeat(int stock)
     {
         int repeats = model.StockCopies[stock] - usedOf[stock];
-        for (int i = 0; i < orderCount; i++)
-            if (bestPut[order[i]] > 0)
-                repeats = Math.Min(repeats, left[order[i]] / bestPut[order[i]]);
+        foreach ((int type, int copies) in bestTaken)
+            repeats = Math.Min(repeats, left[type] / copies);
+        foreach ((int type, int copies) in bestTaken)
+            left[type] -= copies * repeats;
 
         int kept = 0;
         for (int i = 0; i < orderCount; i++)
-        {
-            int type = order[i];
-            left[type] -= bestPut[type] * repeats;
-            if (left[type] > 0)
-                order[kept++] = type;
-        }
-
+            if (left[order[i]] > 0)
+                order[kept++] = order[i];
         orderCount = kept;
         usedOf[stock] += repeats;
         return repeats;
@@ -73,7 +73,7 @@ internal sealed class FreeFirst(FreeModel model)
                 continue;
 
             (best, bestAll, bestWorth) = (board, all, worth);
-            put.CopyTo(bestPut, 0);
+            (taken, bestTaken) = (bestTaken, taken);
         }
 
         return best;
@@ -81,11 +81,27 @@ internal sealed class FreeFirst(FreeModel model)
 
     private bool One(FreeFit fit, FreeBoard board)
     {
-        Array.Clear(put);
+        taken.Clear();
         bool all = true;
+        (long area, int w, int h) = Largest(board);
         for (int i = 0; i < orderCount; i++)
         {
+            // Of a hundred thousand pieces most are plainly larger than what is bare; in an order by area they are passed over at once.
             int type = order[i];
+            if (model.Area[type] > area && isFalling)
+            {
+                all = false;
+                i = FirstWithin(area, i + 1) - 1;
+                continue;
+            }
+
+            if (model.Area[type] > area || ((model.W[type] > w || model.H[type] > h) && (!model.Turns[type] || model.H[type] > w || model.W[type] > h)))
+            {
+                all = false;
+                continue;
+            }
+
+            put[type] = 0;
             while (put[type] < left[type])
             {
                 long best = FreeFill.None;
@@ -97,10 +113,36 @@ internal sealed class FreeFirst(FreeModel model)
             }
 
             all &= put[type] == left[type];
+            if (put[type] == 0)
+                continue;
+
+            taken.Add((type, put[type]));
+            (area, w, h) = Largest(board);
             if (board.Rests.IsEmpty && !all)
                 return false;
         }
 
         return all;
+    }
+
+    // Where in an order by falling area the pieces of at most an area begin, looked for by halves.
+    private int FirstWithin(long area, int from)
+    {
+        (int low, int high) = (from, orderCount);
+        while (low < high)
+        {
+            int middle = low + ((high - low) / 2);
+            (low, high) = model.Area[order[middle]] > area ? (middle + 1, high) : (low, middle);
+        }
+
+        return low;
+    }
+
+    private static (long Area, int W, int H) Largest(FreeBoard board)
+    {
+        (long area, int w, int h) = (0, 0, 0);
+        foreach (Bare rest in board.Rests)
+            (area, w, h) = (Math.Max(area, rest.Area), Math.Max(w, rest.W), Math.Max(h, rest.H));
+        return (area, w, h);
     }
 }

@@ -84,7 +84,8 @@ internal static class CutWriter
         throw new InvalidOperationException("More copies on the sheets than were wanted.");
     }
 
-    private static IReadOnlyList<RectSheet> Merged(List<RectSheet> sheets) =>
+    /// <summary>Equal sheets as one with repeats, the fullest first.</summary>
+    internal static IReadOnlyList<RectSheet> Merged(IEnumerable<RectSheet> sheets) =>
     [
         .. sheets
             .GroupBy(s => string.Join(';', s.Spots.OrderBy(p => p.Place.Y).ThenBy(p => p.Place.X)

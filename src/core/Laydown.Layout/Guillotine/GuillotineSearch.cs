@@ -33,13 +33,17 @@ internal static class GuillotineSearch
     private static RectLayout Search(RectProblem problem, SearchRules rules, Action<RectLayout>? better, CancellationToken stop)
     {
         if (!PatternPeel.Wanted(problem))
-            return new GuillotineRun(new CutJob(problem, rules.Seed), rules, better, stop).Best();
+            return Run(problem, rules, better, stop);
 
         // High quantities: repeated sheets first, the search takes what is left.
         (IReadOnlyList<RectSheet> repeated, RectProblem rest) = PatternPeel.Of(problem, rules.Seed, stop);
         RectLayout Whole(RectLayout part) => part with { Sheets = [.. repeated, .. part.Sheets] };
-        return Whole(new GuillotineRun(new CutJob(rest, rules.Seed), rules, l => better?.Invoke(Whole(l)), stop).Best());
+        return Whole(Run(rest, rules, l => better?.Invoke(Whole(l)), stop));
     }
+
+    private static RectLayout Run(RectProblem problem, SearchRules rules, Action<RectLayout>? better, CancellationToken stop) =>
+        (CutWindows.Wanted(problem) ? CutWindows.Best(problem, rules, better, stop) : null)
+        ?? new GuillotineRun(new CutJob(problem, rules.Seed), rules, better, stop).Best();
 
     private static RectLayout Fill(RectProblem one, int seed)
     {

@@ -3,7 +3,8 @@ using Laydown.Layout.Rectangles;
 namespace Laydown.Layout.Guillotine;
 
 /// <summary>High quantities: sheets that are filled well and can be repeated many times are taken first, so that few different layouts arise.</summary>
-/// <remarks>A sheet repeated R times may carry of each piece at most its copies divided by R. R is halved until the sheet is nearly as full as without that limit (from memory).</remarks>
+/// <remarks>A sheet repeated R times may carry of each piece at most its copies divided by R. R is halved until the sheet is nearly as full as without that limit (from memory).
+/// Pieces of a group are left to the search, which keeps them together: on a sheet repeated many times a group would be torn over all of them.</remarks>
 internal static class PatternPeel
 {
     /// <summary>With fewer copies the search looks at each of its own.</summary>
@@ -20,11 +21,12 @@ internal static class PatternPeel
 
     private const int Steps = 300;
 
-    /// <summary>Whether a problem has high quantities.</summary>
+    /// <summary>Whether a problem has high quantities of pieces that want no company.</summary>
     internal static bool Wanted(RectProblem problem)
     {
-        long copies = problem.Pieces.Sum(p => (long)p.Copies);
-        return copies > ManyCopies && copies >= (long)ManyOfOne * problem.Pieces.Count;
+        RectPiece[] alone = [.. problem.Pieces.Where(IsAlone)];
+        long copies = alone.Sum(p => (long)p.Copies);
+        return copies > ManyCopies && copies >= (long)ManyOfOne * alone.Length;
     }
 
     /// <summary>Repeated sheets, and the problem that is left.</summary>
@@ -59,12 +61,14 @@ internal static class PatternPeel
         return fullest;
     }
 
+    private static bool IsAlone(RectPiece piece) => piece.Group < 0;
+
     private static long Area(RectSheet sheet) => sheet.Spots.Sum(s => s.Place.Area);
 
     // The stock that costs least by area and of which several are needed.
     private static (int Stock, int Repeats) Cheapest(RectProblem rest)
     {
-        double area = rest.Pieces.Sum(p => (double)p.Area * p.Copies);
+        double area = rest.Pieces.Where(IsAlone).Sum(p => (double)p.Area * p.Copies);
         (int found, double least, int repeats) = (-1, double.PositiveInfinity, 0);
         for (int s = 0; s < rest.Stocks.Count; s++)
         {
@@ -79,7 +83,7 @@ internal static class PatternPeel
 
     private static RectSheet? Filled(RectProblem rest, int stock, int repeats, int seed, CancellationToken stop)
     {
-        int[] index = [.. Enumerable.Range(0, rest.Pieces.Count).Where(i => rest.Pieces[i].Copies >= repeats)];
+        int[] index = [.. Enumerable.Range(0, rest.Pieces.Count).Where(i => rest.Pieces[i].Copies >= repeats && IsAlone(rest.Pieces[i]))];
         RectProblem one = rest with
         {
             Stocks = [rest.Stocks[stock] with { Copies = 1 }],

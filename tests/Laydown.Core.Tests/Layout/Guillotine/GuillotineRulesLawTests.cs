@@ -58,6 +58,25 @@ public sealed class GuillotineRulesLawTests
         Assert.Contains(layout.Sheets, s => s.Spots.Select(p => p.Piece).Order().SequenceEqual([0, 3]));
     }
 
+    // The set alone fills eight boards of 41; all but three boards are taken as repeated ones where no set is wanted.
+    [Fact]
+    public void A_group_is_left_out_of_sheets_that_are_repeated_many_times_and_is_kept_together_by_the_search()
+    {
+        RectProblem problem = new(
+            [new("board", 100, 100, null, 1, [])],
+            [new("a", 100, 10, 330, false), new("b", 100, 31, 8, false, 0), new("c", 100, 29, 8, false, 0), new("d", 100, 40, 8, false, 0)],
+            new(CutProcess.Guillotine));
+        (IReadOnlyList<RectSheet> repeated, RectProblem left) = PatternPeel.Of(problem, 1, default);
+        Assert.True(PatternPeel.Wanted(problem));
+        Assert.NotEmpty(repeated);
+        Assert.All(repeated.SelectMany(s => s.Spots), p => Assert.Equal(0, p.Piece));
+        Assert.All(left.Pieces.Skip(1), p => Assert.Equal(8, p.Copies));
+
+        RectLayout layout = GuillotineSearch.Solve(problem, new(1, 2000), null, default);
+        Assert.Equal(41, layout.Sheets.Sum(s => s.Repeats));
+        Assert.Equal(7, Apart(problem, layout));
+    }
+
     // Pieces with groups and without are the same rectangles. Cost counts first, so that one layout alone may have more apart: the sum of several has less.
     [Fact]
     public void Groups_are_nearer_together_than_where_nobody_asks_for_it()
