@@ -81,6 +81,9 @@ public sealed record ShopServices(
     /// <summary>Puts runs onto presses and shifts.</summary>
     public PlanWeek Week { get => week ?? new(new ShopFolder(Folder), Catalogue, Store, null, Clock, TakePress); init => week = value; }
 
+    /// <summary>Writes set-up sheets as runs stand now.</summary>
+    public SetUpPaper SetUpPaper => new(Catalogue, Store, PlanRuns, Documents);
+
     /// <summary>Takes another press for a run.</summary>
     public TakePress TakePress => new(Catalogue, Store, PlanRuns, new(new ShopFolder(Folder), Store, MakeRun));
 

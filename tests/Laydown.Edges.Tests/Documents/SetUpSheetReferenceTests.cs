@@ -52,6 +52,23 @@ public sealed class SetUpSheetReferenceTests : IDisposable
     }
 
     [Fact]
+    public void What_was_measured_and_let_go_stands_on_the_sheet_and_before_that_a_form_for_it()
+    {
+        RunContext context = Plan(Shopfloor.Board);
+        string form = PdfTools.Text(PdfTools.Write(floor.Folder, "form.pdf", documents.SetUpPdf(context)));
+        Assert.Contains("checked by another person", form, StringComparison.Ordinal);
+        double mm = context.Stock.ThicknessMm;
+        MeasuredSheet measured = new([mm, mm + 0.04, mm + 0.11, mm, mm - 0.03], 0.2, "Ada", "Bo", mm + 0.12, true);
+        RunRelease letGo = ReleaseCheck.Of(context.Run, context.Press, context.Stock, measured).Value with { At = new(2026, 11, 26, 9, 5, 0, TimeSpan.Zero) };
+        string words = PdfTools.Text(PdfTools.Write(floor.Folder, "let-go.pdf", documents.SetUpPdf(context with { LetGo = letGo })));
+        foreach (double point in measured.ThicknessMm)
+            Assert.Contains(Invariant($"{point:0.00}"), words, StringComparison.Ordinal);
+        foreach (string wanted in new[] { "Ada", Invariant($"Bo, who found {mm + 0.12:0.00} mm"), "0.2 mm over the table", Invariant($"{letGo.HeadGap.Mm:0.0}"), "2026-11-26 09:05" })
+            Assert.Contains(wanted, words, StringComparison.Ordinal);
+        Assert.DoesNotContain("checked by another person", words, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_reader_of_codes_finds_the_page_of_the_run()
     {
         string path = PdfTools.Write(floor.Folder, "set-up.pdf", documents.SetUpPdf(Plan(Shopfloor.Board)));

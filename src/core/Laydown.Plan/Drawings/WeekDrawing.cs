@@ -76,17 +76,33 @@ public static class WeekDrawing
             paper.Rect(setUp, y, start - setUp, Bar, Pen.Hair);
         }
 
-        paper.Rect(start, y, end - start, Bar, Pen.Edge, onPaper: true);
+        double room = Printing(paper, axis, place, start, end, y);
         if (place.Late > 0)
             paper.Solid(Mark(start + 1, y - 7), true);
         if (held)
             paper.Solid(Held(start, y + Bar), false);
-        if (end - start > 88)
+        if (room > 88)
             paper.Text(start + 5, y + 17, Short(place.RunId), Lettering.Figure, 12);
-        if (end - start > 88 && place.Late > 0)
+        if (room > 88 && place.Late > 0)
             paper.Text(start + 5, y + 33, "late " + WeekReasons.Words(place.Late), Lettering.Figure, 10.5);
-        else if (end - start <= 88)
+        else if (room <= 88)
             paper.Text(start, y + Bar + 13, Tail(place.RunId), Lettering.Figure, 10);
+    }
+
+    // Where the press stands shut or looked after meanwhile, a line joins the parts. Gives the width of the first one.
+    private static double Printing(SvgPaper paper, WeekAxis axis, WeekPlace place, double start, double end, double y)
+    {
+        WeekSpan[] parts = [.. place.Parts.Select(p => p with { Start = Math.Max(p.Start, place.Start) }).Where(p => p.End > p.Start)];
+        if (parts.Length < 2)
+        {
+            paper.Rect(start, y, end - start, Bar, Pen.Edge, onPaper: true);
+            return end - start;
+        }
+
+        paper.Line(start, y + (Bar / 2), end, y + (Bar / 2), Pen.Edge);
+        foreach (WeekSpan part in parts)
+            paper.Rect(Left + axis.X(part.Start), y, Math.Max(1.5, axis.X(part.End) - axis.X(part.Start)), Bar, Pen.Edge, onPaper: true);
+        return axis.X(parts[0].End) - axis.X(parts[0].Start);
     }
 
     private static void Window(SvgPaper paper, WeekAxis axis, WeekWindow window, double y)

@@ -52,7 +52,12 @@ internal static class SchemaFaults
         "required" => rule!["required"]!.AsArray().Select(n => (string)n!).Where(n => !value!.AsObject().ContainsKey(n))
             .Select(n => new InputFault(file, null, path + "/" + n, "nothing", Wanted(rule["properties"]?[n]))),
         "" => [new InputFault(file, null, path, Short(value), "no such field")],
-        "format" => [new InputFault(file, null, path, Short(value), (string?)rule?["format"] == "date-time" ? "an instant such as 2026-12-01T08:00:00+00:00" : "a day such as 2026-12-01")],
+        "format" => [new InputFault(file, null, path, Short(value), (string?)rule?["format"] switch
+        {
+            "date-time" => "an instant such as 2026-12-01T08:00:00+00:00",
+            "time" => "a time of day such as 08:00:00",
+            _ => "a day such as 2026-12-01",
+        })],
         _ => [new InputFault(file, null, path.Length == 0 ? "/" : path, Short(value), Wanted(rule))],
     };
 

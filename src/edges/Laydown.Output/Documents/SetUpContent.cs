@@ -54,4 +54,7 @@ internal sealed record SetUpContent(
 
     /// <summary>Both faces on the belt, to scale; null where one is printed.</summary>
     public Drawing? FacesDrawing { get; init; }
+
+    /// <summary>What was measured and by whom; null for a form to fill in.</summary>
+    public LetGoRows? LetGo { get; init; }
 }

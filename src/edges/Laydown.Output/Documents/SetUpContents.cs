@@ -28,6 +28,7 @@ internal static class SetUpContents
         {
             Faces = [.. FaceWords.Of(run, context.Press, context.Stock, context.Items.Select(i => i.Item.BleedMm).DefaultIfEmpty(0).Min()).Select(r => new NamedValue(r.Name, r.Words))],
             FacesDrawing = RunDrawings.Faces(context),
+            LetGo = LetGoRows.Of(context.LetGo),
         };
     }
 
@@ -40,7 +41,7 @@ internal static class SetUpContents
         double inkMl = run.Inks.Sum(i => i.PrintedMl + i.SetUpMl);
         return
         [
-            new("Head height over the belt", Invariant($"{run.SetUp.HeadGap.Mm:0.0}"), "mm", Invariant($"reckoned; set only after measuring, highest point + {run.SetUp.GapFromSheetMm:0.0} mm")),
+            new("Head height over the belt", Invariant($"{(context.LetGo?.HeadGap ?? run.SetUp.HeadGap).Mm:0.0}"), "mm", context.LetGo is null ? Invariant($"reckoned; set only after measuring, highest point + {run.SetUp.GapFromSheetMm:0.0} mm") : "as measured and let go, see below"),
             new("Stock, thickness", Invariant($"{stock.ThicknessMm:0.##}"), "mm", Invariant($"± {stock.ThicknessToleranceMm:0.##} mm · {stock.Material}")),
             new("Mode", mode.Name, "", Invariant($"{mode.ScanDpi} × {mode.FeedDpi} dpi · {mode.Passes} {(mode.Passes == 1 ? "pass" : "passes")} · {(mode.TwoWay ? "two-way" : "one-way")}")),
             new("Lamp", Invariant($"{run.SetUp.LampPercent:0}"), "%", Invariant($"{run.SetUp.DoseMjPerCm2:0} mJ/cm² on the last layer · {context.Press.Lamp.WavelengthNm} nm")),

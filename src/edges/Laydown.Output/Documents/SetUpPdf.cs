@@ -46,7 +46,7 @@ internal sealed class SetUpPdf
             size -= 0.5f;
         paper.Text(content.Subject, PdfPaper.Left, 95, PageFonts.Bold, size, PdfPaper.Ink);
         QrMatrix.Of(content.PagePath).Draw(paper.Canvas, PdfPaper.Right - qr, 34, qr);
-        paper.Text(content.Due, PdfPaper.Right - qr - 16, 76, PageFonts.Mono, 10, PdfPaper.Ink, SKTextAlign.Right);
+        paper.Text(content.Due, PdfPaper.Right - qr - 16, 44, PageFonts.Mono, 9, PdfPaper.Ink, SKTextAlign.Right);
         paper.Rule(104, 1.6f);
         paper.Y = 104;
     }
@@ -105,9 +105,16 @@ internal sealed class SetUpPdf
 
     private void Measure()
     {
-        Section("Measure first", 74);
+        Section("Measure first", 104);
         foreach (string sentence in content.Measure)
             paper.Paragraph(sentence, PdfPaper.Column, PdfPaper.Right - PdfPaper.Column, Body);
+        Boxes();
+        LetGo();
+    }
+
+    // Readings of the thickness: as measured, or empty to be filled in.
+    private void Boxes()
+    {
         int boxes = content.MeasurePlaces + 2;
         float wide = (PdfPaper.Right - PdfPaper.Column) / boxes;
         paper.Need(40);
@@ -120,9 +127,36 @@ internal sealed class SetUpPdf
             paper.Box(x, paper.Y, wide - 5, 24, own ? 1.3f : 0.5f, own ? PdfPaper.Accent : PdfPaper.Ink);
             paper.Text(name, x + 3, paper.Y + 7.5f, PageFonts.Regular, 5.8f, own ? PdfPaper.Accent : PdfPaper.Quiet);
             paper.Text("mm", x + wide - 9, paper.Y + 21, PageFonts.Regular, 5.8f, PdfPaper.Quiet, SKTextAlign.Right);
+            if (content.LetGo is { } letGo)
+            {
+                string value = own ? (i == content.MeasurePlaces ? letGo.Highest : letGo.HeadHeight) : letGo.Points.ElementAtOrDefault(i) ?? "";
+                paper.Text(value, x + 3, paper.Y + 20.5f, PageFonts.MonoBold, 9, PdfPaper.Ink);
+            }
         }
 
         paper.Y += 31;
+    }
+
+    private void LetGo()
+    {
+        if (content.LetGo is { } letGo)
+        {
+            foreach (NamedValue row in letGo.Rows)
+                Row(row, 74);
+            return;
+        }
+
+        paper.Need(34);
+        string[] lines = ["measured by", "highest edge, mm", "checked by another person", "who found, highest, mm"];
+        float quarter = (PdfPaper.Right - PdfPaper.Column) / lines.Length;
+        for (int i = 0; i < lines.Length; i++)
+        {
+            float x = PdfPaper.Column + (i * quarter), y = paper.Y + 15;
+            paper.Line(x, y, x + quarter - 8, y, 0.5f);
+            paper.Text(lines[i], x, y + 7.5f, PageFonts.Regular, 6, PdfPaper.Quiet);
+        }
+
+        paper.Y += 27;
     }
 
     private void Belt()

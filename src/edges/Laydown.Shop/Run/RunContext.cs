@@ -35,6 +35,9 @@ public sealed record RunContext(
     /// <summary>Further stocks of the run: blanks of other sizes, or the roll beside the first; its sheets name them.</summary>
     public IReadOnlyList<Stock> Beside { get; init; } = [];
 
+    /// <summary>What two people measured and let go, times by the shop's clock; null while nobody did.</summary>
+    public Laydown.Plan.Runs.RunRelease? LetGo { get; init; }
+
     /// <summary>The stock of a sheet.</summary>
     public Stock StockOf(Laydown.Layout.Sheets.SheetLayout sheet)
     {

@@ -17,6 +17,7 @@ internal static class RunCommand
         command.Subcommands.Add(RunReleaseCommand.Make(shared));
         command.Subcommands.Add(RunModeCommand.Make(shared));
         command.Subcommands.Add(Week.RunPressCommand.Make(shared));
+        command.Subcommands.Add(RunSheetCommand.Make(shared));
         command.Subcommands.Add(RunLookCommand.Make(shared));
         command.Subcommands.Add(RunCompareCommand.Make(shared));
         command.Subcommands.Add(Sub(shared, "make", "Makes press files and papers of a run; complete or absent.", MakeAsync));

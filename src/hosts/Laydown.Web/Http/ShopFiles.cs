@@ -17,6 +17,7 @@ public static class ShopFiles
     {
         routes.MapGet("/items/{id}/pages/{page:int}.png", PagePictureAsync);
         routes.MapGet("/runs/{id}/files/{name}", RunFileAsync);
+        routes.MapGet("/runs/{id}/set-up.pdf", SetUpAsync);
         routes.MapGet("/quotes/{id}", QuoteAsync);
         routes.MapGet("/items/{id}/shift/{what}.png", ShiftPictureAsync);
         routes.MapGet("/charts/{id}/{name}", ChartFile);
@@ -38,6 +39,13 @@ public static class ShopFiles
         }
 
         return Results.File(png, "image/png", lastModified: File.GetLastWriteTimeUtc(png));
+    }
+
+    private static async Task<IResult> SetUpAsync(string id, ShopServices shop, HttpContext context, CancellationToken cancellation)
+    {
+        Reading<byte[]> made = await shop.SetUpPaper.PdfAsync(id, cancellation);
+        context.Response.Headers.ContentSecurityPolicy = SafeHeaders.PaperPolicy;
+        return made.Match(bytes => Results.Bytes(bytes, "application/pdf"), _ => Results.NotFound());
     }
 
     private static async Task<IResult> RunFileAsync(string id, string name, ShopServices shop, HttpContext context, CancellationToken cancellation)
