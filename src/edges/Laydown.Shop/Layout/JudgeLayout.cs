@@ -18,14 +18,14 @@ public sealed class JudgeLayout(RunRequests request)
         ArgumentNullException.ThrowIfNull(opened);
         ArgumentNullException.ThrowIfNull(sheets);
         HandRules rules = opened.Rules;
-        IReadOnlyList<SheetLayout> layouts = HandSheets.Layouts(sheets, rules);
+        IReadOnlyList<SheetLayout> layouts = opened.LayoutsOf(sheets);
         IReadOnlyList<LayoutConflict> conflicts = LayoutConflicts.Of(sheets, rules);
         bool stopped = conflicts.Any(c => c.Severity == Severity.Stop);
         double area = layouts.Sum(l => l.Repeats * l.Sheet.AreaM2), used = layouts.Sum(l => l.Repeats * l.FillPercent * l.Sheet.AreaM2);
         RectMm[] offcuts = [.. layouts.SelectMany(l => l.Offcuts).OrderByDescending(o => o.Size.AreaM2).Take(1)];
         return new(
             [.. sheets.Select((s, i) => Sheet(s, layouts[i], i, conflicts, opened))],
-            [.. conflicts.Select((c, i) => new JudgedConflict(i + 1, c.Kind, c.Severity, c.Sheet, c.Spots, c.Where, c.Words(NamesOf(c, layouts, opened))))],
+            [.. conflicts.Select((c, i) => new JudgedConflict(i + 1, c.Kind, c.Severity, c.Sheet, c.Spots, c.Where, c.Words(NamesOf(c, layouts, opened)) + opened.Rooms.Words(c, layouts.ElementAtOrDefault(c.Sheet))))],
             [.. HandSheets.Missing(sheets, rules).Select((m, i) => new MissingCopies(rules.Pieces[i].Id, opened.Names[rules.Pieces[i].Id], m)).Where(m => m.Copies > 0)],
             layouts.Where(l => l.Placements.Count > 0).Sum(l => l.Repeats),
             rules.IsRoll ? layouts.Sum(l => l.Sheet.HeightMm) / 1000 : null,
@@ -43,7 +43,7 @@ public sealed class JudgeLayout(RunRequests request)
         SawCuts cuts = saw ? SawCuts.Of(sheet, opened.Rules) : new([], [], 0);
         return new(
             layout.Sheet, layout.Repeats, layout.FillPercent,
-            [.. layout.Placements.Select(p => new JudgedSpot(
+            [.. layout.Placements.Select(p => PieceRoom.Grown(p, opened.Rooms.Of(p.PieceId))).Select(p => new JudgedSpot(
                 p.PieceId, opened.Names[p.PieceId], p.Copy, p.Place.XMm, p.Place.YMm, p.Place.WidthMm, p.Place.HeightMm, 90 * p.QuarterTurns, p.Locked))],
             layout.Offcuts, cuts.Cuts, cuts.Stages);
     }

@@ -1,6 +1,6 @@
 namespace Laydown.Shop.Layout;
 
-/// <summary>A piece on a judged sheet.</summary>
+/// <summary>A piece on a judged sheet, with its room for hems, pockets, cut marks and labels.</summary>
 /// <param name="PieceId">Which piece.</param>
 /// <param name="Name">Its name for people.</param>
 /// <param name="Copy">Which of its copies, from 1 over all sheets.</param>

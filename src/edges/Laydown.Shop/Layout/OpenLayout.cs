@@ -45,17 +45,18 @@ public sealed class OpenLayout(Catalogue catalogue, IShopStore store, LookShelf?
             [.. context.Items.Select(i => new FormedItem(ReadyItems.Of(i.Item, i.OrderId, i.Artwork), i.Stack ?? run.Stack))], []);
         IReadOnlyDictionary<string, string> names = run.Sheets.SelectMany(s => s.Placements).Select(p => p.PieceId).Distinct(StringComparer.Ordinal)
             .ToDictionary(id => id, id => NameOf(run, id), StringComparer.Ordinal);
-        HandRules rules = RulesOf(formed, run);
-        return Reading.Of(new OpenedLayout(record, context, rules, names, HandSheets.From(run.Sheets), LayoutMark.Of(run.Sheets), Closed(record)) { Formed = formed });
+        HandRooms rooms = HandRooms.Of(formed.Items.Select(i => i.Ready.Item), run.Sheets.Any(s => s.Outlines is { Count: > 0 }));
+        HandRules rules = RulesOf(formed, run, rooms);
+        return Reading.Of(new OpenedLayout(record, context, rules, names, HandSheets.From(rooms.Grown(run.Sheets)), LayoutMark.Of(run.Sheets), Closed(record)) { Formed = formed, Rooms = rooms });
     }
 
     // The pieces are those of the layout as it was planned, panels and all.
-    private static HandRules RulesOf(FormedRun formed, Laydown.Plan.Runs.Run run)
+    private static HandRules RulesOf(FormedRun formed, Laydown.Plan.Runs.Run run, HandRooms rooms)
     {
         Dictionary<string, Item> items = formed.Items.ToDictionary(i => i.Ready.Item.Id, i => i.Ready.Item, StringComparer.Ordinal);
         IReadOnlyList<Piece> pieces = [.. run.Sheets.SelectMany(s => s.Placements.Select(p => (Placement: p, s.Repeats)))
             .GroupBy(p => p.Placement.PieceId, StringComparer.Ordinal).OrderBy(g => g.Key, StringComparer.Ordinal)
-            .Select(g => PieceOf(g.First().Placement, g.Sum(p => p.Repeats), items.GetValueOrDefault(SheetLayouts.ItemIdOf(g.Key)), formed.Stock))];
+            .Select(g => PieceOf(PieceRoom.Grown(g.First().Placement, rooms.Of(g.Key)), g.Sum(p => p.Repeats), items.GetValueOrDefault(SheetLayouts.ItemIdOf(g.Key)), formed.Stock))];
         bool roll = formed.Stock.Kind == StockKind.Roll;
         SheetLayout first = run.Sheets[0];
         double leftMm = Math.Max(Math.Min(formed.Stock.LengthMm, formed.Stock.OnHand * 1000.0), first.Sheet.HeightMm);

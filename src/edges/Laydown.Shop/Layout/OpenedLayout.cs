@@ -1,4 +1,5 @@
 using Laydown.Layout.Hands;
+using Laydown.Layout.Sheets;
 using Laydown.Measures;
 using Laydown.Plan.Runs;
 using Laydown.Shop.Run;
@@ -27,6 +28,12 @@ public sealed record OpenedLayout(
 
     /// <summary>What a sheet is called here.</summary>
     public string SheetWord => Rules.IsRoll ? "roll" : "board";
+
+    /// <summary>Room of its pieces beyond what is printed: rules and sheets count it.</summary>
+    public HandRooms Rooms { get; init; } = HandRooms.None;
+
+    /// <summary>Sheets under hands as layouts of what is printed.</summary>
+    public IReadOnlyList<SheetLayout> LayoutsOf(IReadOnlyList<HandSheet> sheets) => Rooms.Printed(HandSheets.Layouts(sheets, Rules));
 
     /// <summary>The run as it is formed before it is laid out.</summary>
     public required FormedRun Formed { get; init; }

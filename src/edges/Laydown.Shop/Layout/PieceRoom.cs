@@ -27,6 +27,23 @@ internal static class PieceRoom
     /// <summary>The piece with its room.</summary>
     public static Piece Grown(Piece piece, EdgeRoom room) => room.IsNone ? piece : piece with { Printed = Grown(piece.Printed, room) };
 
+    /// <summary>The placement of a piece with its room, from the placement of what is printed.</summary>
+    /// <param name="placement">Where what is printed lies.</param>
+    /// <param name="room">The room, at the edges of the upright picture.</param>
+    public static Placement Grown(Placement placement, EdgeRoom room)
+    {
+        ArgumentNullException.ThrowIfNull(placement);
+        if (room.IsNone)
+            return placement;
+
+        // Each quarter turn brings the lower edge to the right, the right edge to the top.
+        EdgeRoom lying = room;
+        for (int i = 0; i < placement.QuarterTurns; i++)
+            lying = new(LeftMm: lying.TopMm, BottomMm: lying.LeftMm, RightMm: lying.BottomMm, TopMm: lying.RightMm);
+        RectMm place = placement.Place;
+        return placement with { Place = new(place.XMm - lying.LeftMm, place.YMm - lying.BottomMm, place.WidthMm + lying.LeftMm + lying.RightMm, place.HeightMm + lying.BottomMm + lying.TopMm) };
+    }
+
     /// <summary>The placement of what is printed, from the placement of a piece with its room.</summary>
     /// <param name="placement">Where the piece lies with its room.</param>
     /// <param name="room">The room.</param>

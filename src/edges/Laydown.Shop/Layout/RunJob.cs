@@ -15,9 +15,9 @@ public static class RunJob
         ArgumentNullException.ThrowIfNull(opened);
         HandRules rules = opened.Rules;
         LayoutJob job = new(
-            Invariant($"Run {opened.Record.Run.Id}, layout {LayoutMark.Short(opened.Mark)}"), [.. rules.Pieces.Select(p => PieceOf(p, rules))], [StockOf(opened)],
+            Invariant($"Run {opened.Record.Run.Id}, layout {LayoutMark.Short(opened.Mark)}"), [.. rules.Pieces.Select(p => PieceOf(p with { Printed = opened.Rooms.PrintedOf(p) }, rules))], [StockOf(opened)],
             new(0, rules.GapMm, rules.Process, rules.OffcutLeastSideMm, rules.LeadMm, rules.LeadMm));
-        IReadOnlyList<SheetLayout> layouts = HandSheets.Layouts(opened.Sheets, rules);
+        IReadOnlyList<SheetLayout> layouts = opened.LayoutsOf(opened.Sheets);
         IReadOnlyList<JobSheet> sheets = [.. layouts.Select((l, i) => SheetOf(l, opened.Sheets[i], job.Stocks[0], rules))];
         double area = sheets.Sum(s => s.Repeats * s.Size.AreaM2);
         return new(

@@ -48,7 +48,7 @@ public sealed class SaveLayout(OpenLayout open, RunRequests requests, ReplaceRun
             .Select(c => new InputFault(Invariant($"run {opened.Record.Run.Id}"), null, c.Sheet < 0 ? "layout" : Invariant($"sheet {c.Sheet + 1}"), c.Words().TrimEnd('.'), "a layout without stops"))];
         if (stops.Count > 0)
             return Reading.Refused<Laydown.Plan.Runs.Run>(stops);
-        IReadOnlyList<SheetLayout> layouts = HandSheets.Layouts(HandSheets.Tidy(sheets), opened.Rules);
+        IReadOnlyList<SheetLayout> layouts = opened.LayoutsOf(HandSheets.Tidy(sheets));
         return requests.Of(opened, layouts, measured).Then(RunPlanner.Plan).Then(r => Reading.Of(r with { OnPress = opened.Record.Run.OnPress }));
     }
 

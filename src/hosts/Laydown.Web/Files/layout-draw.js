@@ -115,10 +115,20 @@ function labelled(r, spot, small, inContour = false) {
   return [back, ...lines];
 }
 
-function pieceOf(view, spot, index, options) {
-  const r = rectOf(view, spot), piece = options.pieces.get(spot.pieceId), contour = contourOf(view, spot, piece);
+// What is printed of a piece, within its room for hems, pockets and labels: the room is told at the edges of the upright picture.
+function printedOf(spot, piece) {
+  const around = piece?.around;
+  if (!around) return spot;
+  let { leftMm: l, bottomMm: b, rightMm: r, topMm: t } = around;
+  for (let i = 0; i < (spot.angle / 90) % 4; i++) [l, b, r, t] = [t, l, b, r];
+  return { ...spot, xMm: spot.xMm + l, yMm: spot.yMm + b, widthMm: spot.widthMm - l - r, heightMm: spot.heightMm - b - t };
+}
+
+function pieceOf(view, whole, index, options) {
+  const spot = printedOf(whole, options.pieces.get(whole.pieceId)), r = rectOf(view, spot), piece = options.pieces.get(spot.pieceId), contour = contourOf(view, spot, piece);
   const area = (className) => (contour ? shape("path", { d: contour, class: className, "fill-rule": "evenodd" }) : box(r, className));
   const g = shape("g", { class: `hl-piece${index === options.chosen ? " chosen" : ""}${spot.locked ? " locked" : ""}`, "data-spot": index }, area("hl-paper"));
+  if (spot.widthMm < whole.widthMm || spot.heightMm < whole.heightMm) g.append(box(rectOf(view, whole), "hl-room"));
   if (options.pictures && piece.symbol) g.append(pictureOf(view, spot, piece, r, contour, index, options));
   g.append(area("hl-edge"));
 

@@ -51,7 +51,8 @@ public static class LayoutInterface
         {
             p.Id,
             Name = opened.Names[p.Id],
-            p.Printed,
+            Printed = opened.Rooms.PrintedOf(p),
+            Around = opened.Rooms.Of(p.Id),
             p.Quantity,
             p.MayTurn,
             p.Part,
