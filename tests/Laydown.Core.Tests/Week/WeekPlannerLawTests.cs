@@ -134,6 +134,8 @@ public sealed class WeekPlannerLawTests
         static bool Across(WeekPlace place, WeekWindow window) => place.SetUpStart < window.Start && window.End < place.End;
         WeekPlan plan = WeekPlanner.Solve(With(false), new SearchRules(1, 2000), null, null, CancellationToken.None);
         Assert.DoesNotContain(plan.Places, p => windows.Any(w => Across(p, w)));
+        Assert.Contains(WeekReasons.Of(With(false) with { Runs = [.. With(false).Runs.Select(r => r with { Due = 60 })] }, plan with { Places = [.. plan.Places.Select(p => p with { Late = p.Ready })] })
+            .SelectMany(w => w.Remedies), r => r.What.EndsWith("but for its maintenance.", StringComparison.Ordinal));
         Assert.Contains(WeekPlanner.Solve(With(true), new SearchRules(1, 2000), null, null, CancellationToken.None).Places, p => windows.Any(w => Across(p, w)));
 
         // Between two windows a press is worked 560 min at most: 600 min of printing go across one all the same.

@@ -74,8 +74,8 @@ public static class WeekReasons
         WeekPress own = problem.Presses.First(p => p.Id == place.PressId);
         if (own.Open.Count > 0)
         {
-            WeekPress through = own with { Open = [new(own.Open[0].Start, own.Open[^1].End)] };
-            yield return Tried(problem with { Presses = [.. problem.Presses.Select(p => p.Id == own.Id ? through : p)] }, plan, plan.Order, run.Id, Invariant($"{own.Id} worked without a break."));
+            WeekPress through = own with { Open = WeekSpan.Without([new(own.Open[0].Start, own.Open[^1].End)], (own.Windows ?? []).Select(w => new WeekSpan(w.Start, w.End))) };
+            yield return Tried(problem with { Presses = [.. problem.Presses.Select(p => p.Id == own.Id ? through : p)] }, plan, plan.Order, run.Id, Invariant($"{own.Id} worked without a break{(own.Windows is { Count: > 0 } ? " but for its maintenance" : "")}."));
         }
 
         if (run.Steps.Count > 0)
