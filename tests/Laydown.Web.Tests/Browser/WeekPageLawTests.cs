@@ -69,6 +69,44 @@ public sealed partial class WeekPageLawTests(PageFixture fixture) : IClassFixtur
     }
 
     [Fact]
+    public async Task A_run_taken_to_another_press_opens_the_page_that_tells_what_it_would_be_there()
+    {
+        IPage page = await OpenAsync();
+        ILocator bar = page.Locator("[data-run]").First;
+        string id = (await bar.GetAttributeAsync("data-run"))!;
+        await bar.FocusAsync();
+        await page.Keyboard.PressAsync((await bar.GetAttributeAsync("aria-label"))!.Contains("Short belt", StringComparison.Ordinal) ? "ArrowUp" : "ArrowDown");
+        await Assertions.Expect(page.Locator("[data-told]")).ToContainTextAsync("planned anew for that press");
+        await page.Keyboard.PressAsync("Enter");
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = $"Another press for {id}" })).ToBeVisibleAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Table, new() { Name = "The run on other presses" })).ToBeVisibleAsync();
+        Assert.Contains("at=2026-11-2", page.Url, StringComparison.Ordinal);
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task A_finger_takes_a_bar_by_a_tap_and_then_drags_it()
+    {
+        IPage page = await OpenAsync(820, 1180);
+        await page.EvaluateAsync("""
+            () => {
+              const bar = [...document.querySelectorAll('[data-run]')].at(-1), box = bar.getBoundingClientRect();
+              const at = (x, type) => bar.dispatchEvent(new PointerEvent(type, { pointerId: 7, pointerType: 'touch', button: 0, clientX: x, clientY: box.top + 20, bubbles: true, cancelable: true }));
+              bar.setPointerCapture = () => {};
+              window.moved = [];
+              at(box.left + 8, 'pointerdown'); at(box.left + 90, 'pointermove'); at(box.left + 90, 'pointerup');
+              window.moved.push(document.querySelectorAll('.wk-ghost').length);
+              at(box.left + 8, 'pointerdown'); at(box.left + 90, 'pointermove');
+              window.moved.push(document.querySelectorAll('.wk-ghost').length);
+              at(box.left + 90, 'pointerup');
+            }
+            """);
+        Assert.Equal("0 1", await page.EvaluateAsync<string>("window.moved.join(' ')"));
+        await Assertions.Expect(page.Locator("[data-told]")).ToContainTextAsync("was put");
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
     public async Task Bars_and_links_of_the_drawing_are_large_enough_for_a_finger()
     {
         foreach ((int width, int height) in new[] { (820, 1180), (320, 640) })
