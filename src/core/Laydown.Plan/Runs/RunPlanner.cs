@@ -21,7 +21,7 @@ public static class RunPlanner
         {
             Mode mode = request.Press.FindMode(choice.ModeId)!;
             IReadOnlyList<InkUse> inks = InkNeeds.Of(request, mode);
-            return RunTimes.Of(request, mode).Then(raw => Reading.Of(Corrected(raw, request, mode))).Then(time => CostSheets.Of(request, time, inks).Then(cost => Reading.Of(new Run(
+            return TimeOf(request, mode).Then(time => CostSheets.Of(request, time, inks).Then(cost => Reading.Of(new Run(
                 request.RunId, request.Press.Id, request.Condition.Id, request.Stock.Id, request.Stack, choice,
                 [.. request.Items.Select(i => new RunItem(i.Item.Id, i.OrderId, i.Item.Title, request.Pieces(i.Item.Id), i.Item.Due) { Asked = i.Item.Quantity })],
                 request.Sheets, request.Belt, time, inks, SetUps.Of(request, mode, inks), cost, request.Items.Min(i => i.Item.Due),
@@ -30,8 +30,10 @@ public static class RunPlanner
         });
     }
 
-    private static RunTime Corrected(RunTime time, RunRequest request, Mode mode) =>
-        request.Learnt is { Runs: > 0 } learnt ? time.Corrected(learnt.For(request.Press.Id, mode.Id, request.Stock.Id)) : time;
+    /// <summary>The time of a run in a mode, corrected by what the log says where the request brings that: whatever shows or prices a time asks here.</summary>
+    /// <returns>The time, or why the mode cannot print the run.</returns>
+    public static Reading<RunTime> TimeOf(RunRequest request, Mode mode) => RunTimes.Of(request, mode).Then(time => Reading.Of(
+        request.Learnt is { Runs: > 0 } learnt ? time.Corrected(learnt.For(request.Press.Id, mode.Id, request.Stock.Id)) : time));
 
     /// <summary>What the mode of a run must bear: the nearest viewer, the smallest text, the narrowest code, the largest sheet.</summary>
     public static ModeDemand DemandOf(RunRequest request)

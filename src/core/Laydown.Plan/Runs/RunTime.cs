@@ -10,13 +10,25 @@ namespace Laydown.Plan.Runs;
 /// <param name="ScansPerSheet">Carriage scans for one sheet, all layers.</param>
 /// <param name="Figures">How each was computed.</param>
 /// <param name="LearntFactor">What the minutes were multiplied with because the log says so; null where they stand as reckoned.</param>
+/// <param name="LearntRuns">How many runs of this press, mode and stock that was learnt from; 0 where others stood in for them, null where it was not kept.</param>
 public sealed record RunTime(
     double SetUpMinutes, double PrintMinutes, double HandlingMinutes, int ScansPerSheet, IReadOnlyList<Figure> Figures,
-    [property: System.Text.Json.Serialization.JsonIgnore(Condition = System.Text.Json.Serialization.JsonIgnoreCondition.WhenWritingNull)] double? LearntFactor = null)
+    [property: System.Text.Json.Serialization.JsonIgnore(Condition = System.Text.Json.Serialization.JsonIgnoreCondition.WhenWritingNull)] double? LearntFactor = null,
+    [property: System.Text.Json.Serialization.JsonIgnore(Condition = System.Text.Json.Serialization.JsonIgnoreCondition.WhenWritingNull)] int? LearntRuns = null)
 {
     /// <summary>All together, min.</summary>
     [System.Text.Json.Serialization.JsonIgnore]
     public double TotalMinutes => SetUpMinutes + PrintMinutes + HandlingMinutes;
+
+    /// <summary>In a sentence, how the log corrected the time; null where it stands as reckoned.</summary>
+    [System.Text.Json.Serialization.JsonIgnore]
+    public string? LearntWords => (LearntFactor, LearntRuns) switch
+    {
+        (null, _) => null,
+        ({ } factor, null) => Invariant($"Times are corrected by the log, × {factor:0.00}."),
+        ({ } factor, 0) => Invariant($"Times are corrected by the log, × {factor:0.00}; no run of this press, mode and stock yet, others stand in."),
+        ({ } factor, { } runs) => Invariant($"Times are corrected by the log, × {factor:0.00} from {runs} {(runs == 1 ? "run" : "runs")} of this press, mode and stock."),
+    };
 
     /// <summary>The time corrected by what the log says; every part alike.</summary>
     /// <exception cref="InvalidOperationException">It was corrected already.</exception>
@@ -26,7 +38,7 @@ public sealed record RunTime(
             throw new InvalidOperationException("The time was corrected already.");
         double factor = correction.Factor;
         return new(SetUpMinutes * factor, PrintMinutes * factor, HandlingMinutes * factor, ScansPerSheet,
-            [.. Figures, new("correction by the log", factor, "×", correction.Because, "Gelman2013")], factor);
+            [.. Figures, new("correction by the log", factor, "×", correction.Because, "Gelman2013")], factor, correction.Runs);
     }
 
     /// <summary>How many of the run's pieces are ready in an hour of printing and handling, set-up not counted; 0 where the run takes no time.</summary>

@@ -16,7 +16,7 @@ public sealed record LayoutServices(OpenLayout Open, JudgeLayout Judge, EditLayo
     /// <summary>All of it for one shop.</summary>
     internal static LayoutServices Of(ShopFolder folder, Catalogue catalogue, IShopStore store, PlanRuns plan, MakeRun makeRun)
     {
-        OpenLayout open = new(catalogue, store, plan.Looks);
+        OpenLayout open = new(catalogue, store, plan);
         RunRequests requests = new(catalogue);
         JudgeLayout judge = new(requests);
         return new(open, judge, new(judge), new(judge), new(plan.Measure), new(open, requests, new(folder, store, makeRun)), new(catalogue, store, open, makeRun));

@@ -5,7 +5,6 @@ using Laydown.Plan.Orders;
 using Laydown.Plan.Runs;
 using Laydown.Press.Stocks;
 using Laydown.Shop.Build;
-using Laydown.Shop.Layers;
 using Laydown.Shop.Orders;
 using Laydown.Shop.Run;
 
@@ -14,8 +13,8 @@ namespace Laydown.Shop.Layout;
 /// <summary>Opens the layout of a run to be worked on by hand.</summary>
 /// <param name="catalogue">What the shop has.</param>
 /// <param name="store">What it remembers.</param>
-/// <param name="looks">Looks of the shop; null where no item is printed from one.</param>
-public sealed class OpenLayout(Catalogue catalogue, IShopStore store, LookShelf? looks)
+/// <param name="plan">Looks of the shop, and what times are corrected by.</param>
+public sealed class OpenLayout(Catalogue catalogue, IShopStore store, PlanRuns plan)
 {
     /// <summary>The layout with what it is judged by.</summary>
     /// <returns>The layout, or why there is none to work on: no such run, a run that was dissolved, blanks, sheets of several sizes.</returns>
@@ -25,8 +24,9 @@ public sealed class OpenLayout(Catalogue catalogue, IShopStore store, LookShelf?
         if (record is null)
             return Refused(runId, "id", "no run of that id", "the id of a planned run");
         IReadOnlyList<ItemRecord> items = [.. (await store.OrdersAsync(cancellation)).SelectMany(o => o.Items)];
-        Reading<RunContext> context = RunContexts.Gather(record.Run, catalogue, items, looks);
-        return context.Then(c => Of(record, c));
+        Reading<RunContext> context = RunContexts.Gather(record.Run, catalogue, items, plan.Looks);
+        Laydown.Plan.Log.EstimateModel? learnt = await plan.LearntAsync(cancellation);
+        return context.Then(c => Of(record, c)).Then(o => Reading.Of(o with { Learnt = learnt }));
     }
 
     private static Reading<OpenedLayout> Of(RunRecord record, RunContext context)

@@ -35,6 +35,9 @@ public sealed record OpenedLayout(
     /// <summary>Sheets under hands as layouts of what is printed.</summary>
     public IReadOnlyList<SheetLayout> LayoutsOf(IReadOnlyList<HandSheet> sheets) => Rooms.Printed(HandSheets.Layouts(sheets, Rules));
 
+    /// <summary>What its times are corrected by; null where they stand as reckoned.</summary>
+    internal Laydown.Plan.Log.EstimateModel? Learnt { get; init; }
+
     /// <summary>The run as it is formed before it is laid out.</summary>
     public required FormedRun Formed { get; init; }
 }

@@ -21,6 +21,7 @@ public sealed class RunRequests(Catalogue catalogue)
             Bands = BandScores.Of,
             Overrule = opened.Record.Run.Mode.Overrule,
             Beside = opened.Context.Beside,
+            Learnt = opened.Learnt,
             MinutesLeft = DueTimes.MinutesLeft(catalogue, opened.Record.Run.Id, opened.Record.Run.PressId, opened.Record.Run.Due),
         }));
 
@@ -29,7 +30,7 @@ public sealed class RunRequests(Catalogue catalogue)
     {
         if (layouts.Count == 0)
             return null;
-        Reading<LayoutCost> cost = Of(opened, layouts, measured).Then(request => RunTimes.Of(request, opened.Context.Mode).Then(time =>
+        Reading<LayoutCost> cost = Of(opened, layouts, measured).Then(request => RunPlanner.TimeOf(request, opened.Context.Mode).Then(time =>
             CostSheets.Of(request, time, InkNeeds.Of(request, opened.Context.Mode)).Then(sheet => Reading.Of(CostFrom(sheet, time)))));
         return cost.IsTaken ? cost.Value : null;
     }

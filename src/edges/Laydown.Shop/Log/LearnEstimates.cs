@@ -1,3 +1,4 @@
+using Laydown.Plan.Costs;
 using Laydown.Plan.Log;
 
 namespace Laydown.Shop.Log;
@@ -13,6 +14,13 @@ public sealed class LearnEstimates(ILogStore log)
     public async Task<EstimateModel> MinutesAsync(CancellationToken cancellation) => EstimateModel.Learn(
         (await log.ActualsAsync(new(), MostRuns, cancellation)).Where(a => a.EstimatedMinutes > 0 && a.Minutes > 0)
             .Select(a => new EstimateCase(a.PressId, a.ModeId, a.StockId, a.EstimatedMinutes, a.Minutes)));
+
+    /// <summary>What times of plans, quotes, modes taken and layouts made by hand are corrected by; null where the shop leaves them as reckoned.</summary>
+    public async Task<EstimateModel?> ForPlansAsync(ShopRates rates, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(rates);
+        return rates.Policy is { UseLearntTimes: true } ? await MinutesAsync(cancellation) : null;
+    }
 
     /// <summary>What the last runs teach about ink, ml; runs whose ink was not read are left out.</summary>
     public async Task<EstimateModel> InkAsync(CancellationToken cancellation) => EstimateModel.Learn(

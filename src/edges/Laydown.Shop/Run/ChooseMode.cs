@@ -8,7 +8,7 @@ namespace Laydown.Shop.Run;
 /// <summary>Takes another mode for a run than the one proposed, or gives it back to the shop's own rules.</summary>
 /// <param name="catalogue">What the shop has.</param>
 /// <param name="store">What it remembers.</param>
-/// <param name="plan">Measures the ink of items.</param>
+/// <param name="plan">Measures the ink of items and knows what times are corrected by.</param>
 /// <param name="replace">Puts a run planned anew in the place of the one before.</param>
 public sealed class ChooseMode(Catalogue catalogue, IShopStore store, PlanRuns plan, ReplaceRun replace)
 {
@@ -35,7 +35,9 @@ public sealed class ChooseMode(Catalogue catalogue, IShopStore store, PlanRuns p
         if (!context.IsTaken)
             return Reading.Refused<RunRecord>(context.Faults);
         Reading<IReadOnlyList<PlannedItem>> measured = await PlanRuns.MeasureAsync(plan.Measure, context.Value, cancellation);
-        Reading<Laydown.Plan.Runs.Run> run = measured.Then(m => RunPlanner.Plan(Request(record.Run, context.Value, m, overrule))).Then(r => Reading.Of(r with { OnPress = record.Run.OnPress }));
+        Laydown.Plan.Log.EstimateModel? learnt = await plan.LearntAsync(cancellation);
+        Reading<Laydown.Plan.Runs.Run> run = measured.Then(m => RunPlanner.Plan(Request(record.Run, context.Value, m, overrule) with { Learnt = learnt }))
+            .Then(r => Reading.Of(r with { OnPress = record.Run.OnPress }));
         if (!run.IsTaken)
             return Reading.Refused<RunRecord>(run.Faults);
         Reading<RunContext> after = RunContexts.Gather(run.Value, catalogue, items, plan.Looks);

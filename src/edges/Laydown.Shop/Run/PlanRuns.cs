@@ -71,10 +71,13 @@ public sealed class PlanRuns(Catalogue catalogue, IShopStore store, IInkMeasure 
                 Invariant($"run {runId}"), null, "press", Invariant($"{press.Name}, where its items take {desk.Runs.Count} runs: modes or layers differ there"), "a press on which they stay one run"));
     }
 
+    /// <summary>What times are corrected by; null where they stand as reckoned.</summary>
+    internal async Task<Laydown.Plan.Log.EstimateModel?> LearntAsync(CancellationToken cancellation) =>
+        learn is null ? null : await learn.ForPlansAsync(catalogue.Rates, cancellation);
+
     private async Task FillAsync(Desk desk, List<ItemRecord> ready, CancellationToken cancellation, PressRoom? room = null)
     {
-        if (learn is not null && catalogue.Rates.Policy is { UseLearntTimes: true })
-            desk.Learnt = await learn.MinutesAsync(cancellation);
+        desk.Learnt = await LearntAsync(cancellation);
         FormedRuns formed = RunFormer.Form([.. ready.Select(i => ReadyItems.Of(i.Item, i.OrderId, i.Artwork))], room ?? PressRooms.Of(catalogue));
         foreach (UnformedItem item in formed.Unformed)
             desk.Hold(item.Ready.Item.Id, item.Faults);
