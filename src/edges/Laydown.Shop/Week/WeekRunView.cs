@@ -19,4 +19,8 @@ namespace Laydown.Shop.Week;
 /// <param name="SetUpBecause">How the set-up adds up, min.</param>
 public sealed record WeekRunView(
     string RunId, string Title, string PressId, DateTimeOffset SetUpStart, int SetUpMinutes, DateTimeOffset Start, DateTimeOffset End, DateTimeOffset Ready,
-    DateOnly Due, int LateMinutes, bool Pinned, bool Frozen, WeekWhy? Why, string SetUpBecause);
+    DateOnly Due, int LateMinutes, bool Pinned, bool Frozen, WeekWhy? Why, string SetUpBecause)
+{
+    /// <summary>How the log corrected the time of its sheets; null where it stands as reckoned.</summary>
+    public string? TimeWords { get; init; }
+}

@@ -30,7 +30,7 @@ internal static class RunWords
         answer.Table(["item", "title", "pieces", "due"], run.Items.Select(i => (IReadOnlyList<string>)
             [i.ItemId, i.Title, i.Asked is { } asked && asked < i.Pieces ? Invariant($"{i.Pieces} ({asked} asked for)") : Invariant($"{i.Pieces}"), Invariant($"{i.Due:yyyy-MM-dd}")]));
         answer.Line(Invariant(
-            $"time  set-up {run.Time.SetUpMinutes:0.0} + print {run.Time.PrintMinutes:0.0} + handling {run.Time.HandlingMinutes:0.0} = {run.Time.TotalMinutes:0.0} min"));
+            $"time  set-up {run.Time.SetUpMinutes:0.0} + print {run.Time.PrintMinutes:0.0} + handling {run.Time.HandlingMinutes:0.0} = {run.Time.TotalMinutes:0.0} min{(run.Time.LearntWords is { } words ? ". " + words : "")}"));
         answer.Table(["ink", "channels", "printed ml", "set-up ml"], run.Inks.Select(i => (IReadOnlyList<string>)
             [Invariant($"{i.Role}"), string.Join('+', i.ChannelIds), Invariant($"{i.PrintedMl:0.00}"), Invariant($"{i.SetUpMl:0.00}")]));
         answer.Line(Invariant($"head height over the belt  {run.SetUp.HeadGap.Mm:0.0} mm"));

@@ -80,7 +80,7 @@ internal static class WeekCommand
         answer.Table(["run", "press", "set-up", "start", "printed", "ready", "due", "late"], week.Value.Runs.Select(r => (IReadOnlyList<string>)
             [r.RunId, r.PressId, Invariant($"{r.SetUpMinutes} min"), Time(r.Start), Time(r.End), Time(r.Ready), Invariant($"{r.Due:yyyy-MM-dd}"), r.LateMinutes > 0 ? WeekReasons.Words(r.LateMinutes) : ""]));
         foreach (WeekRunView run in week.Value.Runs)
-            answer.Line(Invariant($"{run.RunId}  set-up {run.SetUpMinutes} min: {run.SetUpBecause}"));
+            answer.Line(Invariant($"{run.RunId}  set-up {run.SetUpMinutes} min: {run.SetUpBecause}{(run.TimeWords is { } words ? "; " + words : "")}"));
         foreach (WeekMaintenance window in week.Value.Maintenance ?? [])
             answer.Line(Invariant($"{window.PressId}  {Time(window.Start)} to {Time(window.End)}: {window.What}{(window.By is null ? "" : ", by " + window.By)}; {(window.RunsMayPause ? "a run may stand over it" : "no run stands over it")}."));
         foreach (WeekWhy why in week.Value.Runs.Select(r => r.Why).OfType<WeekWhy>())
