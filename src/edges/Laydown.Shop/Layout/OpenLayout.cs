@@ -13,8 +13,8 @@ namespace Laydown.Shop.Layout;
 /// <summary>Opens the layout of a run to be worked on by hand.</summary>
 /// <param name="catalogue">What the shop has.</param>
 /// <param name="store">What it remembers.</param>
-/// <param name="plan">Looks of the shop, and what times are corrected by.</param>
-public sealed class OpenLayout(Catalogue catalogue, IShopStore store, PlanRuns plan)
+/// <param name="plan">Looks of the shop, and what times are corrected by; null where no item is printed from a look and times stand as reckoned.</param>
+public sealed class OpenLayout(Catalogue catalogue, IShopStore store, PlanRuns? plan)
 {
     /// <summary>The layout with what it is judged by.</summary>
     /// <returns>The layout, or why there is none to work on: no such run, a run that was dissolved, blanks, sheets of several sizes.</returns>
@@ -24,8 +24,8 @@ public sealed class OpenLayout(Catalogue catalogue, IShopStore store, PlanRuns p
         if (record is null)
             return Refused(runId, "id", "no run of that id", "the id of a planned run");
         IReadOnlyList<ItemRecord> items = [.. (await store.OrdersAsync(cancellation)).SelectMany(o => o.Items)];
-        Reading<RunContext> context = RunContexts.Gather(record.Run, catalogue, items, plan.Looks);
-        Laydown.Plan.Log.EstimateModel? learnt = await plan.LearntAsync(cancellation);
+        Reading<RunContext> context = RunContexts.Gather(record.Run, catalogue, items, plan?.Looks);
+        Laydown.Plan.Log.EstimateModel? learnt = plan is null ? null : await plan.LearntAsync(cancellation);
         return context.Then(c => Of(record, c)).Then(o => Reading.Of(o with { Learnt = learnt }));
     }
 
