@@ -1,4 +1,5 @@
 using Laydown.Cli.Words;
+using Laydown.Layout.Sheets;
 using Laydown.Measures;
 using Laydown.Plan.Costs;
 using Laydown.Shop.Layout;
@@ -27,6 +28,8 @@ internal static class RunWords
         foreach (string reason in run.Mode.Reasons)
             answer.Line(Invariant($"  {reason}"));
         answer.Line(Invariant($"layers  {run.Stack.Key}"));
+        if (run.Sheets.Select(s => s.Faces).OfType<SheetFaces>().FirstOrDefault() is { } faces)
+            answer.Line(Invariant($"faces  sheets turned {(faces.Turn == SheetTurn.Sideways ? "left to right" : "head to foot")} as drawn, {(faces.OneFile ? "one file for both faces" : "a file for each face")}, register of {faces.RegisterMm:0.##} mm allowed for"));
         answer.Table(["item", "title", "pieces", "due"], run.Items.Select(i => (IReadOnlyList<string>)
             [i.ItemId, i.Title, i.Asked is { } asked && asked < i.Pieces ? Invariant($"{i.Pieces} ({asked} asked for)") : Invariant($"{i.Pieces}"), Invariant($"{i.Due:yyyy-MM-dd}")]));
         answer.Line(Invariant(
