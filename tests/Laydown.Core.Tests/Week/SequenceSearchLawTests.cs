@@ -13,11 +13,12 @@ public sealed class SequenceSearchLawTests
         {
             SequenceProblem problem = WeekData.Drawn(seed, 5 + seed, mostWeight);
             WeekChance chance = new(seed);
+            SequenceMoves moves = new(problem.Count);
             SequenceState state = new(problem, [.. Enumerable.Range(0, problem.Count)]);
             Assert.Equal(mostWeight == 10, problem.IsSmall);
             for (int i = 0; i < 100; i++)
             {
-                SequenceMove move = SequenceMoves.Pick(chance, problem.Count);
+                SequenceMove move = moves.Pick(chance);
                 long before = problem.CostOf(state.Order.ToArray()), told = state.Change(move, long.MaxValue);
                 state.Apply(move);
                 Assert.Equal(problem.CostOf(state.Order.ToArray()), before + told);
@@ -34,10 +35,11 @@ public sealed class SequenceSearchLawTests
         {
             SequenceProblem problem = WeekData.Drawn(seed, 30);
             WeekChance chance = new(seed);
+            SequenceMoves moves = new(problem.Count);
             SequenceState state = new(problem, [.. Enumerable.Range(0, problem.Count)]);
             for (int i = 0; i < 300; i++)
             {
-                SequenceMove move = SequenceMoves.Pick(chance, problem.Count);
+                SequenceMove move = moves.Pick(chance);
                 long exact = state.Change(move, long.MaxValue), most = (i % 7 * 50) - 100, told = state.Change(move, most);
                 Assert.True(told == exact || (told == long.MaxValue && exact > most));
                 refused += told == long.MaxValue ? 1 : 0;
@@ -54,14 +56,37 @@ public sealed class SequenceSearchLawTests
     {
         SequenceProblem problem = WeekData.Drawn(3, 20);
         WeekChance chance = new(3);
+        SequenceMoves moves = new(20);
         SequenceState state = new(problem, [.. Enumerable.Range(0, 20)]);
         for (int i = 0; i < 200; i++)
         {
-            SequenceMove move = SequenceMoves.Pick(chance, 20);
+            SequenceMove move = moves.Pick(chance);
             long change = state.Change(move, long.MaxValue), weighed = state.Change(move, long.MaxValue, 7), end = End(problem, state.Order.ToArray());
             state.Apply(move);
             Assert.Equal(change + (7 * (End(problem, state.Order.ToArray()) - end)), weighed);
         }
+    }
+
+    [Theory, InlineData(2), InlineData(3), InlineData(13), InlineData(60)]
+    public void Moves_by_chance_stay_within_the_order_and_short_ways_come_most(int count)
+    {
+        WeekChance chance = new(count);
+        SequenceMoves moves = new(count);
+        HashSet<SequenceMove> seen = [];
+        int next = 0, far = 0;
+        for (int i = 0; i < 200_000; i++)
+        {
+            SequenceMove move = moves.Pick(chance);
+            Assert.True(move.First >= 0 && move.First < move.Second && move.Second <= move.Third && move.Third < move.End && move.End <= count);
+            (next, far) = (next + (move.End - move.First <= 3 ? 1 : 0), far + (move.End - move.First > count / 2 ? 1 : 0));
+            seen.Add(move);
+        }
+
+        // No swap is left out.
+        for (int one = 0; one < count; one++)
+            for (int other = one + 1; other < count; other++)
+                Assert.Contains(new SequenceMove(one, one + 1, other, other + 1), seen);
+        Assert.True(count < 60 || (next > far && far > 0));
     }
 
     [Fact]

@@ -4,7 +4,7 @@ namespace Laydown.Plan.Week;
 /// <remarks>
 /// While it is warm the end of the last job weighs as well, so that set-ups grow short also where no job is late; at the end only lateness counts.
 /// </remarks>
-internal sealed class SequenceCooling(SequenceState state, WeekChance chance, double warm, double cold, int steps)
+internal sealed class SequenceCooling(SequenceState state, SequenceMoves moves, WeekChance chance, double warm, double cold, int steps)
 {
     /// <summary>Moves of a step: warmth falls from step to step.</summary>
     internal const int StepMoves = 1024;
@@ -13,7 +13,6 @@ internal sealed class SequenceCooling(SequenceState state, WeekChance chance, do
 
     private readonly double start = warm;
     private readonly double factor = 1 / (1 + (WeekChance.MinusLog(cold / warm) / steps));
-    private readonly int count = state.Order.Length;
     private int done;
 
     /// <summary>How warm it is, in units of cost.</summary>
@@ -37,7 +36,7 @@ internal sealed class SequenceCooling(SequenceState state, WeekChance chance, do
         int endWeight = (int)(EndWeights * state.MeanWeight * Warmth / start);
         for (int i = 0; i < StepMoves; i++)
         {
-            SequenceMove move = SequenceMoves.Pick(chance, count);
+            SequenceMove move = moves.Pick(chance);
             long most = (long)(Warmth * chance.Patience());
             if (state.Change(move, most, endWeight) > most)
                 continue;

@@ -4,16 +4,21 @@ namespace Laydown.Plan.Week;
 /// <remarks>
 /// Jobs wait in a queue. For the first of it all moves of blocks that begin, end or land beside it and all swaps with it are weighed; the best is
 /// carried out, and the jobs at the borders of the change join the queue. Places far from any change are not looked at again.
+/// Where most weight is late, long blocks are not moved far: on published instances such moves were nearly never of use and took a quarter of the time.
 /// </remarks>
 internal sealed class SequenceDescent(SequenceState state)
 {
     private const int MostBlock = 13;
+
+    // How far a block of each length is moved where most weight is late.
+    private static readonly int[] FarOfBlock = [0, 1 << 20, 25, 25, 14, 14, 14, 14, 10, 10, 10, 10, 10, 10];
 
     private readonly int count = state.Order.Length;
     private readonly Queue<int> queue = new();
     private readonly bool[] waits = new bool[state.Order.Length];
     private SequenceMove found;
     private long gain;
+    private bool near;
 
     /// <summary>Moves weighed so far.</summary>
     internal long Weighed { get; private set; }
@@ -59,7 +64,7 @@ internal sealed class SequenceDescent(SequenceState state)
     private bool Improve(int job)
     {
         int at = state.Order.IndexOf(job);
-        gain = -1;
+        (gain, near) = (-1, state.IsMostlyLate);
         for (int block = 1; block <= MostBlock; block++)
         {
             WeighBlock(at, block);
@@ -85,20 +90,24 @@ internal sealed class SequenceDescent(SequenceState state)
         int end = from + block;
         if (from < 0 || end > count)
             return;
-        for (int to = 0; to < from; to++)
+        int far = FarOf(block);
+        for (int to = Math.Max(0, from - far); to < from; to++)
             Weigh(new(to, from, from, end));
-        for (int to = end + 1; to <= count; to++)
+        for (int to = end + 1; to <= Math.Min(count, end + far); to++)
             Weigh(new(from, end, end, to));
     }
 
     // Any block of that length, put before a place.
     private void WeighLandings(int at, int block)
     {
-        for (int from = 0; from + block < at; from++)
+        int far = FarOf(block);
+        for (int from = Math.Max(0, at - block - far); from + block < at; from++)
             Weigh(new(from, from + block, from + block, at));
-        for (int from = at + 1; from + block <= count; from++)
+        for (int from = at + 1; from + block <= count && from <= at + far; from++)
             Weigh(new(at, from, from, from + block));
     }
+
+    private int FarOf(int block) => near ? FarOfBlock[block] : count;
 
     private void Weigh(in SequenceMove move)
     {

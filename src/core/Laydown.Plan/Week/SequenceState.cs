@@ -29,6 +29,7 @@ internal sealed class SequenceState
     private readonly long[] cost;
     private readonly int[] scratch;
     private readonly int[] tails;
+    private readonly long allWeight;
 
     internal SequenceState(SequenceProblem problem, IReadOnlyList<int> first)
     {
@@ -38,6 +39,7 @@ internal sealed class SequenceState
         length = [.. problem.Jobs.Select(j => j.Length)];
         due = [.. problem.Jobs.Select(j => j.Due)];
         jobWeight = [.. problem.Jobs.Select(j => j.Weight)];
+        allWeight = jobWeight.Sum(w => (long)w);
         int room = count + Vector<int>.Count + 1;
         (order, ends, starts, late, weight) = (new int[room], new int[room], new int[room], new int[room], new int[room]);
         (lateWeight, touchedWeight, cost, scratch) = (new int[room], new int[room], new long[room], new int[room]);
@@ -49,7 +51,10 @@ internal sealed class SequenceState
     internal long Cost => cost[count];
 
     /// <summary>Mean weight of a job, 1 at least.</summary>
-    internal int MeanWeight => Math.Max(1, (int)(jobWeight.Sum(w => (long)w) / Math.Max(1, count)));
+    internal int MeanWeight => Math.Max(1, (int)(allWeight / Math.Max(1, count)));
+
+    /// <summary>Whether more than half of all weight is late.</summary>
+    internal bool IsMostlyLate => 2L * lateWeight[count] > allWeight;
 
     /// <summary>The order as it stands.</summary>
     internal ReadOnlySpan<int> Order => order.AsSpan(0, count);

@@ -24,6 +24,7 @@ internal sealed class SequenceWorker
 
     private readonly SequenceState state;
     private readonly SequenceDescent descent;
+    private readonly SequenceMoves moves;
     private readonly WeekChance chance;
     private readonly int count;
     private readonly double usualLoss;
@@ -41,6 +42,7 @@ internal sealed class SequenceWorker
         state = new(problem, first.Order);
         descent = new(state);
         chance = new(seed);
+        moves = new(Math.Max(2, problem.Count));
         count = problem.Count;
         line = [.. first.Order];
         lineCost = first.Cost;
@@ -134,13 +136,13 @@ internal sealed class SequenceWorker
 
     // The order at hand is of no matter: it is too warm for that.
     private SequenceCooling FromAfresh() => goodWarmth == 0
-        ? new(state, chance, usualLoss * FirstWarm, usualLoss * FirstCold, CoolingSteps * count)
-        : new(state, chance, Math.Min(usualLoss * FirstWarm, goodWarmth * WarmOver), goodWarmth / ColdUnder, CoolingSteps * count);
+        ? new(state, moves, chance, usualLoss * FirstWarm, usualLoss * FirstCold, CoolingSteps * count)
+        : new(state, moves, chance, Math.Min(usualLoss * FirstWarm, goodWarmth * WarmOver), goodWarmth / ColdUnder, CoolingSteps * count);
 
     private SequenceCooling FromBest()
     {
         state.Take(Best.Order);
-        return new(state, chance, goodWarmth * ReheatOver, goodWarmth / ColdUnder, CoolingSteps * count);
+        return new(state, moves, chance, goodWarmth * ReheatOver, goodWarmth / ColdUnder, CoolingSteps * count);
     }
 
     // The loss that one in ten of the moves that lose stays under.
@@ -149,7 +151,7 @@ internal sealed class SequenceWorker
         const int tries = 3000;
         List<long> losses = [];
         for (int i = 0; i < tries; i++)
-            if (state.Change(SequenceMoves.Pick(chance, count), long.MaxValue) is > 0 and var loss)
+            if (state.Change(moves.Pick(chance), long.MaxValue) is > 0 and var loss)
                 losses.Add(loss);
         losses.Sort();
         return losses.Count == 0 ? 1 : losses[losses.Count / 10];
