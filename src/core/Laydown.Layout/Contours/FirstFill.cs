@@ -5,6 +5,9 @@ namespace Laydown.Layout.Contours;
 /// <summary>Fills one board as it comes: large pieces first, each as far to the left as a few tries find.</summary>
 internal static class FirstFill
 {
+    /// <summary>Copies of one piece that find no place one after the other before its others are left alone.</summary>
+    private const int MostFailed = 6;
+
     /// <summary>The board filled, or null where nothing found a place.</summary>
     /// <param name="job">The problem.</param>
     /// <param name="kind">The board.</param>
@@ -21,13 +24,22 @@ internal static class FirstFill
         for (int i = 0; i < tried.Count; i++)
             field.Lift(i);
         int tries = Math.Clamp(60_000 / tried.Count, 20, 600);
+        int[] failed = new int[job.Forms.Count];
         List<(int, Pose)> placed = [];
         for (int i = 0; i < tried.Count && !stop.IsCancellationRequested; i++)
         {
-            if (placer.Fits(i) && placer.Leftmost(i, 0, tries) is { } pose)
+            int piece = job.PieceOf(tried[i]);
+            if (failed[piece] >= MostFailed || !placer.Fits(i))
+                continue;
+            if (placer.Leftmost(i, 0, tries) is { } pose)
             {
                 field.Put(i, pose);
                 placed.Add((tried[i], pose));
+                failed[piece] = 0;
+            }
+            else
+            {
+                failed[piece]++;
             }
         }
 

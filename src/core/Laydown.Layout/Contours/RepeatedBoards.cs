@@ -21,6 +21,9 @@ internal sealed class RepeatedBoards
     private readonly int[] firstItem, bySize;
     private readonly CancellationToken stop;
 
+    // Boards as they come, by stock and copies left: the second look begins with those of the first.
+    private readonly Dictionary<string, Board?> filled = new(StringComparer.Ordinal);
+
     /// <summary>Ready to fill boards.</summary>
     /// <param name="problem">Pieces on boards.</param>
     /// <param name="mostSearched">Copies up to which the rest is searched.</param>
@@ -72,17 +75,25 @@ internal sealed class RepeatedBoards
             : best;
     }
 
-    // As drawn contours or, where that takes more, as columns of boxes.
     private Board? First(int stock, Filling filling, Chance chance)
     {
+        string key = Invariant($"{stock}: {string.Join(',', job.Problem.Pieces.Select((p, i) => Math.Min(filling.Left[i], p.Copies)))}");
+        if (!filled.TryGetValue(key, out Board? board) && !stop.IsCancellationRequested)
+            filled[key] = board = AsItComes(stock, filling, chance);
+        return board;
+    }
+
+    // By the contours or, where that takes more, as columns of boxes.
+    private Board? AsItComes(int stock, Filling filling, Chance chance)
+    {
         List<int> items = [.. bySize.SelectMany(p => Enumerable.Range(firstItem[p], Math.Min(filling.Left[p], job.Problem.Pieces[p].Copies)))];
-        Board? filled = FirstFill.Of(job, job.Kinds[stock], [.. items.Take(MostTried)], chance, stop) is { } f ? BoardOf(stock, f) : null;
+        Board? nested = FirstFill.Of(job, job.Kinds[stock], [.. items.Take(MostTried)], chance, stop) is { } f ? BoardOf(stock, f) : null;
         if (!BoxFill.Takes(problem.Stocks[stock]))
-            return filled;
+            return nested;
         IReadOnlyList<ContourPiece> left = [.. problem.Pieces.Select((p, i) => p with { Copies = filling.Left[i] }).Where(p => p.Copies > 0)];
         IReadOnlyList<ContourSpot> boxes = BoxFill.One(problem with { Pieces = left }, problem.Stocks[stock]);
         Board? boxed = boxes.Count > 0 ? new(stock, boxes, null) : null;
-        return filled is null || (boxed is not null && AreaOf(boxed) > AreaOf(filled)) ? boxed : filled;
+        return nested is null || (boxed is not null && AreaOf(boxed) > AreaOf(nested)) ? boxed : nested;
     }
 
     // One more piece at a time, the largest that is left and goes in.

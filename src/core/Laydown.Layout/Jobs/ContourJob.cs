@@ -57,9 +57,13 @@ internal static class ContourJob
         return best;
     }
 
-    // The last board is pushed together, then filled with what may be made more.
-    private static ContourResult Ended(ContourProblem problem, ContourResult result, LayoutJob job, SearchRules rules) => ContourOvers.Filled(
-        problem, LastBoard.Pushed(problem, result, job.Rules.OffcutLeastSideMm, rules), MostOver(job));
+    // The last board is pushed together, filled with what may be made more, and what lies on it now pushed together again.
+    private static ContourResult Ended(ContourProblem problem, ContourResult result, LayoutJob job, SearchRules rules)
+    {
+        ContourResult Pushed(ContourResult r) => LastBoard.Pushed(problem, r, job.Rules.OffcutLeastSideMm, rules);
+        ContourResult pushed = Pushed(result), filled = ContourOvers.Filled(problem, pushed, MostOver(job));
+        return filled == pushed ? pushed : Pushed(filled);
+    }
 
     internal static Dictionary<string, int> MostOver(LayoutJob job) => job.Pieces.ToDictionary(p => p.Id, p => p.OversAllowed, StringComparer.Ordinal);
 

@@ -34,9 +34,16 @@ internal sealed class ContourSheets(double gapMm, bool mirrored)
         ContourResult result = ContourLayout.Solve(problem, quick ? Rules with { Iterations = 0 } : Rules, null, cancellation);
         cancellation.ThrowIfCancellationRequested();
         if (!quick)
-            result = ContourOvers.Filled(problem, LastBoard.Pushed(problem, result, offcutLeastSideMm, Rules), MostOver(lying));
+            result = Ended(problem, result, MostOver(lying), offcutLeastSideMm);
         return new(
             Numbered([.. SameSheets.Merged(result.Sheets).Select(s => Written(s.Sheet.Spots, s.Repeats, lying, sheet, marginMm, offcutLeastSideMm))]), result.Unplaced);
+    }
+
+    // The last board is pushed together, filled with what may be made more, and what lies on it now pushed together again.
+    private static ContourResult Ended(ContourProblem problem, ContourResult result, Dictionary<string, int> mostOver, double leastSideMm)
+    {
+        ContourResult pushed = LastBoard.Pushed(problem, result, leastSideMm, Rules), filled = ContourOvers.Filled(problem, pushed, mostOver);
+        return filled == pushed ? pushed : LastBoard.Pushed(problem, filled, leastSideMm, Rules);
     }
 
     /// <summary>Pieces on one length of roll, or on two side by side that advance together, as short as a short search finds; y runs along the roll, bare ends contained.</summary>
