@@ -7,8 +7,8 @@ namespace Laydown.Core.Tests.Week;
 public sealed class SequenceSearchPublishedTests
 {
     /// <summary>
-    /// Proven optima of [Cicirello2003] by [TanakaAraki2013]. The gaps in percent allowed here are about twice those seen with so few iterations, one cooling and three hundred kicks, for the first two (2.5 and 3.5); the others keep the bounds of an earlier search; what five seconds give
-    /// stands in docs/benchmarks/week.md.
+    /// Proven optima of [Cicirello2003] by [TanakaAraki2013]. The gaps in percent allowed here are about twice those seen with so few iterations,
+    /// one cooling and three hundred kicks, for the first two (2.5 and 3.5); the others keep the bounds of an earlier search. What five seconds give stands in docs/benchmarks/week.md.
     /// </summary>
     [Theory]
     [InlineData("wt_sds_9.instance", 5660, 5)]
