@@ -1,3 +1,4 @@
+using Laydown.Layout.Marks;
 using Laydown.Layout.Sheets;
 using Laydown.Measures;
 using Laydown.Press.Stacks;
@@ -78,11 +79,47 @@ public sealed class TurnedSheetsLawTests
             Assert.Single(files, f => f.Name == "sheet-01-layer-2-colour.tif").Sha256);
     }
 
+    /// <summary>One file is printed twice, its labels with it: who looks at the second face sees them as the turned sheet shows them.</summary>
+    [Theory]
+    [InlineData(SheetTurn.Sideways)]
+    [InlineData(SheetTurn.HeadToFoot)]
+    public async Task The_picture_of_the_second_face_shows_the_labels_that_its_file_prints(SheetTurn turn)
+    {
+        using Bench bench = new();
+        (RunContext run, Painter painter) = Run(bench, turn, oneFile: true, 0, new MarkWish(Codes: false, LabelMm: 1.5));
+        await bench.MakeAsync(painter, run);
+
+        bool[,] first = Labels(bench.InRun("sheet-01-preview.png"), run), second = Labels(bench.InRun("sheet-01-back.png"), run, fromBehind: true);
+        Assert.True(first.Cast<bool>().Count(dark => dark) > 20);
+        (int rows, int columns) = (first.GetLength(0), first.GetLength(1));
+
+        // One walks around the sheet: turned head to foot it stands on its head then.
+        for (int y = 0; y < rows; y++)
+            for (int x = 0; x < columns; x++)
+                Assert.Equal(turn == SheetTurn.Sideways ? first[y, x] : first[rows - 1 - y, columns - 1 - x], second[y, x]);
+    }
+
+    // What is dark beside the pieces; from behind, left and right are changed.
+    private static bool[,] Labels(string png, RunContext run, bool fromBehind = false)
+    {
+        (byte[] pixels, int width, int height, int bands) = Bench.Vips(png);
+        bool[,] dark = new bool[height, width];
+        foreach ((int y, int x) in Places(new byte[height, width]))
+        {
+            double mmX = ((fromBehind ? width - 1 - x : x) + 0.5) * 25.4 / Ppi, mmY = (height - y - 0.5) * 25.4 / Ppi;
+            bool inPiece = run.Run.Sheets[0].Placements.Any(p => mmX > p.Place.XMm && mmX < p.Place.RightMm && mmY > p.Place.YMm && mmY < p.Place.TopMm);
+            dark[y, x] = !inPiece && pixels[((y * width) + x) * bands] < 128;
+        }
+
+        return dark;
+    }
+
     // A front and, where one file serves both faces, its back; else two fronts.
-    private static (RunContext Run, Painter Painter) Run(Bench bench, SheetTurn turn, bool oneFile, double angle)
+    private static (RunContext Run, Painter Painter) Run(Bench bench, SheetTurn turn, bool oneFile, double angle, MarkWish? marks = null)
     {
         LayerStack stack = new(Faces, false, [], SeenFrom.BothSides);
         ItemRecord item = World.Item("T-1-1", 12.7, 5.08, Faces) with { Stack = stack };
+        item = item with { Item = item.Item with { Marks = marks } };
         Placement front = World.At(item, 5.08, 2.54, angle);
         Placement other = oneFile ? TurnedOver.Of(front, Sheet, turn) with { Copy = 2 } : World.At(item, 27.94, 10.16, angle, 2);
         RunContext run = World.Run(Sheet, [item], [front, other], World.Condition(400, light: false), Ppi, stack);

@@ -70,7 +70,7 @@ public static class FaceWords
     {
         string Numbers(bool second) => string.Join(", ", run.Stack.Layers.Index().Where(l => (l.Item.Face != run.Stack.Layers[0].Face) == second).Select(l => l.Index + 1));
         return run.Sheets.All(s => s.Faces?.OneFile == true)
-            ? Invariant($"One file for both faces, fronts and backs on one sheet: print {Sheets(run)} with layer {Numbers(false)}, turn {(run.SheetCount == 1 ? "it" : "them")}, print the same file again (layer {Numbers(true)} is the same file under another name). Each place gives a whole piece.")
+            ? Invariant($"One file for both faces, fronts and backs on one sheet: print {Sheets(run)} with layer {Numbers(false)}, turn {(run.SheetCount == 1 ? "it" : "them")}, print the same file again (layer {Numbers(true)} is the same file under another name). Each place gives a whole piece; of labels and codes those of the first face count.")
             : Invariant($"Layer {Numbers(false)} on the first face of {Sheets(run)}, then layer {Numbers(true)} on the second, which is drawn as the turned sheet lies.");
     }
 }

@@ -12,9 +12,10 @@ namespace Laydown.Output.PressFiles;
 internal sealed class MarkLayers
 {
     private readonly RunContext context;
+    private readonly SheetLayout layout;
     private readonly IReadOnlyList<SheetMark> marks;
 
-    private MarkLayers(RunContext context, IReadOnlyList<SheetMark> marks) => (this.context, this.marks) = (context, marks);
+    private MarkLayers(RunContext context, SheetLayout layout, IReadOnlyList<SheetMark> marks) => (this.context, this.layout, this.marks) = (context, layout, marks);
 
     /// <summary>A line that tells the marks of one sheet from those of another.</summary>
     public string Key => string.Join('|', marks.Select(m => Invariant($"{m.Kind},{m.Box},{m.Text}")));
@@ -22,9 +23,9 @@ internal sealed class MarkLayers
     /// <summary>The marks of a sheet.</summary>
     /// <param name="context">The run.</param>
     /// <param name="sheet">Sheet from 0.</param>
-    public static MarkLayers Of(RunContext context, int sheet) => new(context, RunMarks.Of(context, sheet).Marks);
+    public static MarkLayers Of(RunContext context, int sheet) => new(context, context.Run.Sheets[sheet], RunMarks.Of(context, sheet).Marks);
 
-    /// <summary>Marks that a layer carries.</summary>
+    /// <summary>Marks that a layer's own file carries; those of a file that is printed on both faces are told under its first layer.</summary>
     /// <param name="layer">Layer from 0.</param>
     public IReadOnlyList<SheetMark> In(int layer)
     {
@@ -45,13 +46,15 @@ internal sealed class MarkLayers
     {
         Dictionary<string, MarkPlanes> drawn = new(StringComparer.Ordinal);
         List<PlacedPixels> placed = [];
-        foreach (SheetMark mark in In(layer))
+        (int file, SheetTurn? again) = FileOf(layer);
+        foreach (SheetMark mark in In(file))
         {
             (int left, int top, int wide, int high) = Place(mark.Box, ppi, ppi, sheet.Rows);
+            (left, top) = Turned(again, left, top, wide, high, sheet.Columns, sheet.Rows);
 
             // No item has such an id.
             string id = Invariant($"\u0000mark {placed.Count}");
-            drawn[id] = new(MarkPicture.Draw(mark, wide, high), high, wide, planes);
+            drawn[id] = new(Through(again, MarkPicture.Draw(mark, wide, high), wide), high, wide, planes);
             placed.Add(new(id, left, top, wide, high, false, 0, 0));
         }
 
@@ -72,14 +75,26 @@ internal sealed class MarkLayers
         foreach (SheetMark mark in In(layer.Layer))
         {
             (int left, int top, int wide, int high) = Place(mark.Box, scanDpi, feedDpi, layer.Placement.Rows);
+            (left, top) = Turned(turned, left, top, wide, high, layer.Placement.Columns, layer.Placement.Rows);
             pieces.Add(new(
-                Invariant($"mark {pieces.Count + 1}"), firstPicture + pictures.Count, turned == SheetTurn.Sideways ? layer.Placement.Columns - left - wide : left,
-                turned == SheetTurn.HeadToFoot ? layer.Placement.Rows - top - high : top,
-                wide, high, 0, 0, QuarterTurn.None, false));
+                Invariant($"mark {pieces.Count + 1}"), firstPicture + pictures.Count, left, top, wide, high, 0, 0, QuarterTurn.None, false));
             pictures.Add(new(new MarkPlanes(MarkPicture.Draw(mark, wide, high), high, wide, layer.Inks), wide, high, ScaleKernel.CatmullRom, [], []));
         }
 
         return (pictures, pieces);
+    }
+
+    private static (int Left, int Top) Turned(SheetTurn? turn, int left, int top, int wide, int high, int columns, int rows) =>
+        (turn == SheetTurn.Sideways ? columns - left - wide : left, turn == SheetTurn.HeadToFoot ? rows - top - high : top);
+
+    // Sideways each row runs the other way, head to foot the last row comes first.
+    private static byte[] Through(SheetTurn? turn, byte[] pixels, int wide)
+    {
+        if (turn == SheetTurn.HeadToFoot)
+            Array.Reverse(pixels);
+        for (int row = 0; turn is not null && row < pixels.Length; row += wide)
+            Array.Reverse(pixels, row, wide);
+        return pixels;
     }
 
     private static (int Left, int Top, int Wide, int High) Place(RectMm box, double across, double along, int rows)
@@ -87,6 +102,13 @@ internal sealed class MarkLayers
         int left = SheetPixels.Nearest(box.XMm, across), right = SheetPixels.Nearest(box.RightMm, across);
         int top = rows - SheetPixels.Nearest(box.TopMm, along), bottom = rows - SheetPixels.Nearest(box.YMm, along);
         return (left, top, Math.Max(1, right - left), Math.Max(1, bottom - top));
+    }
+
+    // Printed once more from the file of the first face, its marks stand where the turned sheet brings them: seen through the sheet, mirrored.
+    private (int Layer, SheetTurn? Again) FileOf(int layer)
+    {
+        LayerStack stack = context.Run.Stack;
+        return layout.Faces is { OneFile: true } faces && stack.Layers[layer].Face != stack.Layers[0].Face ? (BackUpLayers.Of(stack, layer), faces.Turn) : (layer, null);
     }
 
     private static int FirstOf(IReadOnlyList<Layer> layers, SheetFace face)

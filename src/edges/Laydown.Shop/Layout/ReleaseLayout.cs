@@ -35,13 +35,13 @@ public sealed class ReleaseLayout(Catalogue catalogue, IShopStore store, OpenLay
         if (opened.Value.Closed is { } closed)
             return Reading.Refused<RunRecord>(closed);
         IReadOnlyList<InputFault> stops = [.. LayoutConflicts.Of(opened.Value.Sheets, opened.Value.Rules).Where(c => c.Severity == Severity.Stop).Take(20)
-            .Select(c => Fault(runId, c.Sheet < 0 ? "layout" : Invariant($"sheet {c.Sheet + 1}"), c.Words().TrimEnd('.'), "a layout without stops")),
-            .. opened.Value.Record.Run.SetUp.Refusals.Select(r => Fault(runId, "set-up", r.TrimEnd('.'), "a set-up that may be released"))];
+            .Select(c => RunFaults.Of(runId, c.Sheet < 0 ? "layout" : Invariant($"sheet {c.Sheet + 1}"), c.Words().TrimEnd('.'), "a layout without stops")),
+            .. opened.Value.Record.Run.SetUp.Refusals.Select(r => RunFaults.Of(runId, "set-up", r.TrimEnd('.'), "a set-up that may be released"))];
         if (stops.Count > 0)
             return Reading.Refused<RunRecord>(stops);
         return await ChangeAsync(runId, record => LayoutMark.Of(record.Run.Sheets) == mark
             ? Reading.Of(record with { Release = new(by!.Trim(), at, mark) })
-            : Reading.Refused<RunRecord>(Fault(runId, "mark", "a layout that was changed meanwhile", "the layout that was looked at; load the page again")));
+            : Reading.Refused<RunRecord>(RunFaults.Of(runId, "mark", "a layout that was changed meanwhile", "the layout that was looked at; load the page again")));
     }
 
     /// <summary>Takes a release back: the layout may be changed again.</summary>
@@ -53,11 +53,11 @@ public sealed class ReleaseLayout(Catalogue catalogue, IShopStore store, OpenLay
         ? Reading.Refused<RunRecord>(nobody)
         : await ChangeAsync(runId, record => record.Release is { Holds: true } release
             ? Reading.Of(record with { Release = release with { TakenBackBy = by!.Trim(), TakenBackAt = at } })
-            : Reading.Refused<RunRecord>(Fault(runId, "release", "a layout that is not released", "a released layout")));
+            : Reading.Refused<RunRecord>(RunFaults.Of(runId, "release", "a layout that is not released", "a released layout")));
 
     /// <summary>Why the layout of a run is not changed: it is released; null where it is not.</summary>
     internal static InputFault? Holding(RunRecord record) => record.Release is { Holds: true } release
-        ? Fault(
+        ? RunFaults.Of(
             record.Run.Id, "release", Invariant($"a layout released by {release.By} on {release.At:yyyy-MM-dd} at {release.At:HH:mm}"),
             "a layout that is not released; take the release back before it is changed")
         : null;
@@ -66,7 +66,7 @@ public sealed class ReleaseLayout(Catalogue catalogue, IShopStore store, OpenLay
         await makeRun.WhileIdleAsync(runId, async () =>
         {
             RunRecord? now = await store.RunAsync(runId, CancellationToken.None);
-            Reading<RunRecord> changed = now is null ? Reading.Refused<RunRecord>(Fault(runId, "id", "no run of that id", "the id of a planned run")) : change(now);
+            Reading<RunRecord> changed = now is null ? Reading.Refused<RunRecord>(RunFaults.Of(runId, "id", "no run of that id", "the id of a planned run")) : change(now);
             if (changed.IsTaken)
                 await store.SaveRunsAsync([changed.Value], changed.Value.State == RunState.Completed ? ItemState.Completed : ItemState.Planned, CancellationToken.None);
             return changed;
@@ -76,11 +76,9 @@ public sealed class ReleaseLayout(Catalogue catalogue, IShopStore store, OpenLay
     {
         string name = by?.Trim() ?? "";
         if (name.Length is 0 or > MostName || name.Any(char.IsControl))
-            return Fault(runId, "by", name.Length == 0 ? "no name" : Invariant($"{name.Length} characters"), Invariant($"a name of at most {MostName} characters"));
+            return RunFaults.Of(runId, "by", name.Length == 0 ? "no name" : Invariant($"{name.Length} characters"), Invariant($"a name of at most {MostName} characters"));
         return WhoMay.Count == 0 || WhoMay.Contains(name, StringComparer.OrdinalIgnoreCase)
             ? null
-            : Fault(runId, "by", Invariant($"'{name}'"), Invariant($"one of those the shop names: {string.Join(", ", WhoMay)}"));
+            : RunFaults.Of(runId, "by", Invariant($"'{name}'"), Invariant($"one of those the shop names: {string.Join(", ", WhoMay)}"));
     }
-
-    private static InputFault Fault(string runId, string field, string found, string wanted) => new(Invariant($"run {runId}"), null, field, found, wanted);
 }

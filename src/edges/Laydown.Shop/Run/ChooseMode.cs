@@ -21,7 +21,7 @@ public sealed class ChooseMode(Catalogue catalogue, IShopStore store, PlanRuns p
     /// <returns>The run as it is now, or why not; then nothing was changed.</returns>
     public async Task<Reading<RunRecord>> ChooseAsync(string runId, ModeOverrule? overrule, CancellationToken cancellation)
     {
-        IReadOnlyList<InputFault> words = [.. overrule is null ? [] : Words(runId, overrule)];
+        IReadOnlyList<InputFault> words = [.. overrule is null ? [] : RunFaults.NameAndReason(runId, overrule.By.Trim(), overrule.Reason.Trim(), "this mode")];
         if (words.Count > 0)
             return Reading.Refused<RunRecord>(words);
         RunRecord? record = await store.RunAsync(runId, cancellation);
@@ -47,7 +47,7 @@ public sealed class ChooseMode(Catalogue catalogue, IShopStore store, PlanRuns p
 
         // From here on nothing may be cut off half-way.
         cancellation.ThrowIfCancellationRequested();
-        return await replace.ReplaceAsync(run.Value, hash, FilesGone, now => ReplaceRun.Closed(now) ?? ReleaseLayout.Holding(now) ?? Changed(now, record));
+        return await replace.ReplaceAsync(run.Value, hash, FilesGone, now => ReplaceRun.Closed(now) ?? ReleaseLayout.Holding(now) ?? RunFaults.Changed(now, record));
     }
 
     private RunRequest Request(Laydown.Plan.Runs.Run run, RunContext context, IReadOnlyList<PlannedItem> measured, ModeOverrule? overrule) => new(
@@ -59,19 +59,5 @@ public sealed class ChooseMode(Catalogue catalogue, IShopStore store, PlanRuns p
         MinutesLeft = DueTimes.MinutesLeft(catalogue, run.Id, run.PressId, run.Due),
     };
 
-    private static IEnumerable<InputFault> Words(string runId, ModeOverrule overrule)
-    {
-        if (overrule.By.Trim().Length is 0 or > 100)
-            yield return Fault(runId, "by", overrule.By.Trim().Length == 0 ? "nobody" : "a long name", "the name of who takes this mode, at most 100 letters");
-        if (overrule.Reason.Trim().Length is < 3 or > 400)
-            yield return Fault(runId, "reason", Invariant($"{overrule.Reason.Trim().Length} letters"), "why, in 3 to 400 letters");
-    }
-
-    private static InputFault? Changed(RunRecord now, RunRecord before) => string.Equals(now.InputHash, before.InputHash, StringComparison.Ordinal)
-        ? null
-        : Fault(now.Run.Id, "run", "one that was planned anew meanwhile", "the run this change began with; load the page again");
-
-    private static Reading<RunRecord> Refused(string runId, string field, string found, string wanted) => Reading.Refused<RunRecord>(Fault(runId, field, found, wanted));
-
-    private static InputFault Fault(string runId, string field, string found, string wanted) => new(Invariant($"run {runId}"), null, field, found, wanted);
+    private static Reading<RunRecord> Refused(string runId, string field, string found, string wanted) => Reading.Refused<RunRecord>(RunFaults.Of(runId, field, found, wanted));
 }

@@ -17,5 +17,5 @@ public sealed record QuoteLine(string ItemId, string Text, int Pieces, Money? Pr
 
     /// <summary>What is made beyond what was asked for, in words; null for nothing.</summary>
     [System.Text.Json.Serialization.JsonIgnore]
-    public string? MadeInWords => Made is { } made ? Invariant($"{Pieces} asked for, {made} made: {made - Pieces} more come in addition.") : null;
+    public string? MadeInWords => Made is { } made ? Invariant($"{Pieces} asked for, {made} made: {made - Pieces} more {(made - Pieces == 1 ? "comes" : "come")} in addition.") : null;
 }

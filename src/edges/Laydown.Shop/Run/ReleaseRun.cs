@@ -34,7 +34,7 @@ public sealed class ReleaseRun(Catalogue catalogue, IShopStore store, MakeRun ma
     public Task<Reading<RunRecord>> TakeBackAsync(string runId, CancellationToken cancellation) => ChangeAsync(
         runId,
         record => record.LetGo is null
-            ? Reading.Refused<RunRecord>(Fault(runId, "release", "a run that was not let go", "one that was"))
+            ? Reading.Refused<RunRecord>(RunFaults.Of(runId, "release", "a run that was not let go", "one that was"))
             : Reading.Of(record with { LetGo = null }),
         cancellation);
 
@@ -55,10 +55,10 @@ public sealed class ReleaseRun(Catalogue catalogue, IShopStore store, MakeRun ma
         PressDescription? press = catalogue.Presses.FirstOrDefault(p => string.Equals(p.Id, run.PressId, StringComparison.Ordinal));
         Stock? stock = catalogue.Stocks.FirstOrDefault(s => string.Equals(s.Id, run.StockId, StringComparison.Ordinal));
         if (press is null || stock is null)
-            return Reading.Refused<RunRelease>(Fault(run.Id, press is null ? "press" : "stock", press is null ? run.PressId : run.StockId, "one the shop still has"));
+            return Reading.Refused<RunRelease>(RunFaults.Of(run.Id, press is null ? "press" : "stock", press is null ? run.PressId : run.StockId, "one the shop still has"));
         return record.State == RunState.Completed
             ? ReleaseCheck.Of(run, press, stock, measured)
-            : Reading.Refused<RunRelease>(Fault(run.Id, "state", "no whole press files", Invariant($"press files of the run as planned; make them first (laydown run make {run.Id})")));
+            : Reading.Refused<RunRelease>(RunFaults.Of(run.Id, "state", "no whole press files", Invariant($"press files of the run as planned; make them first (laydown run make {run.Id})")));
     }
 
     private async Task<Reading<RunRecord>> ChangeAsync(string runId, Func<RunRecord, Reading<RunRecord>> change, CancellationToken cancellation)
@@ -68,13 +68,11 @@ public sealed class ReleaseRun(Catalogue catalogue, IShopStore store, MakeRun ma
         {
             RunRecord? record = await store.RunAsync(runId, CancellationToken.None);
             if (record is null)
-                return Reading.Refused<RunRecord>(Fault(runId, "id", "no run of that id", "the id of a planned run"));
+                return Reading.Refused<RunRecord>(RunFaults.Of(runId, "id", "no run of that id", "the id of a planned run"));
             Reading<RunRecord> changed = change(record);
             if (changed.IsTaken)
                 await store.SaveRunsAsync([changed.Value], record.State == RunState.Completed ? ItemState.Completed : ItemState.Planned, CancellationToken.None);
             return changed;
         });
     }
-
-    private static InputFault Fault(string runId, string field, string found, string wanted) => new(Invariant($"run {runId}"), null, field, found, wanted);
 }

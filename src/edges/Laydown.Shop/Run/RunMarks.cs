@@ -67,7 +67,10 @@ public static class RunMarks
         int number = NumberOf(placement.PieceId);
         int panels = context.Run.Sheets.SelectMany(s => s.Placements).Where(p => SheetLayouts.ItemIdOf(p.PieceId) == item.Id).Select(p => p.PieceId).Distinct().Count();
         string panel = number > 0 ? Invariant($" · panel {number} of {panels}") : "";
-        string copy = alone && item.Quantity > 1 ? Invariant($" · {placement.Copy} of {item.Quantity}") : "";
+
+        // Where more are made than asked for, all of them are counted.
+        int made = Math.Max(item.Quantity, context.Run.Items.FirstOrDefault(i => i.ItemId == item.Id)?.Pieces ?? 0);
+        string copy = alone && made > 1 ? Invariant($" · {placement.Copy} of {made}") : "";
         return Invariant($"{item.Id}{panel}{copy} · {context.Run.Id} · {item.Title}");
     }
 

@@ -43,7 +43,7 @@ public sealed class TakePress(Catalogue catalogue, IShopStore store, PlanRuns pl
     {
         ArgumentNullException.ThrowIfNull(by);
         ArgumentNullException.ThrowIfNull(reason);
-        IReadOnlyList<InputFault> words = [.. Words(runId, by.Trim(), reason.Trim())];
+        IReadOnlyList<InputFault> words = [.. RunFaults.NameAndReason(runId, by.Trim(), reason.Trim(), "this press")];
         if (words.Count > 0)
             return Reading.Refused<RunRecord>(words);
         Reading<Tried> tried = await PlanAsync(runId, pressId, cancellation);
@@ -59,7 +59,7 @@ public sealed class TakePress(Catalogue catalogue, IShopStore store, PlanRuns pl
         // From here on nothing may be cut off half-way.
         cancellation.ThrowIfCancellationRequested();
         return await replace.ReplaceAsync(
-            run, hash, FilesGone, now => ReplaceRun.Closed(now) ?? ReleaseLayout.Holding(now) ?? Changed(now, before),
+            run, hash, FilesGone, now => ReplaceRun.Closed(now) ?? ReleaseLayout.Holding(now) ?? RunFaults.Changed(now, before),
             planned.Items.Where(i => i.Stack is not null).ToDictionary(i => i.Item.Id, i => i.Stack!, StringComparer.Ordinal));
     }
 
@@ -83,21 +83,7 @@ public sealed class TakePress(Catalogue catalogue, IShopStore store, PlanRuns pl
             : (await plan.OnPressAsync(runId, items, press, cancellation)).Then(p => Reading.Of(new Tried(record, p)));
     }
 
-    private static IEnumerable<InputFault> Words(string runId, string by, string reason)
-    {
-        if (by.Length is 0 or > 100)
-            yield return Fault(runId, "by", by.Length == 0 ? "nobody" : "a long name", "the name of who takes this press, at most 100 letters");
-        if (reason.Length is < 3 or > 400)
-            yield return Fault(runId, "reason", Invariant($"{reason.Length} letters"), "why, in 3 to 400 letters");
-    }
-
-    private static InputFault? Changed(RunRecord now, RunRecord before) => string.Equals(now.InputHash, before.InputHash, StringComparison.Ordinal)
-        ? null
-        : Fault(now.Run.Id, "run", "one that was planned anew meanwhile", "the run this change began with; load the page again");
-
-    private static Reading<Tried> Refused(string runId, string field, string found, string wanted) => Reading.Refused<Tried>(Fault(runId, field, found, wanted));
-
-    private static InputFault Fault(string runId, string field, string found, string wanted) => new(Invariant($"run {runId}"), null, field, found, wanted);
+    private static Reading<Tried> Refused(string runId, string field, string found, string wanted) => Reading.Refused<Tried>(RunFaults.Of(runId, field, found, wanted));
 
     private sealed record Tried(RunRecord Before, PlannedOnPress Planned);
 }

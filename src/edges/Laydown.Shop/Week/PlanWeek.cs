@@ -58,12 +58,12 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
     /// <summary>Lets a run go where planning puts it.</summary>
     public Task<Reading<WeekView>> UnpinAsync(string runId, CancellationToken cancellation) => ChangeAsync((book, _) => book.Pins.Any(p => p.RunId == runId)
         ? Reading.Of(book with { Pins = [.. book.Pins.Where(p => p.RunId != runId)] })
-        : Reading.Refused<WeekBook>(Fault(runId, "pin", "a run that was not put at a time", "one that was")), cancellation);
+        : Reading.Refused<WeekBook>(RunFaults.Of(runId, "pin", "a run that was not put at a time", "one that was")), cancellation);
 
     /// <summary>Locks the order of runs: on one press none comes before one named earlier.</summary>
     public Task<Reading<WeekView>> LockAsync(IReadOnlyList<string> runIds, CancellationToken cancellation) => ChangeAsync((book, desk) =>
         runIds.Count < 2 || runIds.Distinct(StringComparer.Ordinal).Count() < runIds.Count
-            ? Reading.Refused<WeekBook>(Fault(string.Join(", ", runIds), "runs", Invariant($"{runIds.Count} runs, or one twice"), "two different runs or more"))
+            ? Reading.Refused<WeekBook>(RunFaults.Of(string.Join(", ", runIds), "runs", Invariant($"{runIds.Count} runs, or one twice"), "two different runs or more"))
             : runIds.Select(r => Missing(desk, r)).OfType<InputFault>().ToArray() is { Length: > 0 } missing
             ? Reading.Refused<WeekBook>([.. missing])
             : Reading.Of(book with { Orders = [.. book.Orders.Where(o => !o.Intersect(runIds).Any()), [.. runIds]] }), cancellation);
@@ -71,7 +71,7 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
     /// <summary>Takes every lock off that names a run.</summary>
     public Task<Reading<WeekView>> UnlockAsync(string runId, CancellationToken cancellation) => ChangeAsync((book, _) => book.Orders.Any(o => o.Contains(runId))
         ? Reading.Of(book with { Orders = [.. book.Orders.Where(o => !o.Contains(runId))] })
-        : Reading.Refused<WeekBook>(Fault(runId, "order", "a run without a locked order", "one that has one")), cancellation);
+        : Reading.Refused<WeekBook>(RunFaults.Of(runId, "order", "a run without a locked order", "one that has one")), cancellation);
 
     /// <summary>Takes the last change by hand back: runs stand as they stood before it.</summary>
     public Task<Reading<WeekView>> BackAsync(CancellationToken cancellation) => KeepAsync((book, _) => book.Before is { } before
@@ -105,7 +105,7 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
     public async Task<Reading<IReadOnlyList<WeekElsewhere>>> ElsewhereAsync(string runId, CancellationToken cancellation)
     {
         if (press is null || await store.RunAsync(runId, cancellation) is not { } record)
-            return Reading.Refused<IReadOnlyList<WeekElsewhere>>(Fault(runId, "id", "no run of that id", "a planned run"));
+            return Reading.Refused<IReadOnlyList<WeekElsewhere>>(RunFaults.Of(runId, "id", "no run of that id", "a planned run"));
         List<(string PressId, Reading<Laydown.Plan.Runs.Run> Run)> tried = [];
         foreach (Laydown.Press.Machines.PressDescription other in press.Others(record))
             tried.Add((other.Id, await press.TryAsync(runId, other.Id, cancellation)));
@@ -128,7 +128,7 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
     public async Task<Reading<WeekView>> PutOnPressAsync(string runId, string pressId, string by, string reason, DateTime? local, CancellationToken cancellation)
     {
         if (press is null)
-            return Reading.Refused<WeekView>(Fault(runId, "press", pressId, "a shop that plans runs anew"));
+            return Reading.Refused<WeekView>(RunFaults.Of(runId, "press", pressId, "a shop that plans runs anew"));
         Reading<WeekBook> able = await InTurnAsync(
             (book, desk) => local is { } time ? Open(desk, runId, pressId, desk.At(time)).Then(_ => Reading.Of(book)) : Reading.Of(book), s => Task.FromResult(s.Book), cancellation);
         if (!able.IsTaken)
@@ -177,7 +177,7 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
         {
             IReadOnlyList<Laydown.Plan.Runs.Run> runs = await RunsAsync(cancellation);
             if (runs.FirstOrDefault(r => catalogue.Presses.All(p => p.Id != r.PressId)) is { } lost)
-                return Reading.Refused<T>(Fault(lost.Id, "press", lost.PressId, "a press the shop still has"));
+                return Reading.Refused<T>(RunFaults.Of(lost.Id, "press", lost.PressId, "a press the shop still has"));
             Reading<WeekBook> book = Read();
             if (!book.IsTaken)
                 return Reading.Refused<T>(book.Faults);
@@ -205,10 +205,10 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
 
     private static Reading<DateTimeOffset> Open(WeekDesk desk, string runId, string pressId, DateTimeOffset at) =>
         at < desk.From || at > desk.Until
-            ? Reading.Refused<DateTimeOffset>(Fault(runId, "at", Invariant($"{at:yyyy-MM-dd HH:mm}"), Invariant($"a time from {desk.From:yyyy-MM-dd HH:mm} to {desk.Until:yyyy-MM-dd}")))
+            ? Reading.Refused<DateTimeOffset>(RunFaults.Of(runId, "at", Invariant($"{at:yyyy-MM-dd HH:mm}"), Invariant($"a time from {desk.From:yyyy-MM-dd HH:mm} to {desk.Until:yyyy-MM-dd}")))
             : desk.IsOpen(pressId, at)
             ? Reading.Of(at)
-            : Reading.Refused<DateTimeOffset>(Fault(runId, "at", Invariant($"{at:yyyy-MM-dd HH:mm}, when {pressId} is not worked"), "a time within a shift of calendar.json"));
+            : Reading.Refused<DateTimeOffset>(RunFaults.Of(runId, "at", Invariant($"{at:yyyy-MM-dd HH:mm}, when {pressId} is not worked"), "a time within a shift of calendar.json"));
 
     private static WeekTrial Trial(WeekDesk desk, string runId, WeekPlan now, WeekPlan then)
     {
@@ -261,9 +261,7 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
 
     private static InputFault? Missing(WeekDesk desk, string runId) => desk.Problem.Runs.Any(r => r.Id == runId)
         ? null
-        : Fault(runId, "id", "no run of that id that waits", desk.Problem.Runs.Count == 0 ? "a planned run" : "one of " + string.Join(", ", desk.Problem.Runs.Take(12).Select(r => r.Id)));
-
-    private static InputFault Fault(string runId, string field, string found, string wanted) => new(Invariant($"run {runId}"), null, field, found, wanted);
+        : RunFaults.Of(runId, "id", "no run of that id that waits", desk.Problem.Runs.Count == 0 ? "a planned run" : "one of " + string.Join(", ", desk.Problem.Runs.Take(12).Select(r => r.Id)));
 
     // One change: the week before it, the week with it, what is kept of it, and the runs.
     private sealed record Sitting(WeekDesk Before, WeekDesk Desk, WeekBook Book, IReadOnlyList<Laydown.Plan.Runs.Run> Runs);
