@@ -64,7 +64,7 @@ public sealed record ShopServices(
     public TimeProvider Clock { get; init; } = TimeProvider.System;
 
     /// <summary>Lets runs go to the press.</summary>
-    public ReleaseRun Release => new(Catalogue, Store, MakeRun, Clock, Log?.Keep);
+    public ReleaseRun Release => new(Catalogue, Store, MakeRun, Clock, Log?.Keep, Press.Levels);
 
     /// <summary>Takes another mode for a run.</summary>
     public ChooseMode ChooseMode => new(Catalogue, Store, PlanRuns, new(new ShopFolder(Folder), Store, MakeRun));
@@ -82,7 +82,7 @@ public sealed record ShopServices(
     public PlanWeek Week { get => week ?? new(new ShopFolder(Folder), Catalogue, Store, null, Clock, TakePress); init => week = value; }
 
     /// <summary>Writes set-up sheets as runs stand now.</summary>
-    public SetUpPaper SetUpPaper => new(Catalogue, Store, PlanRuns, Documents);
+    public SetUpPaper SetUpPaper => new(Catalogue, Store, PlanRuns, Documents, Press.Levels);
 
     /// <summary>Takes another press for a run.</summary>
     public TakePress TakePress => new(Catalogue, Store, PlanRuns, new(new ShopFolder(Folder), Store, MakeRun));

@@ -106,7 +106,8 @@ public static class Wiring
         InkMeasure inks = new(renderer, looks, catalogue.OpticsOf);
         TryOrder trying = new(catalogue, store, inks, looks, learn);
         PlanRuns plan = new(catalogue, store, inks, looks, learn);
-        MakeRun make = new(place, catalogue, store, files, board);
+        SqlitePressCareBook book = new(place.StoreFile);
+        MakeRun make = new(place, catalogue, store, files, board, new(book, log));
         PlanWeek week = new(place, catalogue, store, log, clock, new(catalogue, store, plan, new(place, store, make), log));
         LayerServices layers = LayerServices.Of(looks, catalogue, store, new ItemPlaneFiles(renderer), pairs, new LookPictures(), new ColourFiles(), clock);
         return new(
@@ -130,7 +131,7 @@ public static class Wiring
             Pictures = new ScreenPictures(),
             LayoutFiles = new LayoutWriter(),
             Dots = new DotFiles(new PlateStream(limits), clock, scratch),
-            Press = PressServices.Of(catalogue, store, new SqlitePressCareBook(place.StoreFile), new SqliteStockRoom(place.StoreFile), new PressPapers(), clock, week),
+            Press = PressServices.Of(catalogue, store, book, new SqliteStockRoom(place.StoreFile), new PressPapers(), clock, week, log),
             TryOrder = trying,
             Log = LogServices.Of(catalogue, store, log, clock),
             Week = week,

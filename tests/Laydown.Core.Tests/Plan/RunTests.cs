@@ -103,8 +103,14 @@ public sealed class RunLawTests
         press = press with { Tanks = [.. press.Tanks.Select(t => t with { LevelMl = t.Id == "T-Cyan" ? 204 : 1500, TopUpWhilePrinting = false })] };
         Run run = RunPlanner.Plan(Works.Request(press, Presses.Board() with { OnHand = 3 })).Value;
         Assert.Contains(run.SetUp.Refusals, r => r.Contains("4 boards are needed, 3 are on hand", StringComparison.Ordinal));
-        Assert.Contains(run.SetUp.Refusals, r => r.StartsWith("Cyan:", StringComparison.Ordinal));
-        Assert.Equal(2, run.SetUp.Refusals.Count);
+        IReadOnlyList<string> now = InkSupply.RefusalsNow(run, press);
+        Assert.Contains(now, r => r.StartsWith("Cyan:", StringComparison.Ordinal));
+        Assert.Equal((1, 2), (run.SetUp.Refusals.Count, now.Count));
+
+        // Topped up since, nothing is held; what a run planned long ago says of the tanks of that day counts no more.
+        Run old = run with { SetUp = run.SetUp with { Refusals = ["Cyan: 70 ml are needed and 4 ml can be used before the tank runs low. Top up first; it cannot be done while printing."] } };
+        Assert.Empty(InkSupply.RefusalsNow(old, press with { Tanks = [.. press.Tanks.Select(t => t with { LevelMl = 1500 })] }));
+        Assert.Contains("part the run", InkSupply.RefusalsNow(old, press with { Tanks = [.. press.Tanks.Select(t => t with { CapacityMl = 205, LevelMl = 204 })] })[0], StringComparison.Ordinal);
     }
 
     [Fact]

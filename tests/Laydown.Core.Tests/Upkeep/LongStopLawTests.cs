@@ -29,6 +29,21 @@ public sealed class LongStopLawTests
             Assert.Equal((hours.Value, end, start), (stops[0].Hours, stops[0].Start, stops[0].End));
     }
 
+    // Planned to Monday 0:00: somebody can print again only at 6:00.
+    [Theory]
+    [InlineData(18, 0, null)]
+    [InlineData(17, 59, 60 + (1 / 60.0))]
+    [InlineData(12, 0, 66.0)]
+    public void The_end_of_the_time_planned_is_no_use_of_the_press(int endHour, int endMinute, double? hours)
+    {
+        DateTimeOffset end = Cares.At(5, endHour, endMinute);
+        UpkeepRequest request = Weekend(new(), end, Cares.At(8, 6)) with { To = Cares.At(8, 0) };
+        UpkeepPlan plan = UpkeepPlanner.Plan(request with { Uses = [request.Uses[0]] }).Value;
+        Assert.Equal(hours is null ? 0 : 1, plan.LongStops.Count);
+        if (hours is not null)
+            Assert.Equal((hours.Value, Cares.At(8, 6), true), (plan.LongStops[0].Hours, plan.LongStops[0].End, plan.LongStops[0].NothingAfter));
+    }
+
     [Fact]
     public void A_weekend_an_hour_under_the_limit_is_told_as_near()
     {

@@ -50,7 +50,7 @@ public sealed class UpkeepRefusalTests
     public void Negative_ink_is_refused_in_runs_and_on_the_shelf()
     {
         Refused(Sound with { Uses = [Cares.Use("R-2", Cares.At(1, 9), 1, -5)] }, "/uses/0/inks/0", "0 ml and -5 ml", "at least 0 ml each");
-        Refused(Sound with { Packs = [new("L", InkRole.Cyan, -1)] }, "/packs/0/ml", "-1 ml", "at least 0 ml");
+        Refused(Sound with { Packs = [new("L", InkRole.Cyan, -1)] }, "/packs/0/ml", "-1 ml", "0 ml to 1000000 ml");
     }
 
     [Fact]

@@ -21,7 +21,7 @@ public static class ReleaseCheck
 
     /// <summary>The release, or every reason against it: values that cannot be, people missing, a sheet that is not the plan's, edges too high, refusals of the set-up.</summary>
     /// <param name="run">The run.</param>
-    /// <param name="press">Its press.</param>
+    /// <param name="press">Its press, tanks as last read.</param>
     /// <param name="stock">Its stock.</param>
     /// <param name="measured">What was measured.</param>
     public static Reading<RunRelease> Of(Run run, PressDescription press, Stock stock, MeasuredSheet measured)
@@ -69,7 +69,7 @@ public static class ReleaseCheck
     private static IEnumerable<InputFault> Sheet(
         Run run, PressDescription press, Stock stock, MeasuredSheet measured, double thickest, double highest, double headMm)
     {
-        foreach (string refusal in run.SetUp.Refusals)
+        foreach (string refusal in InkSupply.RefusalsNow(run, press))
             yield return Fault(run, "setUp", refusal.TrimEnd('.'), "a set-up without refusals");
         double least = stock.ThicknessMm - stock.ThicknessToleranceMm, most = stock.ThicknessMm + stock.ThicknessToleranceMm;
         string wanted = Invariant($"{stock.Name}, {least:0.##} mm to {most:0.##} mm; measure again, then change the sheet, or correct the stock and plan anew");

@@ -25,7 +25,7 @@ public static class SetUps
             request.Press, s, InkNeeds.HighestInkUm(request, mode), InkNeeds.MeanInkUm(request, mode), warmth.DifferenceK)).MaxBy(h => h.HighestPointMm)!;
         Figure dose = Dose.OfLastLayer(request.Press.Lamp, mode);
         double massKg = request.Stocks.Max(SheetMassKg);
-        List<string> refusals = [.. height.Refusals, .. request.Stocks.SelectMany(s => StockRefusals(request, s)), .. InkRefusals(request.Press, inks)];
+        List<string> refusals = [.. height.Refusals, .. request.Stocks.SelectMany(s => StockRefusals(request, s))];
         if (SheetWarmths.RoomC + warmth.RiseK > request.Stock.MaxTemperatureC)
             refusals.Add(TooWarm(request.Stock, warmth));
         if (height.HeadHeightMm > 30)
@@ -105,19 +105,6 @@ public static class SetUps
 
     /// <summary>Length of roll that a run takes of one of its stocks, m; of two rolls of one stock side by side both.</summary>
     public static double RollLengthM(RunRequest request, Stock stock) => request.SheetsOf(stock).Sum(s => s.Repeats * s.Sheet.HeightMm) / 1000;
-
-    private static IEnumerable<string> InkRefusals(PressDescription press, IReadOnlyList<InkUse> inks)
-    {
-        foreach (InkUse use in inks)
-        {
-            List<Tank> tanks = [.. press.Channels.Where(c => use.ChannelIds.Contains(c.Id, StringComparer.Ordinal)).Select(c => c.TankId).Distinct()
-                .Select(id => press.Tanks.FirstOrDefault(t => string.Equals(t.Id, id, StringComparison.Ordinal))).OfType<Tank>()];
-            double usable = tanks.Sum(t => Math.Max(0, t.LevelMl - t.LowMl));
-            double needed = use.PrintedMl + use.SetUpMl;
-            if (needed > usable && tanks.Any(t => !t.TopUpWhilePrinting))
-                yield return Invariant($"{InkWords.Of(use.Role)}: {needed:0} ml are needed and {usable:0} ml can be used before the tank runs low. Top up first; it cannot be done while printing.");
-        }
-    }
 
     private static IEnumerable<Figure> Others(RunRequest request, Mode mode, double massKg, SheetWarmth warmth)
     {

@@ -8,21 +8,32 @@ namespace Laydown.Plan.Upkeep;
 
 /// <summary>Plans stops longer than the lines may stand: storage fluid per line, or short runs that avoid it, each with its cost.</summary>
 /// <remarks>
-/// A stop of exactly the limit needs nothing. A line that circulates by itself is left alone while the press stays on. What to do when the press is used again, above all cleaning by hand before
+/// A stop of exactly the limit needs nothing. A stop that no run ends lasts at least to the first shift in which somebody could print, even where that lies after the time planned. A line that circulates by itself is left alone while the press stays on. What to do when the press is used again, above all cleaning by hand before
 /// any automatic cleaning: [Ballreich2020]. Limits and amounts are the press's own or common practice, no source.
 /// </remarks>
 internal sealed class LongStopPlanner(UpkeepRequest request, OpenTimes open)
 {
+    // Nobody plans for a shop that is closed longer than that.
+    private const int DaysAhead = 90;
+
     private readonly LongStopRules rules = request.Care.LongStop;
 
     /// <summary>Every stop longer than the limit of one of the lines, earliest first.</summary>
     public IReadOnlyList<LongStop> Stops() => [.. Idle().Select(Stop).OfType<LongStop>()];
 
-    /// <summary>The spans between uses from the last use before the time planned to its end.</summary>
+    /// <summary>The spans between uses from the last use before the time planned to its end; the last one to the next shift after that.</summary>
     public IReadOnlyList<IdleSpan> Idle()
     {
         DateTimeOffset last = request.State.LastUsed ?? request.State.At;
-        return IdleSpans.Between(last, request.To, request.Uses.Where(u => u.End > last).Select(u => (u.Start, u.End)));
+        return IdleSpans.Between(last, NextShift(), request.Uses.Where(u => u.End > last).Select(u => (u.Start, u.End)));
+    }
+
+    // The end of the time planned is no use of the press: over a weekend or holidays it goes on standing.
+    private DateTimeOffset NextShift()
+    {
+        DateTimeOffset farthest = request.To.AddDays(DaysAhead);
+        DateTimeOffset next = open.Between(request.To, farthest, request.Press.Id).Select(s => s.Start).DefaultIfEmpty(farthest).Min();
+        return next > request.To ? next : request.To;
     }
 
     private LongStop? Stop(IdleSpan idle)
@@ -43,7 +54,8 @@ internal sealed class LongStopPlanner(UpkeepRequest request, OpenTimes open)
         }
 
         return new(open.At(idle.Start), open.At(idle.End), idle.Hours, needing.Min(l => l.LimitHours!.Value), [.. options.OrderBy(o => o.Cost.Cents)],
-            Before(needing), After(), CareCautions.OfLongStop(), rules.Source);
+            Before(needing), After(), CareCautions.OfLongStop(), rules.Source)
+        { NothingAfter = request.Uses.All(u => u.Start < idle.End) };
     }
 
     private StorageLine Line(Channel channel, IdleSpan idle)

@@ -7,6 +7,11 @@ namespace Laydown.Plan.Upkeep;
 /// <summary>What keeps upkeep from being planned: readings that cannot be, a press without a mode, impossible times.</summary>
 public static class UpkeepFaults
 {
+    /// <summary>Most ink of one lot that is taken, ml: what a shop never has.</summary>
+    public const double MostPackMl = 1_000_000;
+
+    private const int MostLetters = 60;
+
     /// <summary>Every fault, each with JSON path; none when the upkeep can be planned.</summary>
     /// <param name="request">What is asked.</param>
     /// <param name="file">Where it came from.</param>
@@ -20,8 +25,7 @@ public static class UpkeepFaults
         faults.AddRange(CareFaults.Of(request.Press, file).Select(f => f with { Field = "/press" + f.Field }));
         faults.AddRange(OfState(request.Press, request.State, file).Select(f => f with { Field = "/state" + f.Field }));
         faults.AddRange(OfTimes(request, file));
-        faults.AddRange(request.Packs.Index().Where(p => !(p.Item.Ml >= 0 && double.IsFinite(p.Item.Ml)))
-            .Select(p => new InputFault(file, null, Invariant($"/packs/{p.Index}/ml"), Invariant($"{p.Item.Ml} ml"), "at least 0 ml")));
+        faults.AddRange(OfPacks(request.Packs, file));
         faults.AddRange(OfUses(request, file));
         return faults;
     }
@@ -41,6 +45,10 @@ public static class UpkeepFaults
                 yield return new(file, null, path + "/tankId", read.TankId, "one of " + string.Join(", ", press.Tanks.Select(t => t.Id)));
             else if (!(read.LevelMl >= 0 && read.LevelMl <= tank.CapacityMl))
                 yield return new(file, null, path + "/levelMl", Invariant($"{read.LevelMl} ml in {tank.Id}"), Invariant($"0 to the capacity, {tank.CapacityMl} ml"));
+            if (read.ReadAt > state.At)
+                yield return new(file, null, path + "/readAt", Invariant($"{read.ReadAt:O}"), Invariant($"not after the reading, {state.At:O}"));
+            if (read.Lot is { Length: > MostLetters })
+                yield return new(file, null, path + "/lot", "a long number", Invariant($"at most {MostLetters} letters"));
             if (state.Tanks.Take(i).Any(t => t.TankId == read.TankId))
                 yield return new(file, null, path + "/tankId", read.TankId, "each tank once");
         }
@@ -59,6 +67,25 @@ public static class UpkeepFaults
 
         if (state.LastUsed > state.At)
             yield return new(file, null, "/lastUsed", Invariant($"{state.LastUsed:O}"), Invariant($"not after the reading, {state.At:O}"));
+    }
+
+    /// <summary>Faults of ink on the shelf: lots without a number, amounts that cannot be, one lot twice at one place.</summary>
+    /// <param name="packs">As written down.</param>
+    /// <param name="file">Where it came from.</param>
+    public static IEnumerable<InputFault> OfPacks(IReadOnlyList<InkPack> packs, string file)
+    {
+        foreach ((int i, InkPack pack) in packs.Index())
+        {
+            string path = Invariant($"/packs/{i}");
+            if (string.IsNullOrWhiteSpace(pack.Lot) || pack.Lot.Length > MostLetters)
+                yield return new(file, null, path + "/lot", string.IsNullOrWhiteSpace(pack.Lot) ? "no number" : "a long number", Invariant($"the number of the lot as printed on it, at most {MostLetters} letters"));
+            if (!(pack.Ml >= 0 && pack.Ml <= MostPackMl))
+                yield return new(file, null, path + "/ml", Invariant($"{pack.Ml} ml"), Invariant($"0 ml to {MostPackMl} ml"));
+            if (pack.Place is { Length: > MostLetters })
+                yield return new(file, null, path + "/place", "a long place", Invariant($"at most {MostLetters} letters"));
+            if (packs.Take(i).Any(p => (p.Role, p.Lot, p.Place) == (pack.Role, pack.Lot, pack.Place)))
+                yield return new(file, null, path + "/lot", Invariant($"{pack.Lot} again"), "each lot of an ink once at one place");
+        }
     }
 
     private static IEnumerable<InputFault> OfTimes(UpkeepRequest request, string file)

@@ -20,7 +20,7 @@ internal static class SetUpContents
         Laydown.Plan.Runs.Run run = context.Run;
         return new(
             context.ShopName, run.Id, Invariant($"/runs/{run.Id}"), Invariant($"{context.Press.Name} · {string.Join(" · ", context.Beside.Prepend(context.Stock).Select(s => s.Name))}"),
-            Invariant($"due {run.Due:yyyy-MM-dd} · layout {LayoutMark.Short(LayoutMark.Of(run.Sheets))}"), Figures(context), run.SetUp.Refusals, run.SetUp.Measure, context.Stock.Kind == StockKind.Roll ? 3 : 5,
+            Invariant($"due {run.Due:yyyy-MM-dd} · layout {LayoutMark.Short(LayoutMark.Of(run.Sheets))}"), Figures(context), InkSupply.RefusalsNow(run, context.Press), [.. run.SetUp.Measure, .. run.SetUp.ToBeSeen], context.Stock.Kind == StockKind.Roll ? 3 : 5,
             Belt(context), RunDrawings.Belt(context), Layers(run.Stack), run.Stack.Because, RunDrawings.Layers(context), RunDrawings.Sheets(context),
             Mode(context), [.. run.Inks.Select(i => Ink(context.Press, i))], run.SetUp.FirstPieceChecks,
             [.. FinishWords.Of(context), .. run.Items.Select(i => new NamedValue(i.ItemId, Invariant($"{i.Title} · {i.PiecesInWords} · order {i.OrderId} · due {i.Due:yyyy-MM-dd}")))],
@@ -133,8 +133,7 @@ internal static class SetUpContents
 
     private static InkRow Ink(PressDescription press, InkUse use)
     {
-        List<Tank> tanks = [.. press.Channels.Where(c => use.ChannelIds.Contains(c.Id, StringComparer.Ordinal)).Select(c => c.TankId).Distinct(StringComparer.Ordinal)
-            .Select(id => press.Tanks.FirstOrDefault(t => string.Equals(t.Id, id, StringComparison.Ordinal))).OfType<Tank>()];
+        IReadOnlyList<Tank> tanks = InkSupply.TanksOf(press, use);
         double level = tanks.Sum(t => t.LevelMl), low = tanks.Sum(t => t.LowMl), needed = use.PrintedMl + use.SetUpMl;
         string note = level - needed >= low ? "" : tanks.All(t => t.TopUpWhilePrinting) ? "runs low: top up during the run" : "runs low: top up before the start";
         if (note.Length == 0 && tanks.Any(t => t.Circulates))

@@ -1,9 +1,11 @@
 using Laydown.Measures;
 using Laydown.Plan.Calendar;
+using Laydown.Plan.Log;
 using Laydown.Plan.Upkeep;
 using Laydown.Press.Conditions;
 using Laydown.Press.Inks;
 using Laydown.Press.Machines;
+using Laydown.Shop.Log;
 using Laydown.Shop.Orders;
 using Laydown.Shop.Week;
 
@@ -14,10 +16,16 @@ namespace Laydown.Shop.Press;
 /// <param name="store">Its runs.</param>
 /// <param name="book">What was read and done at the presses.</param>
 /// <param name="week">The week as planned last; null where nobody plans one.</param>
-public sealed class PlanUpkeep(Catalogue catalogue, IShopStore store, IPressCareBook book, PlanWeek? week = null)
+/// <param name="levels">Knows levels that the log holds, too; null where the book alone tells them.</param>
+/// <param name="log">What was printed already; null where the shop keeps no log.</param>
+public sealed class PlanUpkeep(
+    Catalogue catalogue, IShopStore store, IPressCareBook book, PlanWeek? week = null, TankLevels? levels = null, ILogStore? log = null)
 {
     /// <summary>Days that are planned when nobody says.</summary>
     public const int UsualDays = 14;
+
+    private const int DaysBack = 120;
+    private const int MostPrinted = 20_000;
 
     /// <summary>The plan, or why there is none.</summary>
     /// <remarks>Runs stand as the week kept them; those it has not seen yet come after, one after the other through the shifts, earliest due first.</remarks>
@@ -45,10 +53,28 @@ public sealed class PlanUpkeep(Catalogue catalogue, IShopStore store, IPressCare
         OpenTimes open = new(catalogue.Calendar!);
         DateTimeOffset to = from.AddDays(days);
         PressCarePage? page = await book.ReadAsync(pressId, cancellation);
-        IEnumerable<Laydown.Plan.Runs.Run> runs = (await WaitingRuns.OfAsync(store, cancellation)).Where(r => r.PressId == pressId);
+        IReadOnlyList<RunActual> printed = log is null ? [] : await log.ActualsAsync(new LogSpan(From: from.AddDays(-DaysBack)), MostPrinted, cancellation);
+        HashSet<string> done = [.. printed.Select(a => a.RunId)];
+        IEnumerable<Laydown.Plan.Runs.Run> runs = (await WaitingRuns.OfAsync(store, cancellation)).Where(r => r.PressId == pressId && !done.Contains(r.Id));
         (IReadOnlyList<PressUse> uses, _) = PressUses.Place(InWeek(runs), press!, open.Between(from, to, pressId));
-        return Reading.Of(new UpkeepRequest(
-            press!, InksOf(press!), catalogue.Rates, catalogue.Calendar!, page?.State ?? new(pressId, from, [], []), page?.Packs ?? [], uses, from, to));
+        PressState state = await StateAsync(press!, page?.State, printed, from, cancellation);
+        return Reading.Of(new UpkeepRequest(press!, InksOf(press!), catalogue.Rates, catalogue.Calendar!, state, page?.Packs ?? [], uses, from, to));
+    }
+
+    // As written down, with levels and runs that the log knows of later. A run that the log says is done moved the ink when it ended.
+    private async Task<PressState> StateAsync(PressDescription press, PressState? written, IReadOnlyList<RunActual> printed, DateTimeOffset from, CancellationToken cancellation)
+    {
+        PressState state = written ?? new(press.Id, from, [], []);
+        DateTimeOffset? ended = printed.Where(a => a.PressId == press.Id && a.Ended <= from).Select(a => (DateTimeOffset?)a.Ended).Max();
+        if (ended is { } last && (written is null || last > (state.LastUsed ?? state.At)))
+            state = state with { At = last > state.At ? last : state.At, LastUsed = last };
+        if (levels is null)
+            return state;
+        IReadOnlyList<ReadTank> read = await levels.OfAsync(press, cancellation);
+        return state with
+        {
+            Tanks = [.. read.Select(r => (state.Tanks.FirstOrDefault(t => t.TankId == r.TankId) ?? new(r.TankId, r.LevelMl)) with { LevelMl = r.LevelMl, ReadAt = r.At })],
+        };
     }
 
     private IEnumerable<(Laydown.Plan.Runs.Run Run, DateTimeOffset? NotBefore)> InWeek(IEnumerable<Laydown.Plan.Runs.Run> runs)

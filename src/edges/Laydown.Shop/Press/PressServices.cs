@@ -1,3 +1,4 @@
+using Laydown.Shop.Log;
 using Laydown.Shop.Orders;
 using Laydown.Shop.Week;
 
@@ -12,8 +13,9 @@ namespace Laydown.Shop.Press;
 /// <param name="Move">Does moves in the room.</param>
 /// <param name="RunStock">Keeps back and takes the stock of runs.</param>
 /// <param name="Labels">Makes labels.</param>
+/// <param name="Levels">Tells how full tanks are.</param>
 public sealed record PressServices(
-    PlanUpkeep Upkeep, ReadPress Read, IPressCareBook Book, ShowStock Stock, ReceiveStock Receive, MoveStock Move, RunStock RunStock, StockLabels Labels)
+    PlanUpkeep Upkeep, ReadPress Read, IPressCareBook Book, ShowStock Stock, ReceiveStock Receive, MoveStock Move, RunStock RunStock, StockLabels Labels, TankLevels Levels)
 {
     /// <summary>All of it for one shop.</summary>
     /// <param name="catalogue">What the shop has; its stocks follow the room where they are <see cref="ShelvedStocks"/>.</param>
@@ -23,9 +25,14 @@ public sealed record PressServices(
     /// <param name="papers">Writes labels.</param>
     /// <param name="clock">Tells the time.</param>
     /// <param name="week">The week; upkeep follows it. Null where nobody plans one.</param>
-    public static PressServices Of(Catalogue catalogue, IShopStore store, IPressCareBook book, IStockRoom room, IPressPapers papers, TimeProvider clock, PlanWeek? week = null)
+    /// <param name="log">The log: runs that are done, ink as read. Null where the shop keeps none.</param>
+    public static PressServices Of(
+        Catalogue catalogue, IShopStore store, IPressCareBook book, IStockRoom room, IPressPapers papers, TimeProvider clock, PlanWeek? week = null, ILogStore? log = null)
     {
         MoveStock move = new(catalogue, room);
-        return new(new(catalogue, store, book, week), new(catalogue, book, clock), book, new(catalogue, store, room), new(catalogue, move, clock), move, new(catalogue, store, move, clock), new(catalogue, room, papers));
+        TankLevels levels = new(book, log);
+        return new(
+            new(catalogue, store, book, week, levels, log), new(catalogue, book, clock, levels), book, new(catalogue, store, room), new(catalogue, move, clock), move, new(catalogue, store, move, clock),
+            new(catalogue, room, papers), levels);
     }
 }

@@ -1,4 +1,5 @@
 using Laydown.Measures;
+using Laydown.Plan.Calendar;
 using Laydown.Plan.Upkeep;
 using Laydown.Press.Machines;
 using Laydown.Shop.Orders;
@@ -10,7 +11,8 @@ namespace Laydown.Shop.Press;
 /// <param name="catalogue">What the shop has.</param>
 /// <param name="book">Where it is written.</param>
 /// <param name="clock">Tells the time.</param>
-public sealed class ReadPress(Catalogue catalogue, IPressCareBook book, TimeProvider clock)
+/// <param name="levels">Knows levels that the log holds, too; null where the book alone tells them.</param>
+public sealed class ReadPress(Catalogue catalogue, IPressCareBook book, TimeProvider clock, TankLevels? levels = null)
 {
     /// <summary>Writes it, all or nothing.</summary>
     /// <param name="pressId">The press.</param>
@@ -21,22 +23,28 @@ public sealed class ReadPress(Catalogue catalogue, IPressCareBook book, TimeProv
         if (catalogue.Presses.FirstOrDefault(p => string.Equals(p.Id, pressId, StringComparison.Ordinal)) is not { } press)
             return Reading.Refused<PressCarePage>(new InputFault("reading", null, "pressId", pressId, "one of " + string.Join(", ", catalogue.Presses.Select(p => p.Id))));
         DateTimeOffset now = clock.GetUtcNow();
-        return await book.ChangeAsync(pressId, page => Next(press, page, reading, now), cancellation);
+        IReadOnlyList<ReadTank> last = levels is null ? [] : await levels.OfAsync(press, cancellation);
+        return await book.ChangeAsync(pressId, page => Next(press, page, reading, last, now), cancellation);
     }
 
-    private static Reading<PressCarePage> Next(PressDescription press, PressCarePage? page, PressReading reading, DateTimeOffset now)
+    private Reading<PressCarePage> Next(PressDescription press, PressCarePage? page, PressReading reading, IReadOnlyList<ReadTank> last, DateTimeOffset now)
     {
-        List<InputFault> faults = [.. Faults(press, reading)];
+        IReadOnlyList<InkPack> packs = reading.Packs ?? page?.Packs ?? [];
+        IReadOnlyList<PouredInk> poured = reading.FromShelf ?? [];
+        List<InputFault> faults = [.. Faults(press, reading), .. UpkeepFaults.OfPacks(packs, "reading"), .. InkPouring.Faults(press, packs, poured, Today(now))];
+        if (reading.Shelf is { } seen && seen != ShelfMark.Of(page?.Packs ?? []))
+            faults.Add(new("reading", null, "/shelf", "a shelf that was changed meanwhile", "the shelf that was looked at; load the page again"));
         PressCare care = press.Care ?? PressCare.Usual(press);
         PressState old = page?.State ?? new(press.Id, now, [.. press.Tanks.Select(t => new TankState(t.Id, t.LevelMl))], []);
-        List<TankState> tanks = [.. press.Tanks.Select(t => reading.Tanks?.FirstOrDefault(r => r.TankId == t.Id) ?? Unread(t, old))];
-        Dictionary<string, double> usedMl = press.Tanks.ToDictionary(t => t.Id, t => UsedMl(t, old, reading), StringComparer.Ordinal);
+        List<TankState> tanks = [.. press.Tanks.Select(t => Read(press, t, old, reading, packs, last.FirstOrDefault(l => l.TankId == t.Id), now))];
+        Dictionary<string, double> usedMl = press.Tanks.Zip(tanks).ToDictionary(t => t.First.Id, t => UsedMl(t.First, old, reading, t.Second.LevelMl), StringComparer.Ordinal);
         HashSet<string> done = [.. reading.Done ?? []];
         PressState state = new(press.Id, now, tanks, [.. care.Rules.Select(r => Counter(r, old, done, usedMl, reading.PrintHours, now)).OfType<CareCounter>()], reading.PrintHours > 0 || page is null ? now : old.LastUsed ?? old.At);
         faults.AddRange(UpkeepFaults.OfState(press, state, "reading"));
-        faults.AddRange((reading.Packs ?? []).Index().Where(p => !(p.Item.Ml >= 0 && double.IsFinite(p.Item.Ml))).Select(p => new InputFault("reading", null, Invariant($"/packs/{p.Index}/ml"), Invariant($"{p.Item.Ml} ml"), "at least 0 ml")));
-        return faults.Count > 0 ? Reading.Refused<PressCarePage>(faults) : Reading.Of(new PressCarePage(state, reading.Packs ?? page?.Packs ?? []));
+        return faults.Count > 0 ? Reading.Refused<PressCarePage>(faults) : Reading.Of(new PressCarePage(state, InkPouring.Left(press, packs, poured)));
     }
+
+    private DateOnly Today(DateTimeOffset now) => DateOnly.FromDateTime((catalogue.Calendar is { } calendar ? new OpenTimes(calendar).At(now) : now.ToLocalTime()).Date);
 
     private static IEnumerable<InputFault> Faults(PressDescription press, PressReading reading)
     {
@@ -52,13 +60,29 @@ public sealed class ReadPress(Catalogue catalogue, IPressCareBook book, TimeProv
             yield return new("reading", null, "/done", id, "one of " + string.Join(", ", care.Rules.Select(r => r.Id)));
     }
 
-    private static TankState Unread(Tank tank, PressState old) => old.Tanks.FirstOrDefault(t => t.TankId == tank.Id) ?? new(tank.Id, tank.LevelMl);
-
-    private static double UsedMl(Tank tank, PressState old, PressReading reading)
+    // A level that is read holds; where ink was poured and nobody read the level, it is what it was and what was poured.
+    private static TankState Read(PressDescription press, Tank tank, PressState old, PressReading reading, IReadOnlyList<InkPack> packs, ReadTank? last, DateTimeOffset now)
     {
-        double poured = reading.PouredMl?.GetValueOrDefault(tank.Id) ?? 0;
-        return reading.Tanks?.FirstOrDefault(r => r.TankId == tank.Id) is { } read ? Math.Max(0, Unread(tank, old).LevelMl + poured - read.LevelMl) : 0;
+        TankState before = Unread(tank, old);
+        List<PouredInk> poured = [.. (reading.FromShelf ?? []).Where(p => p.TankId == tank.Id)];
+        TankState next = before;
+        if (reading.Tanks?.FirstOrDefault(r => r.TankId == tank.Id) is { } read)
+            next = (read is { Lot: null, Expires: null } ? read with { Lot = before.Lot, Expires = before.Expires } : read with { Lot = read.Lot is "" ? null : read.Lot ?? before.Lot }) with { ReadAt = read.ReadAt ?? now };
+        else if (PouredMl(tank, reading) is > 0 and var ml)
+            next = before with { LevelMl = (last?.LevelMl ?? before.LevelMl) + ml, ReadAt = now };
+        bool named = reading.Tanks?.Any(r => r.TankId == tank.Id && (r.Lot, r.Expires) is not (null, null)) == true;
+        return named || poured.Count == 0 ? next : InkPouring.Mixed(next, packs, UpkeepPlanner.RoleOf(press, tank.Id), poured, (last?.LevelMl ?? before.LevelMl) <= 0);
     }
+
+    private static TankState Unread(Tank tank, PressState old) => old.Tanks.FirstOrDefault(t => t.TankId == tank.Id) is { } known
+        ? known with { ReadAt = known.ReadAt ?? old.At }
+        : new(tank.Id, tank.LevelMl);
+
+    private static double PouredMl(Tank tank, PressReading reading) =>
+        (reading.PouredMl?.GetValueOrDefault(tank.Id) ?? 0) + (reading.FromShelf ?? []).Where(p => p.TankId == tank.Id).Sum(p => p.Ml);
+
+    private static double UsedMl(Tank tank, PressState old, PressReading reading, double levelMl) =>
+        reading.Tanks?.Any(r => r.TankId == tank.Id) == true || PouredMl(tank, reading) > 0 ? Math.Max(0, Unread(tank, old).LevelMl + PouredMl(tank, reading) - levelMl) : 0;
 
     private static CareCounter? Counter(CareRule rule, PressState old, HashSet<string> done, Dictionary<string, double> usedMl, double printHours, DateTimeOffset now)
     {

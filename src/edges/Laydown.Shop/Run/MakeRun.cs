@@ -2,6 +2,7 @@ using Laydown.Measures;
 using Laydown.Shop.Layers;
 using Laydown.Shop.Layout;
 using Laydown.Shop.Orders;
+using Laydown.Shop.Press;
 
 namespace Laydown.Shop.Run;
 
@@ -11,7 +12,8 @@ namespace Laydown.Shop.Run;
 /// <param name="store">What it remembers.</param>
 /// <param name="files">Makes run folders.</param>
 /// <param name="board">Where progress is told.</param>
-public sealed class MakeRun(ShopFolder folder, Catalogue catalogue, IShopStore store, IPressFiles files, ProgressBoard board) : IDisposable
+/// <param name="levels">Tells how full tanks are, for the papers; null to show what the press's description says.</param>
+public sealed class MakeRun(ShopFolder folder, Catalogue catalogue, IShopStore store, IPressFiles files, ProgressBoard board, TankLevels? levels = null) : IDisposable
 {
     private readonly SemaphoreSlim oneAtATime = new(1, 1);
     private readonly SemaphoreSlim changes = new(1, 1);
@@ -147,7 +149,9 @@ public sealed class MakeRun(ShopFolder folder, Catalogue catalogue, IShopStore s
         board.Report(new(id, "begun", 0));
         try
         {
-            Reading<IReadOnlyList<ManifestEntry>> made = await files.MakeAsync(context, folder.Runs, board, cancellation);
+            // Levels of tanks stand on the papers, but what they are changes no file: they came after the hash.
+            RunContext now = levels is null ? context : context with { Press = await levels.AsReadAsync(context.Press, cancellation) };
+            Reading<IReadOnlyList<ManifestEntry>> made = await files.MakeAsync(now, folder.Runs, board, cancellation);
             return made.IsTaken ? Reading.Of(await CompleteAsync(begun, made.Value)) : await AbortAsync(begun, made.Faults);
         }
         catch (Exception failure) when (cancellation.IsCancellationRequested)

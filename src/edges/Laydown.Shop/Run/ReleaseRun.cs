@@ -5,6 +5,7 @@ using Laydown.Press.Machines;
 using Laydown.Press.Stocks;
 using Laydown.Shop.Log;
 using Laydown.Shop.Orders;
+using Laydown.Shop.Press;
 
 namespace Laydown.Shop.Run;
 
@@ -14,14 +15,16 @@ namespace Laydown.Shop.Run;
 /// <param name="makeRun">Knows whether the run is being made.</param>
 /// <param name="clock">Tells when it was.</param>
 /// <param name="log">Keeps what was measured in the log too; null where the shop keeps none.</param>
-public sealed class ReleaseRun(Catalogue catalogue, IShopStore store, MakeRun makeRun, TimeProvider clock, KeepLog? log = null)
+/// <param name="levels">Tells how full tanks are; null to believe the press's description.</param>
+public sealed class ReleaseRun(Catalogue catalogue, IShopStore store, MakeRun makeRun, TimeProvider clock, KeepLog? log = null, TankLevels? levels = null)
 {
     /// <summary>Judges what was measured and, where nothing speaks against it, keeps the release with the run.</summary>
     /// <returns>The run as it is now, or every reason against it; then nothing was changed.</returns>
     public async Task<Reading<RunRecord>> ReleaseAsync(string runId, MeasuredSheet measured, CancellationToken cancellation)
     {
+        IReadOnlyList<PressDescription> presses = await PressesAsync(cancellation);
         Reading<RunRecord> done = await ChangeAsync(
-            runId, record => Judge(record, measured).Then(r => Reading.Of(record with { LetGo = r with { At = clock.GetUtcNow() } })), cancellation);
+            runId, record => Judge(record, measured, presses).Then(r => Reading.Of(record with { LetGo = r with { At = clock.GetUtcNow() } })), cancellation);
 
         // What was measured once is not asked for twice: the log has it as well. A log that does not take it takes nothing of the release back.
         if (done.IsTaken && log is not null)
@@ -49,10 +52,20 @@ public sealed class ReleaseRun(Catalogue catalogue, IShopStore store, MakeRun ma
             Thickness: five ? new(measured.ThicknessMm) : null);
     }
 
-    private Reading<RunRelease> Judge(RunRecord record, MeasuredSheet measured)
+    private async Task<IReadOnlyList<PressDescription>> PressesAsync(CancellationToken cancellation)
+    {
+        if (levels is null)
+            return catalogue.Presses;
+        List<PressDescription> presses = [];
+        foreach (PressDescription press in catalogue.Presses)
+            presses.Add(await levels.AsReadAsync(press, cancellation));
+        return presses;
+    }
+
+    private Reading<RunRelease> Judge(RunRecord record, MeasuredSheet measured, IReadOnlyList<PressDescription> presses)
     {
         Laydown.Plan.Runs.Run run = record.Run;
-        PressDescription? press = catalogue.Presses.FirstOrDefault(p => string.Equals(p.Id, run.PressId, StringComparison.Ordinal));
+        PressDescription? press = presses.FirstOrDefault(p => string.Equals(p.Id, run.PressId, StringComparison.Ordinal));
         Stock? stock = catalogue.Stocks.FirstOrDefault(s => string.Equals(s.Id, run.StockId, StringComparison.Ordinal));
         if (press is null || stock is null)
             return Reading.Refused<RunRelease>(RunFaults.Of(run.Id, press is null ? "press" : "stock", press is null ? run.PressId : run.StockId, "one the shop still has"));

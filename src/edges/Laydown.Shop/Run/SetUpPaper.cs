@@ -1,6 +1,8 @@
 using Laydown.Measures;
 using Laydown.Plan.Calendar;
+using Laydown.Press.Machines;
 using Laydown.Shop.Orders;
+using Laydown.Shop.Press;
 
 namespace Laydown.Shop.Run;
 
@@ -10,7 +12,8 @@ namespace Laydown.Shop.Run;
 /// <param name="store">What it remembers.</param>
 /// <param name="plan">Knows the looks of the shop.</param>
 /// <param name="documents">Writes papers.</param>
-public sealed class SetUpPaper(Catalogue catalogue, IShopStore store, PlanRuns plan, IRunDocuments documents)
+/// <param name="levels">Tells how full tanks are; null to show what the press's description says.</param>
+public sealed class SetUpPaper(Catalogue catalogue, IShopStore store, PlanRuns plan, IRunDocuments documents, TankLevels? levels = null)
 {
     /// <summary>The sheet as A4 PDF.</summary>
     /// <param name="runId">The run.</param>
@@ -23,7 +26,11 @@ public sealed class SetUpPaper(Catalogue catalogue, IShopStore store, PlanRuns p
             return Reading.Refused<byte[]>(new InputFault(Invariant($"run {runId}"), null, "id", "no run of that id", "the id of a planned run"));
         IReadOnlyList<ItemRecord> items = [.. (await store.OrdersAsync(cancellation)).SelectMany(o => o.Items)];
         Laydown.Plan.Runs.RunRelease? letGo = record.LetGo is { } go && catalogue.Calendar is { } calendar ? go with { At = new OpenTimes(calendar).At(go.At) } : record.LetGo;
-        return RunContexts.Gather(record.Run, catalogue, items, plan.Looks).Then(c => Reading.Of(documents.SetUpPdf(c with { LetGo = letGo })));
+        Reading<RunContext> context = RunContexts.Gather(record.Run, catalogue, items, plan.Looks);
+        if (!context.IsTaken)
+            return Reading.Refused<byte[]>(context.Faults);
+        PressDescription press = levels is null ? context.Value.Press : await levels.AsReadAsync(context.Value.Press, cancellation);
+        return Reading.Of(documents.SetUpPdf(context.Value with { LetGo = letGo, Press = press }));
     }
 
     /// <summary>The sheet as a file: whole or not at all.</summary>

@@ -32,7 +32,7 @@ internal static class UpkeepWords
 
     private static void Stop(Answer answer, LongStop stop)
     {
-        answer.Line(Invariant($"Long stop {When(stop.Start)} to {When(stop.End)}: {stop.Hours:0.##} h, over {stop.LimitHours:0.##} h ({stop.Source})."));
+        answer.Line(Invariant($"Long stop {When(stop.Start)} to {When(stop.End)}: {stop.Hours:0.##} h, over {stop.LimitHours:0.##} h ({stop.Source}).{(stop.NothingAfter ? " No run is planned after it: it lasts at least that long." : "")}"));
         foreach (LongStopOption option in stop.Options)
         {
             answer.Line(Invariant($"  {option.Name}: {option.Cost}{(ReferenceEquals(option, stop.Options[0]) ? ", the cheapest" : "")}"));

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Laydown.Cli.Words;
 using Laydown.Measures;
+using Laydown.Plan.Runs;
 using Laydown.Shop;
 using Laydown.Shop.Run;
 
@@ -41,7 +42,7 @@ internal static class RunCommand
         RunRecord? run = await shop.Store.RunAsync(id, cancellation);
         if (run is null)
             return answer.Fail(ExitCodes.Refused, Invariant($"Run {id}: found none of that id; wanted one of laydown runs."), []);
-        Show(shop, answer, run);
+        await ShowAsync(shop, answer, run, cancellation);
         return ExitCodes.Done;
     }
 
@@ -50,16 +51,21 @@ internal static class RunCommand
         Reading<RunRecord> made = await Told.WhileAsync(answer, shop.Progress, _ => shop.MakeRun.MakeAsync(id, cancellation), cancellation);
         if (!made.IsTaken)
             return answer.Fail(Environments.CodeFor(made.Faults), Invariant($"Run {id} could not be made; nothing of it is left."), made.Faults);
-        Show(shop, answer, made.Value);
+        await ShowAsync(shop, answer, made.Value, cancellation);
         return ExitCodes.Done;
     }
 
-    internal static void Show(ShopServices shop, Answer answer, RunRecord run)
+    internal static async Task ShowAsync(ShopServices shop, Answer answer, RunRecord run, CancellationToken cancellation)
     {
         string runs = new ShopFolder(shop.Folder).Runs;
         if (answer.AsJson)
-            answer.Json("run", new { folder = run.FolderName is null ? null : Path.Combine(runs, run.FolderName), run });
+            answer.Json("run", new { folder = run.FolderName is null ? null : Path.Combine(runs, run.FolderName), run, refusals = await RefusalsAsync(shop, run, cancellation) });
         else
-            RunWords.Show(answer, run, runs);
+            RunWords.Show(answer, run, runs, await RefusalsAsync(shop, run, cancellation));
     }
+
+    private static async Task<IReadOnlyList<string>> RefusalsAsync(ShopServices shop, RunRecord run, CancellationToken cancellation) =>
+        shop.Catalogue.Presses.FirstOrDefault(p => p.Id == run.Run.PressId) is { } press
+            ? InkSupply.RefusalsNow(run.Run, await shop.Press.Levels.AsReadAsync(press, cancellation))
+            : run.Run.SetUp.Refusals;
 }

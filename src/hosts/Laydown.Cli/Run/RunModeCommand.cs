@@ -34,7 +34,7 @@ internal static class RunModeCommand
         Reading<RunRecord> done = await shop.ChooseMode.ChooseAsync(id, overrule, cancellation);
         if (!done.IsTaken)
             return answer.Fail(Environments.CodeFor(done.Faults), Invariant($"The mode of run {id} stays as it is."), done.Faults);
-        RunCommand.Show(shop, answer, done.Value);
+        await RunCommand.ShowAsync(shop, answer, done.Value, cancellation);
         return ExitCodes.Done;
     }
 

@@ -19,12 +19,14 @@ internal static class RunWords
             Invariant($"{r.Run.Due:yyyy-MM-dd}"), StateWords.Of(r.State),
         ]));
 
-    public static void Show(Answer answer, RunRecord record, string runsFolder)
+    public static void Show(Answer answer, RunRecord record, string runsFolder, IReadOnlyList<string> refusals)
     {
         Laydown.Plan.Runs.Run run = record.Run;
         answer.Line(Invariant($"{run.Id}  {StateWords.Of(record.State)}  {run.PressId}, {run.StockId}, mode {run.Mode.ModeId}"));
         if (run.OnPress is { } taken)
             answer.Line(Invariant($"  {taken}"));
+        foreach (string refusal in refusals)
+            answer.Line(Invariant($"! must not be released as it stands: {refusal}"));
         foreach (string reason in run.Mode.Reasons)
             answer.Line(Invariant($"  {reason}"));
         answer.Line(Invariant($"layers  {run.Stack.Key}"));
@@ -36,7 +38,7 @@ internal static class RunWords
             $"time  set-up {run.Time.SetUpMinutes:0.0} + print {run.Time.PrintMinutes:0.0} + handling {run.Time.HandlingMinutes:0.0} = {run.Time.TotalMinutes:0.0} min{(run.Time.LearntWords is { } words ? ". " + words : "")}"));
         answer.Table(["ink", "channels", "printed ml", "set-up ml"], run.Inks.Select(i => (IReadOnlyList<string>)
             [Invariant($"{i.Role}"), string.Join('+', i.ChannelIds), Invariant($"{i.PrintedMl:0.00}"), Invariant($"{i.SetUpMl:0.00}")]));
-        answer.Line(Invariant($"head height over the belt  {run.SetUp.HeadGap.Mm:0.0} mm"));
+        answer.Line(Invariant($"head height over the belt  {(record.LetGo?.HeadGap ?? run.SetUp.HeadGap).Mm:0.0} mm, {(record.LetGo is null ? "until the sheet is measured" : "as measured")}"));
         answer.Line(Invariant($"belt  open {string.Join(' ', run.Belt.OpenZones)}, shut {string.Join(' ', run.Belt.ShutZones)}"));
         Costs(answer, run.Cost);
         string mark = LayoutMark.Short(LayoutMark.Of(run.Sheets));
