@@ -35,9 +35,10 @@ public sealed class ReadPress(Catalogue catalogue, IPressCareBook book, TimeProv
         if (reading.Shelf is { } seen && seen != ShelfMark.Of(page?.Packs ?? []))
             faults.Add(new("reading", null, "/shelf", "a shelf that was changed meanwhile", "the shelf that was looked at; load the page again"));
         PressCare care = press.Care ?? PressCare.Usual(press);
-        PressState old = page?.State ?? new(press.Id, now, [.. press.Tanks.Select(t => new TankState(t.Id, t.LevelMl))], []);
-        List<TankState> tanks = [.. press.Tanks.Select(t => Read(press, t, old, reading, packs, last.FirstOrDefault(l => l.TankId == t.Id), now))];
-        Dictionary<string, double> usedMl = press.Tanks.Zip(tanks).ToDictionary(t => t.First.Id, t => UsedMl(t.First, old, reading, t.Second.LevelMl), StringComparer.Ordinal);
+        PressState old = page?.State ?? new(press.Id, now, [], []);
+        // A tank that nobody ever read is not written: its level stays that of the press's description, and is told so.
+        List<TankState> tanks = [.. press.Tanks.Where(t => IsKnown(t, old, reading)).Select(t => Read(press, t, old, reading, packs, last.FirstOrDefault(l => l.TankId == t.Id), now))];
+        Dictionary<string, double> usedMl = tanks.ToDictionary(t => t.TankId, t => UsedMl(press.Tanks.First(p => p.Id == t.TankId), old, reading, t.LevelMl), StringComparer.Ordinal);
         HashSet<string> done = [.. reading.Done ?? []];
         PressState state = new(press.Id, now, tanks, [.. care.Rules.Select(r => Counter(r, old, done, usedMl, reading.PrintHours, now)).OfType<CareCounter>()], reading.PrintHours > 0 || page is null ? now : old.LastUsed ?? old.At);
         faults.AddRange(UpkeepFaults.OfState(press, state, "reading"));
@@ -73,6 +74,9 @@ public sealed class ReadPress(Catalogue catalogue, IPressCareBook book, TimeProv
         bool named = reading.Tanks?.Any(r => r.TankId == tank.Id && (r.Lot, r.Expires) is not (null, null)) == true;
         return named || poured.Count == 0 ? next : InkPouring.Mixed(next, packs, UpkeepPlanner.RoleOf(press, tank.Id), poured, (last?.LevelMl ?? before.LevelMl) <= 0);
     }
+
+    private static bool IsKnown(Tank tank, PressState old, PressReading reading) =>
+        old.Tanks.Any(t => t.TankId == tank.Id) || reading.Tanks?.Any(t => t.TankId == tank.Id) == true || PouredMl(tank, reading) > 0;
 
     private static TankState Unread(Tank tank, PressState old) => old.Tanks.FirstOrDefault(t => t.TankId == tank.Id) is { } known
         ? known with { ReadAt = known.ReadAt ?? old.At }

@@ -8,7 +8,7 @@ using Laydown.Shop.Press;
 
 namespace Laydown.Cli.Press;
 
-/// <summary><c>laydown upkeep [--press ID] [--days N] [--file FILE]</c>, <c>upkeep read</c>, <c>upkeep done</c>, <c>upkeep shelf</c>.</summary>
+/// <summary><c>laydown upkeep [--press ID] [--days N] [--file FILE]</c>, <c>upkeep read</c>, <c>upkeep done</c>, <c>upkeep pour</c>, <c>upkeep shelf</c>.</summary>
 internal static class UpkeepCommand
 {
     public static Command Make(Shared shared)
@@ -18,7 +18,7 @@ internal static class UpkeepCommand
         Option<string?> file = new("--file") { Description = "Plan from this file alone, JSON as in schemas/upkeep.schema.json, without a shop." };
         Command command = new("upkeep", "Tank levels with top-ups, ink to order, care tasks, long stops of a press along its planned runs.")
         {
-            press, days, file, Read(shared), Done(shared), Shelf(shared),
+            press, days, file, Read(shared), Done(shared), Pour(shared), Shelf(shared),
         };
         command.SetAction((parsed, cancellation) => parsed.GetValue(file) is { } path
             ? FromFileAsync(shared.Answer(parsed), Path.GetFullPath(path))
@@ -71,10 +71,23 @@ internal static class UpkeepCommand
         return command;
     }
 
+    private static Command Pour(Shared shared)
+    {
+        Argument<string> press = new("press") { Description = "Id of the press." };
+        Argument<string> tank = new("tank") { Description = "Id of the tank." };
+        Argument<string> lot = new("lot") { Description = "Number of the lot on the shelf." };
+        Argument<double> ml = new("ml") { Description = "How much, ml." };
+        Command command = new("pour", "Writes down ink poured from a lot of the shelf into a tank.") { press, tank, lot, ml };
+        command.SetAction((parsed, cancellation) => WriteAsync(
+            shared, parsed, parsed.GetRequiredValue(press),
+            Reading.Of(new PressReading(FromShelf: [new(parsed.GetRequiredValue(tank), parsed.GetRequiredValue(lot), parsed.GetValue(ml))])), cancellation));
+        return command;
+    }
+
     private static Command Shelf(Shared shared)
     {
         Argument<string> press = new("press") { Description = "Id of the press." };
-        Argument<string[]> packs = new("packs") { Description = "Ink on its shelf, such as cyan:LOT-7:2000:2027-03-31: ink, lot, ml, last day.", Arity = ArgumentArity.ZeroOrMore };
+        Argument<string[]> packs = new("packs") { Description = "Ink on its shelf, such as cyan:LOT-7:2000:2027-03-31: ink, lot, ml, last day; more are said on the page /upkeep.", Arity = ArgumentArity.ZeroOrMore };
         Command command = new("shelf", "Writes down the ink on the shelf of a press as it stands now.") { press, packs };
         command.SetAction((parsed, cancellation) => WriteAsync(
             shared, parsed, parsed.GetRequiredValue(press), Packs(parsed.GetValue(packs) ?? []).Then(p => Reading.Of(new PressReading(Packs: p))), cancellation));
