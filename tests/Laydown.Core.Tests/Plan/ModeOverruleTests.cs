@@ -43,7 +43,28 @@ public sealed class ModeOverruleLawTests
     {
         ModeChoice choice = Choose(null, Demand(Presses.Board()) with { SmallestTextPt = 12, SmallestModuleMm = 0.5 }).Value;
         foreach (ModeScore score in choice.Scores)
-            Assert.Equal(["print condition", "rows and layers", "cure", "heat", "grade", "detail", "fine text", "codes"], score.Points.Select(p => p.About));
+            Assert.Equal(["print condition", "rows and layers", "cure", "heat", "ink load", "grade", "detail", "fine text", "codes", "skin tones"], score.Points.Select(p => p.About));
+    }
+
+    [Fact]
+    public void A_stock_that_bears_less_ink_than_a_mode_lays_makes_it_less_than_wished_and_still_able()
+    {
+        // 720 × 720 dots of 14 pl are 11.25 ml/m²; two full layers of them 22.5.
+        ModeChoice free = Choose(null).Value, tight = Choose(null, null, Presses.Board() with { MaxInkMlPerM2 = 22.4 }).Value, wide = Choose(null, null, Presses.Board() with { MaxInkMlPerM2 = 22.6 }).Value;
+        Assert.All(tight.Scores, s => Assert.Equal(ModeStanding.Coarse, s.Points.Single(p => p.About == "ink load").Standing));
+        Assert.Contains("bears 22.4", tight.Reasons[0], StringComparison.Ordinal);
+        Assert.All(free.Scores.Concat(wide.Scores), s => Assert.Equal(ModeStanding.Borne, s.Points.Single(p => p.About == "ink load").Standing));
+    }
+
+    [Fact]
+    public void Light_tones_look_grainy_only_where_their_dots_stand_far_apart_to_the_eye()
+    {
+        // A tenth of tone in one drop size: 720 dpi / √10 = 0.1116 mm apart, 2 minutes of arc at 0.192 m.
+        Assert.Equal(ModeStanding.Coarse, Tones(0.19, 1));
+        Assert.Equal(ModeStanding.Borne, Tones(0.195, 1));
+
+        // Light ink of a third of the strength lays three times the dots: √3 times nearer before they are seen.
+        Assert.Equal(ModeStanding.Borne, Tones(0.19 / Math.Sqrt(3) * 1.02, 1 / 3.0));
     }
 
     [Fact]
@@ -53,6 +74,13 @@ public sealed class ModeOverruleLawTests
         Assert.Equal(Choose(null).Value.ModeId, late.ModeId);
         Assert.Contains(late.Reasons, r => r.StartsWith("Late: ", StringComparison.Ordinal));
         Assert.DoesNotContain(Choose(null, Demand(Presses.Board()) with { Sheets = 100, MinutesLeft = 1e6 }).Value.Reasons, r => r.StartsWith("Late: ", StringComparison.Ordinal));
+    }
+
+    private static ModeStanding Tones(double distanceM, double strength)
+    {
+        Laydown.Press.Inks.InkSet inks = Presses.Inks() with { Inks = [.. Presses.Inks().Inks.Select(i => i with { Strength = strength })] };
+        PressDescription press = Press with { Modes = [.. Press.Modes.Select(m => m with { DropsPl = [14] })] };
+        return ModeChooser.Choose(press, Condition, inks, Demand(Presses.Board()) with { ViewingDistanceM = distanceM }).Value.Scores[0].Points.Single(p => p.About == "skin tones").Standing;
     }
 
     internal static readonly Laydown.Press.Conditions.PrintCondition Condition = Presses.Condition(modes: ["quick", "slow", "hot"]);

@@ -56,4 +56,8 @@ public sealed class InkVolumeLawTests
     [Fact]
     public void The_last_layer_gets_every_pass_under_every_lamp() =>
         Assert.Equal(160 * 4 * 2 * 0.5, Dose.OfLastLayer(new Lamp(395, 8, 20, 2), Presses.Mode(lamp: 50)).Value, 9);
+
+    [Fact]
+    public void Of_layers_printed_in_one_go_the_lamps_pass_the_first_as_often_as_all_together() =>
+        Assert.Equal([1920.0, 1280, 640], Dose.OfLayers(new Lamp(395, 8, 20, 2), Presses.Mode(lamp: 50), 3));
 }

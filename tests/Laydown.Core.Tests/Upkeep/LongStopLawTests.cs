@@ -61,6 +61,10 @@ public sealed class LongStopLawTests
         Assert.All(storage.Lines.Where(l => l.Role == InkRole.White), l => Assert.Equal((0.0, 0.0, null), (l.FluidMl, l.BackMinutes, l.LimitHours)));
         Assert.Equal((Cares.At(5, 17), Cares.At(8, 8).AddMinutes(-40), Cares.At(8, 8), 0.0), (storage.FillAt, storage.BackAt, storage.ReadyAt, storage.DelayMinutes));
 
+        // One after the other, 6 min each there and 8 min each back; from 17:00 to 17:30 and from 7:20 to 8:00 somebody is in the shop.
+        Assert.Equal(Enumerable.Range(0, 5).Select(i => ((DateTimeOffset?)Cares.At(5, 17, 6 * i), (DateTimeOffset?)Cares.At(8, 7, 20 + (8 * i)))), storage.Lines.Where(l => l.FluidMl > 0).Select(l => (l.FillAt, l.BackAt)));
+        Assert.Equal(0, storage.OutsideMinutes);
+
         // 5 × 120 ml at 20.00/l; 5 × 25 ml at 80.00/l; 5 × 14 min at 30.00/h; 30 + 40 min of it within shifts at 60.00/h.
         Assert.Equal([1200L, 1000L, 3500L, 7000L], storage.Costs.Select(c => c.Amount.Cents));
         Assert.Equal(storage.Costs.Sum(c => c.Amount.Cents), storage.Cost.Cents);
@@ -71,6 +75,10 @@ public sealed class LongStopLawTests
     {
         LongStopOption storage = Assert.Single(Stops(new(), Cares.At(5, 17), Cares.At(8, 6), circulates: true)).Options.Single(o => o.ShortRuns.Count == 0);
         Assert.Equal((Cares.At(8, 6), Cares.At(8, 6, 40), 40.0), (storage.BackAt, storage.ReadyAt, storage.DelayMinutes));
+
+        // A run that ends with the shift leaves the filling to somebody who stays.
+        storage = Assert.Single(Stops(new(LimitHours: 50), Cares.At(5, 18), Cares.At(8, 8), circulates: true)).Options.Single(o => o.ShortRuns.Count == 0);
+        Assert.Equal(30, storage.OutsideMinutes);
     }
 
     [Fact]

@@ -108,7 +108,7 @@ public static class ModeChooser
         if (taken.Late is { } late)
             reasons.Add(Invariant($"Late: {late} Take a coarser mode, another press or another date."));
         reasons.Add(Invariant($"Looked at from {demand.ViewingDistanceM:0.##} m{(demand.Stack.Lit ? ", lit from behind" : "")}: {Word(GradeFor(demand.ViewingDistanceM, demand.Stack.Lit)).ToLowerInvariant()} or finer; it is {Word(taken.Mode.Quality).ToLowerInvariant()}, {taken.Mode.ScanDpi} × {taken.Mode.FeedDpi} dpi in {taken.Mode.Passes} passes."));
-        reasons.AddRange(taken.Points.Where(p => p.Standing == ModeStanding.Borne && p.About is "fine text" or "codes" or "solids and tints").Select(p => p.Said));
+        reasons.AddRange(taken.Points.Where(p => p.Standing == ModeStanding.Borne && p.About is "fine text" or "codes" or "solids and tints" or "skin tones").Select(p => p.Said));
         return reasons;
     }
 

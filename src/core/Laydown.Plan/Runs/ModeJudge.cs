@@ -4,6 +4,7 @@ using Laydown.Press.Cure;
 using Laydown.Press.Heat;
 using Laydown.Press.Inks;
 using Laydown.Press.Machines;
+using Laydown.Press.Stacks;
 
 namespace Laydown.Plan.Runs;
 
@@ -20,6 +21,15 @@ internal sealed class ModeJudge(PressDescription press, PrintCondition condition
 
     /// <summary>Stem of a plain letter as a share of its size: capitals about 0.7 of the size, stem a seventh of that; from memory.</summary>
     public const double StemPerSize = 0.1;
+
+    /// <summary>Tone by which smoothness is judged, share of the full laydown: own rule.</summary>
+    public const double LightTone = 0.1;
+
+    /// <summary>Distance of dots from which light tones look grainy, minutes of arc: 30 cycles a degree, about the end of what the eye sees of faint contrast; own rule.</summary>
+    public const double GrainMinutes = 2;
+
+    /// <summary>A minute of arc at 1 m, mm.</summary>
+    private const double MmPerMinuteAt1M = 0.2909;
 
     /// <summary>Judges a mode.</summary>
     public JudgedMode Of(Mode mode)
@@ -49,7 +59,11 @@ internal sealed class ModeJudge(PressDescription press, PrintCondition condition
         points.Add(Cure(mode));
         if (Heat(mode) is { } heat)
             points.Add(heat);
+        if (InkLoad(mode) is { } load)
+            points.Add(load);
         points.AddRange(Looks(mode));
+        if (SkinTones(mode) is { } tones)
+            points.Add(tones);
 
         // Bands take longest to figure, so only modes that are not out already are asked.
         BandScore? score = points.TrueForAll(p => p.Standing == ModeStanding.Borne) ? bands?.Invoke(press, mode, demand) : null;
@@ -84,6 +98,34 @@ internal sealed class ModeJudge(PressDescription press, PrintCondition condition
         return warm > stock.MaxTemperatureC
             ? Point("heat", ModeStanding.Out, Invariant($"{stock.Name} may reach {warm:0} °C under its lamps; it bears {stock.MaxTemperatureC:0} °C."))
             : Point("heat", null, Invariant($"{stock.Name} reaches at most {warm:0} °C of the {stock.MaxTemperatureC:0} °C it bears."));
+    }
+
+    // How much ink stands on one spot: thick films curl the sheet, crack at the router and let go of what holds ink badly.
+    private ModePoint? InkLoad(Mode mode)
+    {
+        if (demand.Stock is not { } stock || demand.MaxInk <= 0)
+            return null;
+        double film = InkVolume.FullMlPerM2(mode) * demand.MaxInk;
+        return stock.MaxInkMlPerM2 is not { } most
+            ? Point("ink load", null, Invariant($"Up to {film:0.0} ml/m² of ink on one spot; nobody wrote down what {stock.Name} bears, so the tape test on the first piece tells."))
+            : film > most
+            ? Point("ink load", ModeStanding.Coarse, Invariant($"It lays up to {film:0.0} ml/m² of ink on one spot; {stock.Name} bears {most:0.#} before it curls, cracks or peels."))
+            : Point("ink load", null, Invariant($"Up to {film:0.0} ml/m² of ink on one spot, of the {most:0.#} that {stock.Name} bears."));
+    }
+
+    // Light smooth tones are made of single dots of the lightest ink in the smallest drop: where they stand too far apart the eye sees grain.
+    private ModePoint? SkinTones(Mode mode)
+    {
+        if (demand.Stack.Layers.All(l => l.Group != InkGroup.Colour))
+            return null;
+        InkRole[] able = [.. press.Channels.Select(c => c.Role).Where(r => r is InkRole.Magenta or InkRole.LightMagenta)];
+        double strength = able.Select(inkSet.Find).OfType<Ink>().Select(i => i.Strength).Where(s => s > 0).DefaultIfEmpty(1).Min();
+        double share = Math.Min(1, LightTone / strength * mode.DropsPl[^1] / mode.DropsPl[0]);
+        double apartMm = 25.4 / Math.Sqrt((double)mode.ScanDpi * mode.FeedDpi * share), minutes = apartMm / (MmPerMinuteAt1M * demand.ViewingDistanceM);
+        string said = Invariant($"Dots of a tenth of tone stand {apartMm:0.00} mm apart, {minutes:0.0}' to the eye at {demand.ViewingDistanceM:0.##} m");
+        return minutes > GrainMinutes
+            ? Point("skin tones", ModeStanding.Coarse, Invariant($"{said}: over {GrainMinutes:0}' light tones look grainy."))
+            : Point("skin tones", null, Invariant($"{said}; grain is seen from {GrainMinutes:0}' on."));
     }
 
     // The date never turns a mode away: the fastest that bears the work is taken anyway. It says where that is not fast enough.

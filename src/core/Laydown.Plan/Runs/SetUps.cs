@@ -4,6 +4,7 @@ using Laydown.Press.Cure;
 using Laydown.Press.Heat;
 using Laydown.Press.HoldDown;
 using Laydown.Press.Machines;
+using Laydown.Press.Stacks;
 using Laydown.Press.Stocks;
 
 namespace Laydown.Plan.Runs;
@@ -13,6 +14,9 @@ public static class SetUps
 {
     /// <summary>Name of the figure of growth between two faces.</summary>
     internal const string GrowthName = "growth of the sheet if turned before it has cooled";
+
+    /// <summary>Free height over a flat sheet from which drops blur and mist, mm; common practice, no source (3 mm to 4 mm).</summary>
+    public const double HighDropMm = 3;
 
     /// <summary>Works out the set-up of a run.</summary>
     /// <param name="request">The run.</param>
@@ -32,7 +36,7 @@ public static class SetUps
             refusals.Add(Invariant($"The heads would have to stand {height.HeadHeightMm:0.0} mm over the belt; 30 mm is the most a set-up holds."));
         return new(SheetHeights.ClearanceMm, height.HighestPointMm, HeadGap.FromMm(Math.Min(30, height.HeadHeightMm)),
             Measure(request, height), mode.LampPercent, dose.Value, massKg, HoldDown(request), refusals,
-            FirstPieceChecks.Of(request, mode), Cautions.Of(request, massKg), [.. height.Figures, dose, .. warmth.Figures, .. Others(request, mode, massKg, warmth)])
+            [.. FirstPieceChecks.Of(request, mode), .. HighDrop(request, height)], Cautions.Of(request, massKg), [.. height.Figures, FreeHeight(request, height), dose, .. Doses(request, mode), .. warmth.Figures, .. Others(request, mode, massKg, warmth)])
         { ToBeSeen = height.ToBeSeen, InkMm = height.InkMm };
     }
 
@@ -66,6 +70,31 @@ public static class SetUps
             Invariant($"Lay a straight edge over every corner and edge: more than {SheetHeights.ClearanceMm - SheetHeights.LeftOverLiftMm:0.0} mm of curl stops the sheet. A short curl is not sucked down: flatten, tape or change it."),
             Invariant($"Set the head height to the highest measured point + {SheetHeights.ClearanceMm:0.0} mm, never lower than needed by the sheet in hand."),
         ];
+    }
+
+    private static double OverFlatMm(RunRequest request, SheetHeight height) => height.HeadHeightMm - request.Stocks.Min(s => s.ThicknessMm);
+
+    private static Figure FreeHeight(RunRequest request, SheetHeight height) => new("free height over a flat sheet", OverFlatMm(request, height), "mm",
+        Invariant($"head height {height.HeadHeightMm:0.0} mm less nominal thickness; drops fall that far where the sheet lies flat"), FigureSource.Derived);
+
+    private static IEnumerable<string> HighDrop(RunRequest request, SheetHeight height)
+    {
+        if (OverFlatMm(request, height) is > HighDropMm and var free)
+            yield return Invariant($"Heads stand up to {free:0.0} mm over a flat sheet: look for mist, soft edges and double lines. Sheets held flatter (tape, weights) or a mode that warms them less let the heads come down after measuring.");
+    }
+
+    // Layers of a face are printed in one go; only where there are several does each get another dose.
+    private static IEnumerable<Figure> Doses(RunRequest request, Mode mode)
+    {
+        foreach (IGrouping<SheetFace, (int Index, Layer Item)> face in request.Stack.Layers.Index().GroupBy(l => l.Item.Face).Where(f => f.Count() > 1))
+        {
+            IReadOnlyList<double> doses = Dose.OfLayers(request.Press.Lamp, mode, face.Count());
+            foreach ((double dose, (int number, Layer layer)) in doses.Zip(face).SkipLast(1))
+            {
+                yield return new(Invariant($"UV dose of layer {number + 1}, {layer.Group.ToString().ToLowerInvariant()}"), dose, "mJ/cm²",
+                    Invariant($"{dose / doses[^1]:0} × that of the last layer: the lamps pass over it again with every later layer; what ink above keeps away is not taken off"), FigureSource.Derived);
+            }
+        }
     }
 
     private static string HoldDown(RunRequest request)

@@ -22,4 +22,8 @@ public sealed record LongStopOption(
     DateTimeOffset ReadyAt,
     double DelayMinutes,
     IReadOnlyList<CostLine> Costs,
-    Money Cost);
+    Money Cost)
+{
+    /// <summary>Minutes of filling and filling back that lie outside the shifts: somebody stays, or comes earlier.</summary>
+    public double OutsideMinutes { get; init; }
+}

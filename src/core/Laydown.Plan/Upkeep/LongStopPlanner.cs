@@ -79,8 +79,20 @@ internal sealed class LongStopPlanner(UpkeepRequest request, OpenTimes open)
         if (!fits)
             backAt = idle.End;
         List<CostLine> costs = [.. StorageCosts(stored, idle, backAt, fill, back, shifts), .. RunCosts(runs)];
-        return new(name, shown, [.. runs.Select(r => r with { At = open.At(r.At), End = open.At(r.End) })], stored.Count > 0 ? open.At(idle.Start) : null, stored.Count > 0 ? open.At(backAt) : null,
-            open.At(fits ? idle.End : idle.End.AddMinutes(back)), fits ? 0 : back, costs, Money.Sum(costs.Select(c => c.Amount)));
+        double inShifts = Overlap(shifts, idle.Start, idle.Start.AddMinutes(fill)) + Overlap(shifts, backAt, backAt.AddMinutes(back));
+        return new(name, [.. Timed(shown, idle.Start, backAt)], [.. runs.Select(r => r with { At = open.At(r.At), End = open.At(r.End) })], stored.Count > 0 ? open.At(idle.Start) : null, stored.Count > 0 ? open.At(backAt) : null,
+            open.At(fits ? idle.End : idle.End.AddMinutes(back)), fits ? 0 : back, costs, Money.Sum(costs.Select(c => c.Amount)))
+        { OutsideMinutes = Math.Max(0, fill + back - inShifts) };
+    }
+
+    // One pair of hands: one line after the other, in the order of the press, both ways.
+    private IEnumerable<StorageLine> Timed(IEnumerable<StorageLine> lines, DateTimeOffset fillAt, DateTimeOffset backAt)
+    {
+        foreach (StorageLine line in lines)
+        {
+            yield return line.FluidMl > 0 || line.FillMinutes > 0 || line.BackMinutes > 0 ? line with { FillAt = open.At(fillAt), BackAt = open.At(backAt) } : line;
+            (fillAt, backAt) = (fillAt.AddMinutes(line.FillMinutes), backAt.AddMinutes(line.BackMinutes));
+        }
     }
 
     private IEnumerable<CostLine> StorageCosts(List<StorageLine> stored, IdleSpan idle, DateTimeOffset backAt, double fill, double back, IReadOnlyList<OpenSpan> shifts)

@@ -13,4 +13,11 @@ namespace Laydown.Plan.Upkeep;
 /// <param name="InkLostMl">Ink lost by that, ml.</param>
 /// <param name="What">What is done with it, for people.</param>
 public sealed record StorageLine(
-    string ChannelId, string TankId, InkRole Role, double? LimitHours, double FluidMl, double FillMinutes, double BackMinutes, double InkLostMl, string What);
+    string ChannelId, string TankId, InkRole Role, double? LimitHours, double FluidMl, double FillMinutes, double BackMinutes, double InkLostMl, string What)
+{
+    /// <summary>When it is emptied and filled with fluid, one line after the other; null where it gets none.</summary>
+    public DateTimeOffset? FillAt { get; init; }
+
+    /// <summary>When it is flushed and filled with ink again; null where it got none.</summary>
+    public DateTimeOffset? BackAt { get; init; }
+}

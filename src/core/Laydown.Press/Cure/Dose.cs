@@ -14,6 +14,20 @@ public static class Dose
     public static double OfPassage(double irradianceWPerCm2, double windowMm, double speedMPerS) =>
         Bounds.Within(irradianceWPerCm2, 0, 1000) * Bounds.Within(windowMm, 0, 10_000) / Bounds.Within(speedMPerS, 0.001, 100);
 
+    /// <summary>Doses of the layers of one face that are printed in one go, the first printed first, mJ/cm².</summary>
+    /// <remarks>
+    /// Every layer printed later brings the lamps over those below once more for each of its passes, so the first of n gets n times what the last gets. What the
+    /// ink above keeps away is not taken off: an upper bound for all but the last, which says how far the first may be cured beyond need.
+    /// </remarks>
+    /// <param name="lamp">The lamps.</param>
+    /// <param name="mode">The mode.</param>
+    /// <param name="layers">Layers of the face, 1 to 99.</param>
+    public static IReadOnlyList<double> OfLayers(Lamp lamp, Mode mode, int layers)
+    {
+        double last = OfLastLayer(lamp, mode).Value;
+        return [.. Enumerable.Range(1, (int)Bounds.Within(layers, 1, 99)).Reverse().Select(times => times * last)];
+    }
+
     /// <summary>Dose that the layer printed last gets: all its passes under all lamps. Earlier layers of the same face get more.</summary>
     public static Figure OfLastLayer(Lamp lamp, Mode mode)
     {

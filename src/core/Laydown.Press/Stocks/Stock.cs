@@ -29,6 +29,7 @@ namespace Laydown.Press.Stocks;
 /// <param name="ReorderAt">What must be free, or more is ordered: boards or blanks, of a roll metres; null where nobody watches.</param>
 /// <param name="OrderTo">Up to how much is ordered then; null for the point itself.</param>
 /// <param name="SizeToleranceMm">How far width and length may differ from nominal, mm either way; null where nobody knows.</param>
+/// <param name="MaxInkMlPerM2">Most ink on one spot before it curls, cracks or peels, ml/m² (µm of film); null where nobody tried.</param>
 public sealed record Stock(
     string Id,
     string Name,
@@ -55,7 +56,8 @@ public sealed record Stock(
     double? ConductivityWPerMK = null,
     int? ReorderAt = null,
     int? OrderTo = null,
-    double? SizeToleranceMm = null)
+    double? SizeToleranceMm = null,
+    double? MaxInkMlPerM2 = null)
 {
     /// <summary>Width and length as it lies in the rack.</summary>
     [System.Text.Json.Serialization.JsonIgnore]

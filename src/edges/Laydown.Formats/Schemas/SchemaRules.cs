@@ -205,6 +205,7 @@ internal static class SchemaRules
         ["TurnWish.registerMm"] = Over(0, 50),
         ["layErrorMm"] = From(0, 10),
         ["sizeToleranceMm"] = From(0, 20),
+        ["maxInkMlPerM2"] = Over(0, 1000),
 
         // Percentages that end elsewhere than at 1000.
         ["overheadPercent"] = From(0, 500),

@@ -6,7 +6,7 @@ namespace Laydown.Output.Documents;
 /// <remarks>Points, y downward. Drawn twice, because the foot of each page names the number of pages.</remarks>
 internal sealed class PdfPaper
 {
-    internal const float Width = 595.28f, Height = 841.89f, Left = 40, Right = Width - 40, Column = 138, Foot = Height - 34;
+    internal const float Width = 595.28f, Height = 841.89f, Left = 40, Right = Width - 40, PageNumberRoom = 56, Column = 138, Foot = Height - 34;
     internal static readonly SKColor Ink = new(0x16, 0x16, 0x16), Quiet = new(0x50, 0x50, 0x50), Faint = new(0x8a, 0x8a, 0x8a), Accent = new(0x00, 0x56, 0x6b), Stop = new(0xa3, 0x14, 0x2a);
 
     private readonly SKDocument document;
@@ -172,6 +172,17 @@ internal sealed class PdfPaper
         return (pages, stream.ToArray());
     }
 
+    // Words that are too long for their place end in three dots.
+    private static string Fitting(string words, float wide, SKTypeface face, float size)
+    {
+        if (Measure(words, face, size) <= wide)
+            return words;
+        int letters = words.Length;
+        while (letters > 1 && Measure(words[..letters].TrimEnd() + "…", face, size) > wide)
+            letters--;
+        return words[..letters].TrimEnd() + "…";
+    }
+
     private SKCanvas NewPage()
     {
         Page++;
@@ -183,7 +194,7 @@ internal sealed class PdfPaper
     private void EndPage()
     {
         Rule(Foot, 0.4f, color: Faint);
-        Text(footer, Left, Foot + 12, PageFonts.Regular, 7, Quiet);
+        Text(Fitting(footer, Right - Left - PageNumberRoom, PageFonts.Regular, 7), Left, Foot + 12, PageFonts.Regular, 7, Quiet);
         Text(Invariant($"page {Page} of {pages}"), Right, Foot + 12, PageFonts.Mono, 7, Quiet, SKTextAlign.Right);
         document.EndPage();
     }
