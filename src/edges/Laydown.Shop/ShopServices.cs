@@ -66,6 +66,9 @@ public sealed record ShopServices(
     /// <summary>Lets runs go to the press.</summary>
     public ReleaseRun Release => new(Catalogue, Store, MakeRun, Clock, Log?.Keep, Press.Levels);
 
+    /// <summary>Signs first pieces off; null in a shop without a log.</summary>
+    public ApproveFirstPiece? FirstPiece => Log is null ? null : new(Store, Log);
+
     /// <summary>Takes another mode for a run.</summary>
     public ChooseMode ChooseMode => new(Catalogue, Store, PlanRuns, new(new ShopFolder(Folder), Store, MakeRun));
 

@@ -62,6 +62,7 @@ public static class WebShop
         parts.AddSingleton<MakingDesk>();
         parts.AddSingleton<RefusedWishes<Laydown.Plan.Runs.MeasuredSheet>>();
         parts.AddSingleton<RefusedWishes<Laydown.Plan.Runs.ModeOverrule>>();
+        parts.AddSingleton<RefusedWishes<Laydown.Shop.Run.FirstPieceApproval>>();
         parts.AddSingleton<SolveDesk>();
         parts.AddSingleton<PassesDesk>();
         parts.AddSingleton<LayoutDesk>();
@@ -98,6 +99,7 @@ public static class WebShop
         LayoutInterface.Map(app);
         LayoutReleaseInterface.Map(app);
         CareInterface.Map(app);
+        RunInterface.Map(app);
         WeekInterface.Map(app);
         CareForms.Map(app);
         WeekForms.Map(app);

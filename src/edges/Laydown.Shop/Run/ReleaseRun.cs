@@ -18,6 +18,9 @@ namespace Laydown.Shop.Run;
 /// <param name="levels">Tells how full tanks are; null to believe the press's description.</param>
 public sealed class ReleaseRun(Catalogue catalogue, IShopStore store, MakeRun makeRun, TimeProvider clock, KeepLog? log = null, TankLevels? levels = null)
 {
+    /// <summary>How the entry of the log begins that tells of a run let go, after the thickness of a roll.</summary>
+    internal const string LetGoWords = "Let go, checked by ";
+
     /// <summary>Judges what was measured and, where nothing speaks against it, keeps the release with the run.</summary>
     /// <returns>The run as it is now, or every reason against it; then nothing was changed.</returns>
     public async Task<Reading<RunRecord>> ReleaseAsync(string runId, MeasuredSheet measured, CancellationToken cancellation)
@@ -41,11 +44,21 @@ public sealed class ReleaseRun(Catalogue catalogue, IShopStore store, MakeRun ma
             : Reading.Of(record with { LetGo = null }),
         cancellation);
 
+    /// <summary>Why a run must not go to the press as things stand now: its set-up as planned, and ink that the tanks lack.</summary>
+    /// <param name="run">The run.</param>
+    /// <param name="cancellation">Stops reading.</param>
+    public async Task<IReadOnlyList<string>> RefusalsAsync(Laydown.Plan.Runs.Run run, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(run);
+        PressDescription? press = (await PressesAsync(cancellation)).FirstOrDefault(p => string.Equals(p.Id, run.PressId, StringComparison.Ordinal));
+        return press is null ? run.SetUp.Refusals : InkSupply.RefusalsNow(run, press);
+    }
+
     private static LogEntry Entry(RunRecord record)
     {
         RunRelease letGo = record.LetGo!;
         MeasuredSheet measured = letGo.Measured;
-        string note = Invariant($"Let go, checked by {measured.CheckedBy} at {measured.CheckedHighestMm:0.00} mm; highest edge {measured.EdgeLiftMm:0.0} mm, heads {letGo.HeadGap.Mm:0.0} mm over the belt.");
+        string note = Invariant($"{LetGoWords}{measured.CheckedBy} at {measured.CheckedHighestMm:0.00} mm; highest edge {measured.EdgeLiftMm:0.0} mm, heads {letGo.HeadGap.Mm:0.0} mm over the belt.");
         bool five = measured.ThicknessMm.Count == SheetThickness.Points;
         return new(0, default, five ? LogKind.Thickness : LogKind.Note, record.Run.Id, record.Run.PressId, measured.MeasuredBy,
             five ? note : Invariant($"Thickness {string.Join(", ", measured.ThicknessMm.Select(t => Invariant($"{t:0.00}")))} mm. {note}"),

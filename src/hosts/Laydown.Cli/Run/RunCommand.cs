@@ -1,7 +1,6 @@
 using System.CommandLine;
 using Laydown.Cli.Words;
 using Laydown.Measures;
-using Laydown.Plan.Runs;
 using Laydown.Shop;
 using Laydown.Shop.Run;
 
@@ -16,6 +15,7 @@ internal static class RunCommand
         command.Subcommands.Add(Sub(shared, "show", "Shows a run with its times, inks and costs.", ShowAsync));
         command.Subcommands.Add(RunDotsCommand.Make(shared));
         command.Subcommands.Add(RunReleaseCommand.Make(shared));
+        command.Subcommands.Add(RunFirstPieceCommand.Make(shared));
         command.Subcommands.Add(RunModeCommand.Make(shared));
         command.Subcommands.Add(Week.RunPressCommand.Make(shared));
         command.Subcommands.Add(RunSheetCommand.Make(shared));
@@ -59,13 +59,8 @@ internal static class RunCommand
     {
         string runs = new ShopFolder(shop.Folder).Runs;
         if (answer.AsJson)
-            answer.Json("run", new { folder = run.FolderName is null ? null : Path.Combine(runs, run.FolderName), run, refusals = await RefusalsAsync(shop, run, cancellation) });
+            answer.Json("run", new { folder = run.FolderName is null ? null : Path.Combine(runs, run.FolderName), run, refusals = await shop.Release.RefusalsAsync(run.Run, cancellation) });
         else
-            RunWords.Show(answer, run, runs, await RefusalsAsync(shop, run, cancellation));
+            RunWords.Show(answer, run, runs, await shop.Release.RefusalsAsync(run.Run, cancellation));
     }
-
-    private static async Task<IReadOnlyList<string>> RefusalsAsync(ShopServices shop, RunRecord run, CancellationToken cancellation) =>
-        shop.Catalogue.Presses.FirstOrDefault(p => p.Id == run.Run.PressId) is { } press
-            ? InkSupply.RefusalsNow(run.Run, await shop.Press.Levels.AsReadAsync(press, cancellation))
-            : run.Run.SetUp.Refusals;
 }

@@ -14,7 +14,7 @@ internal static class RunReleaseCommand
     {
         Argument<string> id = new("id") { Description = "Id of the run, such as R-20261126-01." };
         Option<double[]> thickness = new("--thickness") { Description = "Thickness measured, mm: four corners and the middle of a board, three places across a roll.", AllowMultipleArgumentsPerToken = true };
-        Option<double> edge = new("--edge") { Description = "Highest edge or corner over the table under a straight edge, mm." };
+        Option<double?> edge = new("--edge") { Description = "Highest edge or corner over the table under a straight edge, mm." };
         Option<string> by = new("--by") { Description = "Who measured.", DefaultValueFactory = _ => "" };
         Option<double> highest = new("--checked") { Description = "Highest thickness that the second person found, mm." };
         Option<string> checkedBy = new("--checked-by") { Description = "Who checked; a second person.", DefaultValueFactory = _ => "" };
@@ -24,7 +24,7 @@ internal static class RunReleaseCommand
         command.SetAction((parsed, cancellation) => shared.InShopAsync(
             parsed,
             (shop, answer) => ActAsync(shop, answer, parsed.GetRequiredValue(id), parsed.GetValue(back) ? null : new(
-                parsed.GetValue(thickness) ?? [], parsed.GetValue(edge), parsed.GetValue(by) ?? "", parsed.GetValue(checkedBy) ?? "",
+                parsed.GetValue(thickness) ?? [], parsed.GetValue(edge) ?? double.NaN, parsed.GetValue(by) ?? "", parsed.GetValue(checkedBy) ?? "",
                 parsed.GetValue(highest), parsed.GetValue(seen)), cancellation),
             cancellation));
         return command;

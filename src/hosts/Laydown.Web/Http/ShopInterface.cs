@@ -53,7 +53,9 @@ public static class ShopInterface
         Answer("runs", new { Runs = await shop.Store.RunsAsync(cancellation) });
 
     private static async Task<IResult> RunAsync(string id, ShopServices shop, CancellationToken cancellation) =>
-        await shop.Store.RunAsync(id, cancellation) is { } run ? Answer("run", new { Run = run }) : Missing("run", id);
+        await shop.Store.RunAsync(id, cancellation) is { } run
+            ? Answer("run", new { Run = run, Refusals = await shop.Release.RefusalsAsync(run.Run, cancellation) })
+            : Missing("run", id);
 
     private static async Task<IResult> PlanAsync(ShopServices shop, TimeProvider clock, CancellationToken cancellation) =>
         Answer("planned-day", new { Day = await MakingForms.PlanDayAsync(shop, clock, cancellation) });
