@@ -61,13 +61,44 @@ public sealed class StockMovesLawTests
     {
         Run run = SampleRun(repeats: 4, [new(0, 0, 1220, 600), new(0, 700, 500, 300)], Board.Size);
         IReadOnlyList<StockLot> room = Done([], In("L-0001", 3, day: 5), In("L-0002", 9, day: 2), In("L-0007", 9, day: 9));
-        room = Done(room, [.. StockPicks.Reserve(run, Board, room, Now, "Ann").Value]);
+        room = Done(room, [.. StockPicks.Reserve(run, [Board], room, Now, "Ann").Value]);
         Assert.Equal([("L-0002", 4m)], room.Where(l => l.Reserved.Count > 0).Select(l => (l.Id, l.ReservedFor(run.Id))));
-        Assert.Empty(StockPicks.Reserve(run, Board, room, Now, "Ann").Value);
+        Assert.Empty(StockPicks.Reserve(run, [Board], room, Now, "Ann").Value);
 
-        room = Done(room, [.. StockPicks.Take(run, Board, room, "rest rack", new(2026, 12, 1), Now, "Ann").Value]);
+        room = Done(room, [.. StockPicks.Take(run, [Board], room, "rest rack", new(2026, 12, 1), Now, "Ann").Value]);
         Assert.Equal(5, room.Single(l => l.Id == "L-0002").OnHand);
         Assert.Equal([("L-0008", 600.0, 1220.0, 4m), ("L-0009", 300, 500, 4)], room.Where(l => l.BornOf == run.Id).Select(l => (l.Id, l.WidthMm, l.LengthMm, l.OnHand)));
+    }
+
+    [Fact]
+    public void A_run_on_two_sizes_of_blanks_keeps_back_and_takes_of_each_what_its_sheets_need()
+    {
+        Stock large = Board with { Id = "large", Kind = StockKind.Blank, WidthMm = 480, LengthMm = 640 }, small = large with { Id = "small", WidthMm = 300, LengthMm = 400 };
+        Run run = SampleRun(40, [], large.Size);
+        run = run with { StockId = "large", BesideStockIds = ["small"], Sheets = [run.Sheets[0] with { StockId = "large" }, run.Sheets[0] with { StockId = "small", Sheet = small.Size, Repeats = 24 }] };
+        Assert.Equal((40m, 24m), (StockPicks.Needed(run, large), StockPicks.Needed(run, small)));
+        StockLot Lot(string id, Stock of, decimal count) => new(id, of.Id, of.Kind, of.WidthMm, of.LengthMm, "rack 1", count, [], new(2026, 11, 1));
+        IReadOnlyList<StockLot> room = [Lot("L-0001", large, 100), Lot("L-0002", small, 30)];
+        Assert.Equal([40m, 24m], StockLines.Of([large, small], room, [run]).Select(l => l.Wanted));
+
+        // Less is needed than was kept back: the rest is given free when the run is taken.
+        room = Together(room, StockMoves.Do(room, [.. StockPicks.Reserve(run, [large, small], room, Now, "Ann").Value, Of(StockMoveKind.Reserve, "L-0002", 2, run.Id)], [large, small]).Value);
+        Assert.Equal([40m, 26m], room.Select(l => l.ReservedFor(run.Id)));
+        room = Together(room, StockMoves.Do(room, StockPicks.Take(run, [large, small], room, "rests", new(2026, 12, 1), Now, "Ann").Value, [large, small]).Value);
+        Assert.Equal([(60m, 60m), (6m, 6m)], room.Select(l => (l.OnHand, l.Free)));
+
+        Reading<IReadOnlyList<StockMove>> lacking = StockPicks.Reserve(run with { Id = "R-2" }, [large, small], [room[1]], Now, "Ann");
+        Assert.Equal(["no lot of large in the room for run R-2", "18 of small too few free for run R-2"], lacking.Faults.Select(f => f.Found));
+    }
+
+    [Fact]
+    public void Taking_without_keeping_back_first_takes_what_is_free()
+    {
+        Run run = SampleRun(4, [], Board.Size);
+        IReadOnlyList<StockLot> room = Done([], In("L-0001", 6));
+        room = Done(room, [.. StockPicks.Take(run, [Board], room, "rests", new(2026, 12, 1), Now, "Ann").Value]);
+        Assert.Equal((2m, 2m), (room[0].OnHand, room[0].Free));
+        Assert.Equal("2 of board too few free for run R-1", Assert.Single(StockPicks.Take(run, [Board], room, "rests", new(2026, 12, 1), Now, "Ann").Faults).Found);
     }
 
     [Fact]

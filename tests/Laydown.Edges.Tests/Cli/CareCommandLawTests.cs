@@ -33,6 +33,11 @@ public sealed class CareCommandLawTests : IDisposable
         Assert.All(after.Skip(1), l => Assert.Equal((id, "rest rack"), (l.GetProperty("bornOf").GetString(), l.GetProperty("place").GetString())));
         Assert.NotEmpty(after.Skip(1));
 
+        // It is taken once; then it needs nothing more.
+        Assert.Contains("was taken", (await shop.AskAsync("stock", "reserve", id)).Answer.GetProperty("faults")[0].GetProperty("found").GetString(), StringComparison.Ordinal);
+        JsonElement needs = (await DoneAsync("stock")).GetProperty("runs")[0];
+        Assert.Equal((id, 1m, 1m), (needs.GetProperty("runId").GetString(), needs.GetProperty("needed").GetDecimal(), needs.GetProperty("taken").GetDecimal()));
+
         // A second order of the same size fits on the rest, which costs less than a board.
         shop.Put("T-2", (CliShop.Board("T-2-1", "a.pdf"), CliShop.Pdf()));
         await DoneAsync("orders");

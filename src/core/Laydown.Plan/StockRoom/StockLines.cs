@@ -17,10 +17,17 @@ public static class StockLines
         decimal onHand = own.Count == 0 ? stock.OnHand : own.Sum(l => l.OnHand);
         decimal reserved = own.Sum(l => l.Reserved.Sum(r => r.Quantity));
         decimal free = Math.Max(0, onHand - reserved), lacking = Math.Max(0, reserved - onHand);
-        decimal wanted = runs.Where(r => r.StockId == stock.Id).Sum(r => Math.Max(0, StockPicks.Needed(r, stock) - own.Sum(l => l.ReservedFor(r.Id))));
-        string unit = stock.Kind switch { StockKind.Roll => "m", StockKind.Blank => onHand == 1 ? "blank" : "blanks", _ => onHand == 1 ? "board" : "boards" };
-        return new(stock.Id, stock.Name, unit, onHand, reserved, free, wanted, stock.ReorderAt, ToOrder(stock, free - wanted - lacking), own.Count);
+        decimal wanted = runs.Where(r => StockPicks.StockIds(r).Contains(stock.Id, StringComparer.Ordinal)).Sum(r => Math.Max(0, StockPicks.Needed(r, stock) - own.Sum(l => l.ReservedFor(r.Id))));
+        return new(stock.Id, stock.Name, Unit(stock, onHand), onHand, reserved, free, wanted, stock.ReorderAt, ToOrder(stock, free - wanted - lacking), own.Count);
     }
+
+    /// <summary>What is counted of a stock, in the number a quantity asks for.</summary>
+    public static string Unit(Stock stock, decimal quantity) => stock.Kind switch
+    {
+        StockKind.Roll => "m",
+        StockKind.Blank => quantity == 1 ? "blank" : "blanks",
+        _ => quantity == 1 ? "board" : "boards",
+    };
 
     // At the point of reordering or under it: up to the level wanted, at least what runs lack.
     private static decimal ToOrder(Stock stock, decimal left) =>

@@ -1,3 +1,4 @@
+using Laydown.Layout.Sheets;
 using Laydown.Measures;
 using Laydown.Press.Stocks;
 
@@ -6,65 +7,113 @@ namespace Laydown.Plan.StockRoom;
 /// <summary>From runs to moves: which lots a run takes, and the rests it leaves.</summary>
 public static class StockPicks
 {
-    /// <summary>Moves that keep back what a run needs: lots of its size, oldest first; what is kept back already counts.</summary>
+    /// <summary>Moves that keep back what a run needs of each of its stocks: lots of their sizes, oldest first; what is kept back already counts.</summary>
     /// <param name="run">The run.</param>
-    /// <param name="stock">Its stock.</param>
+    /// <param name="stocks">Its stocks, as <see cref="StockIds"/> names them.</param>
     /// <param name="lots">The room.</param>
     /// <param name="at">When.</param>
     /// <param name="by">Who.</param>
-    /// <returns>The moves; none where all is kept back. Or what is missing.</returns>
-    public static Reading<IReadOnlyList<StockMove>> Reserve(Runs.Run run, Stock stock, IReadOnlyList<StockLot> lots, DateTimeOffset at, string by)
+    /// <returns>The moves; none where all is kept back. Or what is missing of each stock.</returns>
+    public static Reading<IReadOnlyList<StockMove>> Reserve(Runs.Run run, IReadOnlyList<Stock> stocks, IReadOnlyList<StockLot> lots, DateTimeOffset at, string by)
     {
-        decimal left = Needed(run, stock) - lots.Sum(l => l.ReservedFor(run.Id));
         List<StockMove> moves = [];
-        foreach (StockLot lot in OfSize(stock, lots).Where(l => l.Free > 0))
+        List<InputFault> faults = [];
+        foreach (Stock stock in stocks)
         {
-            decimal taken = Math.Min(left, lot.Free);
-            if (taken <= 0)
-                break;
-            moves.Add(new(StockMoveKind.Reserve, lot.Id, taken, at, by, run.Id));
-            left -= taken;
+            List<StockLot> own = [.. OfSize(stock, lots)];
+            decimal left = Needed(run, stock) - own.Sum(l => l.ReservedFor(run.Id));
+            foreach (StockLot lot in own.Where(l => l.Free > 0))
+            {
+                decimal taken = Math.Min(left, lot.Free);
+                if (taken <= 0)
+                    break;
+                moves.Add(new(StockMoveKind.Reserve, lot.Id, taken, at, by, run.Id));
+                left -= taken;
+            }
+
+            if (left > 0)
+                faults.Add(Missing(run, stock, own, left));
         }
 
-        return left > 0
-            ? Reading.Refused<IReadOnlyList<StockMove>>(new InputFault("stock room", null, "quantity", Invariant($"{left} of {stock.Id} too few free for run {run.Id}"), Invariant($"{Needed(run, stock)} free")))
-            : Reading.Of<IReadOnlyList<StockMove>>(moves);
+        return faults.Count > 0 ? Reading.Refused<IReadOnlyList<StockMove>>(faults) : Reading.Of<IReadOnlyList<StockMove>>(moves);
     }
 
-    /// <summary>Moves that take what is kept back for a run and bring its usable rests in, each size a lot of its own.</summary>
+    /// <summary>
+    /// Moves that take what a run needs and bring its usable rests in, each size a lot of its own. What is not kept back for it yet is taken from what is free; what is kept back beyond its need is given free.
+    /// </summary>
     /// <param name="run">The run.</param>
-    /// <param name="stock">Its stock.</param>
+    /// <param name="stocks">Its stocks, as <see cref="StockIds"/> names them.</param>
     /// <param name="lots">The room.</param>
     /// <param name="place">Where the rests are put.</param>
     /// <param name="day">The day.</param>
     /// <param name="at">When.</param>
     /// <param name="by">Who.</param>
-    /// <returns>The moves, or why not: nothing is kept back for the run.</returns>
+    /// <returns>The moves, or what is missing of each stock.</returns>
     public static Reading<IReadOnlyList<StockMove>> Take(
-        Runs.Run run, Stock stock, IReadOnlyList<StockLot> lots, string place, DateOnly day, DateTimeOffset at, string by)
+        Runs.Run run, IReadOnlyList<Stock> stocks, IReadOnlyList<StockLot> lots, string place, DateOnly day, DateTimeOffset at, string by) =>
+        Reserve(run, stocks, lots, at, by).Then(kept => Reading.Of<IReadOnlyList<StockMove>>(
+            [.. kept, .. Taken(run, stocks, lots, kept, at, by), .. RestsIn(run, stocks, lots, place, day, at, by)]));
+
+    private static List<StockMove> Taken(
+        Runs.Run run, IReadOnlyList<Stock> stocks, IReadOnlyList<StockLot> lots, IReadOnlyList<StockMove> kept, DateTimeOffset at, string by)
     {
-        List<StockMove> moves = [.. lots.Where(l => l.ReservedFor(run.Id) > 0).OrderBy(l => l.Id, StringComparer.Ordinal)
-            .Select(l => new StockMove(StockMoveKind.Consume, l.Id, l.ReservedFor(run.Id), at, by, run.Id))];
-        if (moves.Count == 0)
-            return Reading.Refused<IReadOnlyList<StockMove>>(new InputFault("stock room", null, "runId", Invariant($"nothing kept back for run {run.Id}"), "stock reserved for the run first"));
-        int number = Last(lots);
-        foreach ((double width, double length, int count) in Rests(run, stock))
+        List<StockMove> moves = [];
+        Dictionary<string, decimal> back = lots.ToDictionary(l => l.Id, l => l.ReservedFor(run.Id) + kept.Where(m => m.LotId == l.Id).Sum(m => m.Quantity), StringComparer.Ordinal);
+        foreach (Stock stock in stocks)
         {
-            StockLot lot = new(Name(++number), BoardOf(stock), stock.Kind, width, length, place, 0, [], day, run.Id);
-            moves.Add(new(StockMoveKind.Offcut, lot.Id, count, at, by, run.Id, Lot: lot));
+            decimal left = Needed(run, stock);
+            foreach (StockLot lot in OfSize(stock, lots).Where(l => back[l.Id] > 0))
+            {
+                decimal taken = Math.Min(left, back[lot.Id]);
+                if (taken <= 0)
+                    break;
+                moves.Add(new(StockMoveKind.Consume, lot.Id, taken, at, by, run.Id));
+                back[lot.Id] -= taken;
+                left -= taken;
+            }
         }
 
-        return Reading.Of<IReadOnlyList<StockMove>>(moves);
+        moves.AddRange(back.Where(b => b.Value > 0).OrderBy(b => b.Key, StringComparer.Ordinal).Select(b => new StockMove(StockMoveKind.Release, b.Key, b.Value, at, by, run.Id)));
+        return moves;
     }
 
-    /// <summary>Boards or blanks a run takes, or metres of roll.</summary>
+    private static IEnumerable<StockMove> RestsIn(Runs.Run run, IReadOnlyList<Stock> stocks, IReadOnlyList<StockLot> lots, string place, DateOnly day, DateTimeOffset at, string by)
+    {
+        int number = Last(lots);
+        foreach (Stock stock in stocks)
+        {
+            foreach ((double width, double length, int count) in Rests(run, stock))
+            {
+                StockLot lot = new(Name(++number), BoardOf(stock), stock.Kind, width, length, place, 0, [], day, run.Id);
+                yield return new(StockMoveKind.Offcut, lot.Id, count, at, by, run.Id, Lot: lot);
+            }
+        }
+    }
+
+    private static InputFault Missing(Runs.Run run, Stock stock, List<StockLot> own, decimal left) => own.Count == 0
+        ? new("stock room", null, "quantity", Invariant($"no lot of {stock.Id} in the room for run {run.Id}"), Invariant($"{Needed(run, stock)} free: take goods in first"))
+        : new("stock room", null, "quantity", Invariant($"{left} of {stock.Id} too few free for run {run.Id}"), Invariant($"{Needed(run, stock)} free"));
+
+    /// <summary>Ids of the stocks a run is printed on, the first first.</summary>
+    public static IReadOnlyList<string> StockIds(Runs.Run run) => [run.StockId, .. run.BesideStockIds ?? []];
+
+    /// <summary>Boards or blanks a run takes of one of its stocks, or metres of roll.</summary>
     public static decimal Needed(Runs.Run run, Stock stock) => stock.Kind == StockKind.Roll
-        ? Math.Ceiling((decimal)run.Sheets.Sum(s => s.Repeats * s.Sheet.HeightMm) / 10m) / 100m
-        : run.Sheets.Sum(s => s.Repeats);
+        ? Math.Ceiling((decimal)SheetsOf(run, stock).Sum(s => s.Repeats * s.Sheet.HeightMm) / 10m) / 100m
+        : SheetsOf(run, stock).Sum(s => s.Repeats);
+
+    // Sheets of further stocks name theirs; all others are of the first.
+    private static IEnumerable<SheetLayout> SheetsOf(Runs.Run run, Stock stock)
+    {
+        IReadOnlyList<string> beside = run.BesideStockIds ?? [];
+        return beside.Contains(stock.Id, StringComparer.Ordinal)
+            ? run.Sheets.Where(s => string.Equals(s.StockId, stock.Id, StringComparison.Ordinal))
+            : run.Sheets.Where(s => s.StockId is null || !beside.Contains(s.StockId, StringComparer.Ordinal));
+    }
 
     /// <summary>Usable rests a run of boards leaves: width and length in mm as the board lies in the rack, largest first, and how many of each; none of blanks and rolls.</summary>
     public static IReadOnlyList<(double WidthMm, double LengthMm, int Count)> Rests(Runs.Run run, Stock stock) => stock.Kind != StockKind.Board ? [] :
-        [.. run.Sheets.SelectMany(s => s.Offcuts.Select(o => (Size: InRack(o.Size, s.Sheet, stock), s.Repeats)))
+        [.. SheetsOf(run, stock).SelectMany(s => s.Offcuts.Select(o => (Size: InRack(o.Size, s.Sheet, stock), s.Repeats)))
             .GroupBy(o => o.Size).OrderByDescending(g => g.Key.WidthMm * g.Key.LengthMm).ThenBy(g => g.Key.WidthMm).Select(g => (g.Key.WidthMm, g.Key.LengthMm, g.Sum(o => o.Repeats)))];
 
     // A sheet may be drawn turned, so that its grain stands upright; where there is no grain, the shorter side is the width.

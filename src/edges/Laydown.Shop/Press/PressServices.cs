@@ -32,7 +32,7 @@ public sealed record PressServices(
         MoveStock move = new(catalogue, room);
         TankLevels levels = new(book, log);
         return new(
-            new(catalogue, store, book, week, levels, log), new(catalogue, book, clock, levels), book, new(catalogue, store, room), new(catalogue, move, clock), move, new(catalogue, store, move, clock),
+            new(catalogue, store, book, week, levels, log), new(catalogue, book, clock, levels), book, new(catalogue, store, room), new(catalogue, move, clock), move, new(catalogue, store, room, move, clock),
             new(catalogue, room, papers), levels);
     }
 }

@@ -1,5 +1,6 @@
 using Laydown.Measures;
 using Laydown.Plan.StockRoom;
+using Laydown.Press.Stocks;
 using Laydown.Shop.Orders;
 using Laydown.Shop.Run;
 
@@ -8,9 +9,10 @@ namespace Laydown.Shop.Press;
 /// <summary>Keeps stock back for a run, gives it free again, or takes it and brings the run's usable rests in.</summary>
 /// <param name="catalogue">What the shop has.</param>
 /// <param name="store">Its runs.</param>
+/// <param name="room">Tells what was taken already.</param>
 /// <param name="move">Does moves.</param>
 /// <param name="clock">Tells the time.</param>
-public sealed class RunStock(Catalogue catalogue, IShopStore store, MoveStock move, TimeProvider clock)
+public sealed class RunStock(Catalogue catalogue, IShopStore store, IStockRoom room, MoveStock move, TimeProvider clock)
 {
     /// <summary>Where rests go when no place is given.</summary>
     public const string RestPlace = "offcut rack";
@@ -26,17 +28,24 @@ public sealed class RunStock(Catalogue catalogue, IShopStore store, MoveStock mo
         if (await store.RunAsync(runId, cancellation) is not { } record)
             return Reading.Refused<StockChange>(new InputFault("stock room", null, "runId", runId, "the id of a run of this shop"));
         Laydown.Plan.Runs.Run run = record.Run;
-        if (catalogue.Stocks.FirstOrDefault(s => string.Equals(s.Id, run.StockId, StringComparison.Ordinal)) is not { } stock)
-            return Reading.Refused<StockChange>(new InputFault("stock room", null, "stockId", run.StockId, "a stock the shop keeps"));
+        List<Stock> stocks = [.. StockPicks.StockIds(run).Select(id => catalogue.Stocks.FirstOrDefault(s => string.Equals(s.Id, id, StringComparison.Ordinal))).OfType<Stock>()];
+        if (StockPicks.StockIds(run).FirstOrDefault(id => stocks.All(s => s.Id != id)) is { } unknown)
+            return Reading.Refused<StockChange>(new InputFault("stock room", null, "stockId", unknown, "a stock the shop keeps"));
+        if (what != RunStockStep.Release && record.State == RunState.Aborted)
+            return Reading.Refused<StockChange>(new InputFault("stock room", null, "runId", Invariant($"{runId}, aborted"), "a run that is planned"));
+        if (what != RunStockStep.Release && await TakenAsync(runId, cancellation) is { } taken)
+            return Reading.Refused<StockChange>(new InputFault("stock room", null, "runId", Invariant($"stock of {runId} was taken {taken.At:yyyy-MM-dd} by {taken.By}"), "each run once; what a remake needs is taken from a lot"));
         DateTimeOffset now = clock.GetUtcNow();
         return await move.DoAsync(lots => what switch
         {
-            RunStockStep.Reserve when record.State == RunState.Aborted => Reading.Refused<IReadOnlyList<StockMove>>(new InputFault("stock room", null, "runId", Invariant($"{runId}, aborted"), "a run that is planned")),
-            RunStockStep.Reserve => StockPicks.Reserve(run, stock, lots, now, by),
-            RunStockStep.Take => StockPicks.Take(run, stock, lots, string.IsNullOrWhiteSpace(place) ? RestPlace : place, DateOnly.FromDateTime(clock.GetLocalNow().Date), now, by),
+            RunStockStep.Reserve => StockPicks.Reserve(run, stocks, lots, now, by),
+            RunStockStep.Take => StockPicks.Take(run, stocks, lots, string.IsNullOrWhiteSpace(place) ? RestPlace : place, DateOnly.FromDateTime(clock.GetLocalNow().Date), now, by),
             _ => Released(runId, lots, now, by),
         }, cancellation);
     }
+
+    private async Task<StockMove?> TakenAsync(string runId, CancellationToken cancellation) =>
+        (await room.MovesAsync(null, int.MaxValue, cancellation)).FirstOrDefault(m => m.Kind == StockMoveKind.Consume && string.Equals(m.RunId, runId, StringComparison.Ordinal));
 
     private static Reading<IReadOnlyList<StockMove>> Released(string runId, IReadOnlyList<StockLot> lots, DateTimeOffset now, string by) =>
         Reading.Of<IReadOnlyList<StockMove>>([.. lots.Where(l => l.ReservedFor(runId) > 0).Select(l => new StockMove(StockMoveKind.Release, l.Id, l.ReservedFor(runId), now, by, runId))]);

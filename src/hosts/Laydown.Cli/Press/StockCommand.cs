@@ -50,6 +50,9 @@ internal static class StockCommand
             [l.StockId, Invariant($"{l.OnHand:0.##} {l.Unit}"), Invariant($"{l.Reserved:0.##}"), Invariant($"{l.Free:0.##}"), Invariant($"{l.Wanted:0.##}"), Invariant($"{l.ToOrder:0.##}")]), named: true);
         answer.Table(["lot", "stock", "size, mm", "on hand", "free", "place", "since"], view.Lots.Select(l => (IReadOnlyList<string>)
             [l.Id, l.StockId, Invariant($"{l.WidthMm:0} × {l.LengthMm:0}"), Invariant($"{l.OnHand:0.##}"), Invariant($"{l.Free:0.##}"), l.Place, Invariant($"{l.Since:yyyy-MM-dd}")]), named: true);
+        if (view.Runs is { Count: > 0 } runs)
+            answer.Table(["run", "stock", "needs", "kept back", "taken"], runs.Select(r => (IReadOnlyList<string>)
+                [r.RunId, r.StockId, Invariant($"{r.Needed:0.##} {r.Unit}"), Invariant($"{r.KeptBack:0.##}"), Invariant($"{r.Taken:0.##}")]), named: true);
         return ExitCodes.Done;
     }
 

@@ -111,7 +111,7 @@ public static class CareForms
             return Results.BadRequest();
         IFormCollection form = await context.Request.ReadFormAsync(context.RequestAborted);
         return Enum.TryParse(form["step"].ToString(), ignoreCase: true, out RunStockStep step) && Enum.IsDefined(step)
-            ? Back("~/stock", (await shop.Press.RunStock.DoAsync(run, step, "operator", null, context.RequestAborted)).Faults, "runs")
+            ? Back("~/stock", (await shop.Press.RunStock.DoAsync(run, step, form["by"].ToString() is { Length: > 0 } by ? by : "operator", form["place"].ToString(), context.RequestAborted)).Faults, "runs")
             : Results.BadRequest();
     }
 
