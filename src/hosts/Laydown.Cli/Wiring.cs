@@ -5,6 +5,7 @@ using Laydown.Intake.Layers;
 using Laydown.Intake.Layout;
 using Laydown.Intake.Orders;
 using Laydown.Intake.Press;
+using Laydown.Intake.Run;
 using Laydown.Measures;
 using Laydown.Output.Charts;
 using Laydown.Output.Colour;
@@ -85,6 +86,12 @@ public static class Wiring
 
     /// <summary>Reads weeks without a shop.</summary>
     public static IWeekFiles WeekFiles() => new WeekFiles();
+
+    /// <summary>Reads quotes without a shop.</summary>
+    public static IQuoteFiles QuoteFiles() => new QuoteFiles();
+
+    /// <summary>Writes papers without a shop.</summary>
+    public static IRunDocuments Documents() => new RunDocuments();
 
     /// <summary>Reads files of colour without a shop.</summary>
     public static IColourFiles ColourFiles() => new ColourFiles();

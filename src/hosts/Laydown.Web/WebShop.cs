@@ -107,6 +107,7 @@ public static class WebShop
         ProofForms.Map(app);
         LogInterface.Map(app);
         LogForms.Map(app);
+        OverheadForms.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
     }
 

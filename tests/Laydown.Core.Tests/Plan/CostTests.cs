@@ -12,25 +12,52 @@ public sealed class CostPublishedTests
 {
     /// <summary>Overhead of 6000 over 120 direct hours [Hingst].</summary>
     [Fact]
-    public void Overhead_of_6000_over_120_hours_is_50_an_hour() => Assert.Equal(50.00m, Rates.PerHour(6000, 120));
+    public void Overhead_of_6000_over_120_hours_is_50_an_hour() =>
+        Assert.Equal(50.00m, new OverheadRate("month", OverheadBase.LabourHours, Money.FromUnits(6000m), 120).PerUnit);
 
     /// <summary>A printing company charges 180 000 of overhead on 150 000 of labour; jobs 11 and 12 [PrintingJobCase].</summary>
-    [Fact]
-    public void The_printing_jobs_cost_13_520_and_22_780()
+    [Theory]
+    [InlineData(3620, 4500, 13_520)]
+    [InlineData(6830, 7250, 22_780)]
+    public void The_printing_jobs_cost_13_520_and_22_780(int material, int labour, int printed)
     {
-        decimal onLabour = Rates.PerHour(180_000, 150_000);
-        Assert.Equal(1.20m, onLabour);
-        Assert.Equal(13_520m, 3620 + 4500 + (4500 * onLabour));
-        Assert.Equal(22_780m, 6830 + 7250 + (7250 * onLabour));
+        ShopRates rates = Works.ShopRates() with { Overheads = [new("shop", OverheadBase.Labour, Money.FromUnits(180_000m), 150_000)] };
+        OverheadLine line = Assert.Single(Overheads.On(rates, new(Money.FromUnits((decimal)(material + labour)), Money.FromUnits((decimal)labour), 0, 0)));
+        Assert.Equal(1.20m, line.PerUnit);
+        Assert.Equal(printed, material + labour + line.Amount.Units);
+    }
+
+    /// <summary>The same company: 178 500 applied, 176 000 really spent [PrintingJobCase]. Labour is what 178 500 at 120 % comes from.</summary>
+    [Fact]
+    public void The_printing_company_over_applies_2500()
+    {
+        ShopRates rates = Works.ShopRates() with { Overheads = [new("shop", OverheadBase.Labour, Money.FromUnits(180_000m), 150_000)] };
+        Money labour = Money.FromUnits(148_750m);
+        IReadOnlyList<OverheadLine> lines = Overheads.On(rates, new(labour, labour, 0, 0));
+        CostSheet work = new([], labour, lines[0].Amount, default, labour + lines[0].Amount, [], lines);
+        OverheadReview review = OverheadReviews.Of([work], [new("shop", Money.FromUnits(176_000m), "the year")], rates, new(2026, 1, 1), new(2026, 12, 31));
+        Assert.Equal((178_500m, 176_000m, 2500m), (review.Applied.Units, review.Spent.Units, review.Over.Units));
+        Assert.Equal(review.CostOfWork - review.Over, review.CostAdjusted);
+
+        // 4000 less spent than budgeted, 1250 of labour too little at 120 %.
+        Assert.Equal((4000m, -1500m), (review.Lines[0].BySpending!.Value.Units, review.Lines[0].ByVolume!.Value.Units));
     }
 
     /// <summary>Two departments, machine and labour hours [TwoRateCase].</summary>
     [Fact]
     public void The_two_rate_job_costs_7419_and_337_23_each()
     {
-        decimal machine = Rates.PerHour(218_400, 84_000, 2.80m), labour = Rates.PerHour(531_050, 55_900, 4.80m);
-        Assert.Equal((5.40m, 14.30m), (machine, labour));
-        decimal applied = (320 * machine) + (130 * labour);
+        ShopRates rates = Works.ShopRates() with
+        {
+            Overheads =
+            [
+                new("moulding", OverheadBase.PressHours, Money.FromUnits(218_400m), 84_000, Money.FromUnits(2.80m)),
+                new("painting", OverheadBase.LabourHours, Money.FromUnits(531_050m), 55_900, Money.FromUnits(4.80m)),
+            ],
+        };
+        IReadOnlyList<OverheadLine> lines = Overheads.On(rates, new(default, default, 320, 130));
+        Assert.Equal([5.40m, 14.30m], lines.Select(l => l.PerUnit));
+        decimal applied = lines.Sum(l => l.Amount.Units);
         Assert.Equal(3587m, applied);
         Assert.Equal(7419m, 942 + 1180 + 750 + 960 + applied);
         Assert.Equal(337.23m, Money.FromUnits(7419m / 22).Units);

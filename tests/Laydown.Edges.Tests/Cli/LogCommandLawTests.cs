@@ -29,6 +29,33 @@ public sealed class LogCommandLawTests
     }
 
     [Fact]
+    public async Task Overhead_that_was_spent_stands_against_what_runs_carried()
+    {
+        using CliShop shop = new();
+        string run = await PlannedAsync(shop);
+        long carried = (await shop.AskAsync("runs")).Answer.GetProperty("runs")[0].GetProperty("run").GetProperty("cost").GetProperty("overhead").GetProperty("cents").GetInt64();
+        await shop.AskAsync("log", "start", run, "--at", "2026-11-24T08:10Z");
+        await shop.AskAsync("log", "stop", run, "--good", "1", "--at", "2026-11-24T08:40Z");
+        JsonElement entry = (await shop.AskAsync("log", "overhead", "spent", "100.50", "--what", "rent", "--day", "2026-11-10")).Answer;
+        Assert.Equal(("overhead", 10_050), (entry.GetProperty("overhead").GetProperty("name").GetString(), entry.GetProperty("overhead").GetProperty("amount").GetProperty("cents").GetInt64()));
+        await shop.AskAsync("log", "overhead", "spent", "7", "--what", "twice", "--day", "2026-11-11");
+        Assert.Equal(0, (await shop.AskAsync("log", "strike", "4", "--note", "told twice")).Code);
+
+        JsonElement review = await ReviewAsync("--from", "2026-11-01", "--to", "2026-11-30");
+        Assert.Equal((1, carried, 10_050L, carried - 10_050), (review.GetProperty("runs").GetInt32(), Cents("applied"), Cents("spent"), Cents("over")));
+        Assert.Equal(0, (await ReviewAsync("--from", "2026-10-01", "--to", "2026-10-31")).GetProperty("runs").GetInt32());
+        Assert.Equal(1, (await ReviewAsync("--from", "2026-11-01", "--to", "2026-12-31", "--count", "due")).GetProperty("runs").GetInt32());
+
+        foreach (string[] words in (string[][])[["spent", "0", "--what", "x"], ["spent", "-5", "--what", "x"], ["spent", "5", "--what", " "], ["spent", "5", "--what", "x", "--kind", "gold"], ["spent", "5", "--what", "x", "--day", "2090-01-01"], ["--from", "2026-11-02", "--to", "2026-11-01"]])
+            Assert.Equal(3, (await shop.AskAsync(["log", "overhead", .. words])).Code);
+        Assert.Equal(2, (await shop.AskAsync("log", "overhead", "--from", "soon")).Code);
+        Assert.Equal(5, (await shop.AskAsync("log", "list")).Answer.GetProperty("all").GetInt32());
+
+        async Task<JsonElement> ReviewAsync(params string[] words) => (await shop.AskAsync(["log", "overhead", .. words])).Answer.GetProperty("review");
+        long Cents(string name) => review.GetProperty(name).GetProperty("cents").GetInt64();
+    }
+
+    [Fact]
     public async Task What_cannot_be_is_refused_and_leaves_nothing()
     {
         using CliShop shop = new();

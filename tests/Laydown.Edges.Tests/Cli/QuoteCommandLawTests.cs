@@ -1,4 +1,10 @@
 using System.Text.Json;
+using Laydown.Formats.Json;
+using Laydown.Measures;
+using Laydown.Plan.Costs;
+using Laydown.Plan.Orders;
+using Laydown.Shop.Orders;
+using Xunit;
 
 namespace Laydown.Edges.Tests.CommandLines;
 
@@ -34,6 +40,7 @@ public sealed class QuoteCommandLawTests
         Assert.Equal(["as planned", "by itself"], ways.Take(2).Select(w => w.GetProperty("name").GetString()));
         Assert.Equal(ways[0].GetProperty("price").GetRawText(), ways[1].GetProperty("price").GetRawText());
         Assert.All(ways, w => Assert.NotEmpty(w.GetProperty("because").GetString()!));
+        Assert.All(ways.Where(w => w.GetProperty("price").ValueKind == JsonValueKind.Object), w => Assert.Matches("^[a-z-]+ on [a-z0-9-]+, [0-9]+ sheets?", w.GetProperty("because").GetString()!));
         Assert.True(ways.Count(w => w.GetProperty("price").ValueKind == JsonValueKind.Object) >= 3);
         Assert.Contains(ways, w => w.GetProperty("name").GetString()!.Contains("mode", StringComparison.Ordinal));
     }
@@ -48,6 +55,58 @@ public sealed class QuoteCommandLawTests
         Assert.Equal(3, (await shop.AskAsync("quote", "TW-none", "--breaks", "1")).Code);
         Assert.Equal(3, (await shop.AskAsync("quote", "TW-7001", "--compare", "--stock", "gold")).Code);
     }
+
+    [Fact]
+    public async Task A_quote_is_reckoned_from_a_file_alone_and_written_as_a_paper()
+    {
+        using CliShop shop = new();
+        QuoteJob job = Job(new Laydown.Intake.Orders.CatalogueReader().Read(Path.Combine(shop.Folder, "catalogue")).Value.Rates);
+        string file = Path.Combine(shop.Folder, "job.json"), pdf = Path.Combine(shop.Folder, "job.pdf");
+        File.WriteAllBytes(file, LaydownJson.ToBytes(job));
+        (int code, JsonElement answer) = await shop.AskAsync("quote", "--file", file, "--out", pdf);
+        Assert.Equal(0, code);
+        JsonElement quote = answer.GetProperty("quote"), line = Assert.Single(quote.GetProperty("lines").EnumerateArray());
+        Assert.True(File.ReadAllBytes(pdf).AsSpan().StartsWith("%PDF"u8));
+
+        // By hand: 5 boards at 20.00, 10 ml at 96.00/l, 4 % spoilage of 100.96; 15 min at 64.00 and at 34.00; 3 + 8 × 0.4 min drilled; 12.00 + 4 × 3.00 bought.
+        long[] amounts = [.. answer.GetProperty("costs")[0].GetProperty("lines").EnumerateArray().Select(l => l.GetProperty("amount").GetProperty("cents").GetInt64())];
+        Assert.Equal([10_000L, 96, 404, 1600, 850, 391, 2400], amounts);
+        decimal cost = amounts.Sum() / 100m, overhead = Math.Round(cost * 0.22m, 2), price = Math.Round((cost + overhead) / 0.72m, 2);
+        Assert.Equal(price, line.GetProperty("price").GetProperty("cents").GetInt64() / 100m);
+        Assert.Equal(quote.GetProperty("gross").GetProperty("cents").GetInt64(), quote.GetProperty("net").GetProperty("cents").GetInt64() + quote.GetProperty("tax").GetProperty("cents").GetInt64());
+        Assert.Equal([1, 100], line.GetProperty("breaks").EnumerateArray().Select(b => b.GetProperty("pieces").GetInt32()));
+    }
+
+    [Fact]
+    public async Task A_file_that_cannot_be_quoted_is_refused_by_field_and_writes_nothing()
+    {
+        using CliShop shop = new();
+        QuoteJob job = Job(new Laydown.Intake.Orders.CatalogueReader().Read(Path.Combine(shop.Folder, "catalogue")).Value.Rates);
+        string file = Path.Combine(shop.Folder, "job.json"), pdf = Path.Combine(shop.Folder, "job.pdf");
+        QuoteJobItem item = job.Items[0];
+        foreach ((QuoteJob bad, string field) in new[]
+        {
+            (job with { Items = [item with { Materials = [item.Materials[0] with { Each = -0.1m }] }] }, "/items/0/materials/0/each"),
+            (job with { Items = [item with { Pieces = 0 }] }, "/items/0/pieces"),
+            (job with { Items = [item, item] }, "/items/1/id"),
+            (job with { Items = [item with { Inks = [item.Inks[0] with { EachMl = -1 }] }] }, "/items/0/inks/0/eachMl"),
+            (job with { Rates = job.Rates with { FinishingRates = [] } }, "/items/0/finishing/0/kind"),
+            (job with { Rates = job.Rates with { MarginPercent = 100 } }, "/rates/marginPercent"),
+        })
+        {
+            File.WriteAllBytes(file, LaydownJson.ToBytes(bad));
+            (int code, JsonElement answer) = await shop.AskAsync("quote", "--file", file, "--out", pdf);
+            Assert.Equal((3, field), (code, answer.GetProperty("faults")[0].GetProperty("field").GetString()));
+            Assert.False(File.Exists(pdf));
+        }
+
+        Assert.Equal(3, (await shop.AskAsync("quote", "--file", Path.Combine(shop.Folder, "none.json"))).Code);
+        Assert.Equal(2, (await shop.AskAsync("quote")).Code);
+    }
+
+    private static QuoteJob Job(ShopRates rates) => new("Tidewrack Signs", "Q-1", "Saltmarsh Observatory (invented)", new(2026, 11, 26), rates, Money.FromUnits(64.0),
+        [new("Q-1-1", "Trail sign, 600 × 400 mm", 4, 7, 2, [new("Board", Money.FromUnits(20.0), 1, 0.8m, Whole: true)], [new("cyan", Money.FromUnits(96.0), 2, 2)],
+            [new(FinishingKind.Drill, 2)], [new("posts", Money.FromUnits(12.0), Money.FromUnits(3.0))])], [1, 100]);
 
     private static async Task<JsonElement> PlannedAsync(CliShop shop)
     {

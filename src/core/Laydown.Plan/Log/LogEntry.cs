@@ -1,3 +1,5 @@
+using Laydown.Plan.Costs;
+
 namespace Laydown.Plan.Log;
 
 /// <summary>One entry of the log. The log only grows: what was wrong is struck by a later entry.</summary>
@@ -17,6 +19,7 @@ namespace Laydown.Plan.Log;
 /// <param name="Strikes">Number of the entry that counts no more.</param>
 /// <param name="Actual">With the stop that ends a run: what it took.</param>
 /// <param name="Struck">Whether this entry counts no more; told by the store.</param>
+/// <param name="Overhead">Overhead that was spent; belongs to no run and no press.</param>
 public sealed record LogEntry(
     long Number,
     DateTimeOffset At,
@@ -33,4 +36,5 @@ public sealed record LogEntry(
     RemakeNote? Remake = null,
     long? Strikes = null,
     RunActual? Actual = null,
-    bool Struck = false);
+    bool Struck = false,
+    OverheadSpent? Overhead = null);

@@ -9,6 +9,7 @@ public static class LogFaults
     public const int MostAheadMinutes = 5;
 
     private const int MostWords = 2000;
+    private const long MostCents = 10_000_000_000;
     private const string File = "log";
 
     /// <summary>Every fault of an entry; none where it can be taken.</summary>
@@ -20,7 +21,7 @@ public static class LogFaults
     public static IReadOnlyList<InputFault> Of(
         LogEntry entry, LoggedRun? run, IReadOnlyDictionary<string, double> tanks, LogBefore before, DateTimeOffset now)
     {
-        if (run is null && entry.Kind is not (LogKind.Ink or LogKind.Strike or LogKind.Note))
+        if (run is null && entry.Kind is not (LogKind.Ink or LogKind.Strike or LogKind.Note or LogKind.Overhead))
             return [Fault("/runId", entry.RunId is null ? "no run" : Invariant($"no run '{entry.RunId}'"), "the id of a run of this shop")];
         if (run is null && entry.RunId is not null)
             return [Fault("/runId", Invariant($"no run '{entry.RunId}'"), "the id of a run of this shop, or none")];
@@ -34,6 +35,7 @@ public static class LogFaults
             LogKind.Register => OfRegister(entry.Register),
             LogKind.Remake => OfRemake(entry.Remake),
             LogKind.Strike => OfStrike(entry, before),
+            LogKind.Overhead => OfOverhead(entry),
             _ => string.IsNullOrWhiteSpace(entry.Note) ? [Fault("/note", "no words", "what is to be noted")] : [],
         }];
     }
@@ -167,6 +169,22 @@ public static class LogFaults
             yield return Fault("/strikes", Invariant($"entry {struck.Number} is not the last start or stop of run {struck.RunId}"), "the last one first");
         if (string.IsNullOrWhiteSpace(entry.Note))
             yield return Fault("/note", "no words", "why the entry counts no more");
+    }
+
+    private static IEnumerable<InputFault> OfOverhead(LogEntry entry)
+    {
+        if (entry.RunId is not null)
+            yield return Fault("/runId", entry.RunId, "no run: overhead is the shop's");
+        if (entry.Overhead is not { } spent)
+        {
+            yield return Fault("/overhead", "nothing", "kind, amount, for what");
+            yield break;
+        }
+
+        if (spent.Amount.Cents is <= 0 or > MostCents)
+            yield return Fault("/overhead/amount", Invariant($"{spent.Amount}"), Invariant($"over 0, at most {new Money(MostCents)}; an entry that was wrong is struck"));
+        if (string.IsNullOrWhiteSpace(spent.What) || spent.What.Length > 200)
+            yield return Fault("/overhead/what", Invariant($"{spent.What?.Length ?? 0} signs"), "for what it was spent, 1 to 200 signs");
     }
 
     private static InputFault Fault(string field, string found, string wanted) => new(File, null, field, found, wanted);

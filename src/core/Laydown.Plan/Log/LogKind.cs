@@ -29,4 +29,7 @@ public enum LogKind
 
     /// <summary>An earlier entry was wrong and counts no more.</summary>
     Strike,
+
+    /// <summary>Overhead of the shop that was spent.</summary>
+    Overhead,
 }

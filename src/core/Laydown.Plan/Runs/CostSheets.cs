@@ -28,12 +28,16 @@ public static class CostSheets
         List<CostLine> finishing = [.. request.Items.SelectMany(i => Finishings(request, i))];
         List<CostLine> lines = [.. shared, .. ink, .. finishing];
 
-        var cost = Money.Sum(lines.Select(l => l.Amount));
-        var overhead = Money.FromUnits(cost.Units * (decimal)request.Rates.OverheadPercent / 100m);
-        Money price = Rates.PriceWithMargin(cost + overhead, request.Rates.MarginPercent);
-        IReadOnlyList<Money> parts = Shares.Of(price, [.. request.Items.Select(i => Weight(request, i, shared, ink, finishing))]);
-        return Reading.Of(new CostSheet(lines, cost, overhead, price - cost - overhead, price,
-            [.. request.Items.Select((i, n) => new ItemPrice(i.Item.Id, request.Pieces(i.Item.Id), parts[n]))]));
+        CostSheet sheet = MarkUps.On(lines, cost => Bases(request, time, cost), request.Rates);
+        IReadOnlyList<Money> parts = Shares.Of(sheet.Price, [.. request.Items.Select(i => Weight(request, i, shared, ink, finishing))]);
+        return Reading.Of(sheet with { ItemPrices = [.. request.Items.Select((i, n) => new ItemPrice(i.Item.Id, request.Pieces(i.Item.Id), parts[n]))] });
+    }
+
+    // One person at the press, and those who finish.
+    private static OverheadBases Bases(RunRequest request, RunTime time, Money cost)
+    {
+        decimal press = (decimal)time.TotalMinutes / 60m, people = press + ((decimal)FinishingMinutes(request) / 60m);
+        return new(cost, Money.FromUnits(request.Rates.LabourPerHour.Units * people), press, people);
     }
 
     // Of several stocks each is told with its own part.
@@ -103,7 +107,7 @@ public static class CostSheets
             decimal units = Units(planned, finishing, pieces);
             decimal minutes = (decimal)rate.MinutesFirst + ((decimal)rate.MinutesPerUnit * units);
             decimal amount = (minutes / 60m * request.Rates.LabourPerHour.Units) + (rate.MaterialPerUnit.Units * units);
-            yield return new(Invariant($"Finishing, {Words(finishing.Kind)}"), Money.FromUnits(amount),
+            yield return new(Invariant($"Finishing, {FinishingWords.Of(finishing.Kind)}"), Money.FromUnits(amount),
                 Invariant($"{minutes:0.0} min × {request.Rates.LabourPerHour}/h + {units:0.##} × {rate.MaterialPerUnit}"), planned.Item.Id);
         }
     }
@@ -141,15 +145,4 @@ public static class CostSheets
         * planned.Ink.Sum(c => c.MeanCoverage * (double)(request.InkSet.Find(c.Role)?.PricePerLitre.Units ?? 0));
 
     private static FinishingRate? RateOf(ShopRates rates, FinishingKind kind) => rates.FinishingRates.FirstOrDefault(r => r.Kind == kind);
-
-    private static string Words(FinishingKind kind) => kind switch
-    {
-        FinishingKind.CutSquare => "cut square",
-        FinishingKind.CutContour => "cut to contour",
-        FinishingKind.Drill => "drilled holes",
-        FinishingKind.Hem => "hem",
-        FinishingKind.Eyelet => "eyelets",
-        FinishingKind.Tape => "tape",
-        _ => "packing",
-    };
 }

@@ -1,6 +1,7 @@
 using Laydown.Artwork.Pages;
 using Laydown.Layout.Jobs;
 using Laydown.Plan.Calendar;
+using Laydown.Plan.Costs;
 using Laydown.Plan.Orders;
 using Laydown.Plan.StockRoom;
 using Laydown.Plan.Upkeep;
@@ -32,6 +33,7 @@ internal static class JsonKinds
         ["upkeep"] = typeof(UpkeepRequest),
         ["stock-room"] = typeof(StockRoomFile),
         ["week"] = typeof(WeekProblem),
+        ["quote-job"] = typeof(QuoteJob),
         ["named-colours"] = typeof(ColourLibrary),
         ["order"] = typeof(Order),
         ["artwork"] = typeof(ArtworkFile),

@@ -356,6 +356,33 @@ internal static class SchemaRules
         ["labourPerHour"] = Price,
         ["materialPerUnit"] = Price,
         ["quoteValidDays"] = From(1, 1000),
+        ["overheads"] = Entries(1, 20),
+        ["QuoteJob.items"] = Entries(1, 1000),
+        ["QuoteJob.quantities"] = Both(Entries(1, 100), Each(From(1, 100_000))),
+        ["QuoteJob.orderId"] = Number,
+        ["QuoteJob.day"] = Day,
+        ["QuoteJob.pressPerHour"] = Price,
+        ["QuoteJobItem.id"] = Number,
+        ["QuoteJobItem.pieces"] = From(1, 100_000),
+        ["QuoteJobItem.minutesEach"] = From(0, 10_000),
+        ["QuoteJobItem.materials"] = Entries(0, 100),
+        ["QuoteJobItem.inks"] = Entries(0, 64),
+        ["QuoteJobItem.bought"] = Entries(0, 100),
+        ["JobMaterial.price"] = Price,
+        ["JobMaterial.once"] = From(0, 1_000_000),
+        ["JobMaterial.each"] = From(0, 1_000_000),
+        ["JobFinishing.unitsEach"] = From(0, 100_000),
+        ["JobBought.once"] = Price,
+        ["JobBought.each"] = Price,
+        ["OverheadRate.name"] = Text(1, 100),
+        ["OverheadRate.perYear"] = Budget,
+        ["OverheadRate.basePerYear"] = Over(0, 1_000_000_000),
+        ["variablePerUnit"] = Price,
+        ["roundToCents"] = From(1, 100_000),
+        ["smallestNet"] = Price,
+        ["offcutCreditPercent"] = From(0, 100),
+        ["minutesFirst"] = From(0, 10_000),
+        ["minutesPerUnit"] = From(0, 10_000),
         ["page"] = From(1, 1_000_000),
         ["artworkPage"] = From(1, 100_000),
         ["maskPage"] = From(1, 100_000),
@@ -422,6 +449,8 @@ internal static class SchemaRules
     }
 
     private static void Price(JsonObject rule) => From(0, 100_000_000)(rule["properties"]!["cents"]!.AsObject());
+
+    private static void Budget(JsonObject rule) => From(0, 10_000_000_000)(rule["properties"]!["cents"]!.AsObject());
 
     private static Action<JsonObject> From(double least, double? most) => r =>
     {

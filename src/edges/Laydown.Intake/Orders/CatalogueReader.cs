@@ -1,4 +1,5 @@
 using Laydown.Formats.Json;
+using Laydown.Intake.Run;
 using Laydown.Measures;
 using Laydown.Plan.Calendar;
 using Laydown.Press.Conditions;
@@ -35,6 +36,7 @@ public sealed class CatalogueReader : ICatalogueReader
         faults.AddRange(Twice(optics, o => o.Id));
         faults.AddRange(Twice(stocks, s => s.Id));
         faults.AddRange(Twice(conditions, c => c.Id));
+        faults.AddRange(shop is null ? [] : RatesFaults.Of("shop.json", shop.Rates));
         faults.AddRange(presses.SelectMany(p => PressFaults.Of(p.File, p.Record)));
         faults.AddRange(inks.SelectMany(i => RolesTwice(i.File, i.Record)));
         faults.AddRange(optics.SelectMany(o => InkOpticsFaults.Of(o.File, o.Record)));

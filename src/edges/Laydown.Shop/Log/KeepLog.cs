@@ -1,4 +1,5 @@
 using Laydown.Measures;
+using Laydown.Plan.Costs;
 using Laydown.Plan.Log;
 using Laydown.Press.Machines;
 using Laydown.Shop.Orders;
@@ -23,8 +24,11 @@ public sealed class KeepLog(Catalogue catalogue, IShopStore store, ILogStore log
         Laydown.Plan.Runs.Run? run = entry.RunId is null ? null : (await store.RunAsync(entry.RunId, cancellation))?.Run;
         string pressId = run?.PressId ?? entry.PressId;
         PressDescription? press = catalogue.Presses.FirstOrDefault(p => string.Equals(p.Id, pressId, StringComparison.Ordinal));
-        if (press is null && entry.Kind != LogKind.Strike && (run is not null || entry.RunId is null))
+        if (press is null && entry.Kind is not (LogKind.Strike or LogKind.Overhead) && (run is not null || entry.RunId is null))
             return Reading.Refused<LogEntry>(new InputFault("log", null, "/pressId", Invariant($"'{pressId}'"), Invariant($"a press of this shop: {string.Join(", ", catalogue.Presses.Select(p => p.Id))}")));
+
+        if (entry.Overhead is { } spent && !Overheads.Names(catalogue.Rates).Contains(spent.Name, StringComparer.Ordinal))
+            return Reading.Refused<LogEntry>(new InputFault("log", null, "/overhead/name", Invariant($"'{spent.Name}'"), Invariant($"an overhead of this shop: {string.Join(", ", Overheads.Names(catalogue.Rates))}")));
 
         LoggedRun? logged = run is null ? null : LoggedRuns.Of(run, press?.MaxThicknessMm ?? 30);
         LogEntry told = entry with

@@ -9,7 +9,7 @@ public static class LogWords
     public static string Line(LogEntry entry)
     {
         ArgumentNullException.ThrowIfNull(entry);
-        return Invariant($"{entry.At:yyyy-MM-dd HH:mm}  {entry.RunId ?? entry.PressId}  {What(entry)}{(entry.Note is null || entry.Kind == LogKind.Note ? "" : Invariant($"; {entry.Note}"))}{(entry.Struck ? " (struck)" : "")}");
+        return Invariant($"{entry.At:yyyy-MM-dd HH:mm}  {entry.RunId ?? (entry.PressId.Length > 0 ? entry.PressId : "shop")}  {What(entry)}{(entry.Note is null || entry.Kind == LogKind.Note ? "" : Invariant($"; {entry.Note}"))}{(entry.Struck ? " (struck)" : "")}");
     }
 
     /// <summary>What happened, without time and run.</summary>
@@ -24,6 +24,7 @@ public static class LogWords
             { Colour: { } colour } => Invariant($"{colour.Patch}: ΔE {colour.DeltaE:0.00}"),
             { Register: { } register } => Invariant($"register {register.AcrossMm:0.00} mm across, {register.AlongMm:0.00} mm along"),
             { Remake: { } remake } => Invariant($"remake of {remake.Pieces}, {Of(remake.Cause)}, found {Of(remake.Found)}, cost {remake.Cost}"),
+            { Overhead: { } spent } => Invariant($"{spent.Name}: {spent.Amount} spent, {spent.What}"),
             { Strikes: { } number } => Invariant($"entry {number} counts no more"),
             { Kind: LogKind.Start } => "started",
             _ => entry.Note ?? "",

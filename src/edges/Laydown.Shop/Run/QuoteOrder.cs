@@ -80,7 +80,7 @@ public sealed class QuoteOrder(ShopFolder folder, Catalogue catalogue, IShopStor
         Money price = (catalogue.Rates.Policy ?? new()).Rounded(exact);
         Plan.Runs.Run run = runs.First(r => string.Equals(r.Run.Id, record.RunId, StringComparison.Ordinal)).Run;
         return new(item.Id, text, item.Quantity, price, null,
-            Invariant($"{exact} of {run.Cost.Price} of run {run.Id} (cost {run.Cost.Cost}, overhead {run.Cost.Overhead}, margin {run.Cost.Margin}), shared by printed area, ink and finishing; rounded {price - exact}"))
+            Invariant($"{exact} of {run.Cost.Price} of run {run.Id} ({run.Cost.MarkUpWords}), shared by printed area, ink and finishing; rounded {price - exact}"))
         {
             Made = run.Items.FirstOrDefault(i => string.Equals(i.ItemId, item.Id, StringComparison.Ordinal))?.Pieces is { } made && made > item.Quantity ? made : null,
         };

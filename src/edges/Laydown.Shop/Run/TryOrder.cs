@@ -85,7 +85,7 @@ public sealed class TryOrder(Catalogue catalogue, IShopStore store, IInkMeasure 
         var exact = Money.Sum(costs.Select(c => c.Price));
         Money price = (catalogue.Rates.Policy ?? new()).Rounded(exact);
         return new(quantity, price, Money.FromUnits(price.Units / quantity), tried.Runs.Sum(r => r.Run.Time.TotalMinutes),
-            Invariant($"cost {Money.Sum(costs.Select(c => c.Cost))} + overhead {Money.Sum(costs.Select(c => c.Overhead))} + margin {Money.Sum(costs.Select(c => c.Margin))} = {exact}, rounded {price - exact}; {tried.Runs.Sum(r => r.Run.SheetCount)} sheets{Learnt(tried.Runs.Select(r => r.Run))}"));
+            Invariant($"{(costs is [var one] ? one.MarkUpWords : Invariant($"cost {Money.Sum(costs.Select(c => c.Cost))} + overhead {Money.Sum(costs.Select(c => c.Overhead))} + margin {Money.Sum(costs.Select(c => c.Margin))}"))} = {exact}, rounded {price - exact}; {tried.Runs.Sum(r => r.Run.SheetCount)} sheets{Learnt(tried.Runs.Select(r => r.Run))}"));
     }
 
     private async Task<QuoteScenario> ScenarioAsync(string name, Catalogue shop, RememberedInk ink, IReadOnlyList<ItemRecord> items, CancellationToken cancellation)
@@ -113,7 +113,7 @@ public sealed class TryOrder(Catalogue catalogue, IShopStore store, IInkMeasure 
         return new(
             name, Money.FromUnits(runs.Sum(r => r.Cost.Cost.Units * Share(r))), net, runs.Sum(r => r.Time.TotalMinutes * (double)Share(r)),
             runs.Sum(r => r.Inks.Sum(i => i.PrintedMl + i.SetUpMl) * (double)Share(r)), runs.Sum(r => r.SheetCount), string.Join("; ", runs.Select(r =>
-                Invariant($"{r.Mode.ModeId} on {r.StockId}, {r.SheetCount} sheets{(Share(r) < 1 ? Invariant($", {100 * Share(r):0} % of run {r.Id}") : "")}")) + Learnt(runs)));
+                Invariant($"{r.Mode.ModeId} on {r.StockId}, {r.SheetCount} sheet{(r.SheetCount == 1 ? "" : "s")}{(Share(r) < 1 ? Invariant($", {100 * Share(r):0} % of run {r.Id}") : "")}"))) + Learnt(runs));
     }
 
     // How the log corrected the times that are priced here.

@@ -14,7 +14,7 @@ internal static class LogCommand
             options.Command("start", "A run is started, or goes on.", LogKind.Start, (_, entry) => entry),
             Stop(options), Ink(options), Thickness(options), Colour(options), Register(options), LogRemakeCommand.Make(options),
             options.Command("note", "Words about a run; --note tells them.", LogKind.Note, (_, entry) => entry),
-            Strike(options), LogReadCommands.List(shared), LogReadCommands.Learn(shared), LogReadCommands.Charts(shared), LogReadCommands.Review(shared),
+            Strike(options), LogReadCommands.List(shared), LogReadCommands.Learn(shared), LogReadCommands.Charts(shared), LogReadCommands.Review(shared), OverheadCommand.Make(shared),
         };
     }
 

@@ -55,7 +55,8 @@ internal sealed class LogOptions(Shared shared)
         return command;
     }
 
-    private static async Task<int> KeepAsync(ShopServices shop, Answer answer, LogEntry entry, CancellationToken cancellation)
+    /// <summary>Keeps an entry and tells it.</summary>
+    public static async Task<int> KeepAsync(ShopServices shop, Answer answer, LogEntry entry, CancellationToken cancellation)
     {
         Reading<LogEntry> kept = await shop.Log!.Keep.KeepAsync(entry, cancellation);
         if (!kept.IsTaken)

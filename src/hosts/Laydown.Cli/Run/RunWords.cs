@@ -1,6 +1,5 @@
 using Laydown.Cli.Words;
 using Laydown.Layout.Sheets;
-using Laydown.Measures;
 using Laydown.Plan.Costs;
 using Laydown.Shop.Layout;
 using Laydown.Shop.Run;
@@ -54,8 +53,10 @@ internal static class RunWords
     private static void Costs(Answer answer, CostSheet cost)
     {
         List<IReadOnlyList<string>> rows = [.. cost.Lines.Select(l => (IReadOnlyList<string>)[l.Name, l.Amount.ToString(), l.Because])];
-        (string Name, Money Amount)[] totals = [("cost", cost.Cost), ("overhead", cost.Overhead), ("margin", cost.Margin), ("price", cost.Price)];
-        rows.AddRange(totals.Select(t => (IReadOnlyList<string>)[t.Name, t.Amount.ToString(), ""]));
+        rows.Add(["cost", cost.Cost.ToString(), ""]);
+        rows.AddRange((cost.OverheadLines ?? [new(Overheads.Whole, OverheadBase.Cost, 0, 0, cost.Overhead, "")]).Select(o => (IReadOnlyList<string>)[o.Name == Overheads.Whole ? o.Name : Invariant($"overhead, {o.Name}"), o.Amount.ToString(), o.Because]));
+        rows.Add(["margin", cost.Margin.ToString(), cost.MarginPercent is { } percent ? Invariant($"{percent:0.##} % of the price") : ""]);
+        rows.Add(["price", cost.Price.ToString(), ""]);
         answer.Table(["cost", "amount", "because"], rows);
     }
 }

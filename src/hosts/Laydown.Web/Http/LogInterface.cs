@@ -1,4 +1,5 @@
 using Laydown.Measures;
+using Laydown.Plan.Costs;
 using Laydown.Plan.Log;
 using Laydown.Shop;
 using Laydown.Shop.Log;
@@ -15,6 +16,7 @@ public static class LogInterface
         api.MapGet("", ListAsync);
         api.MapPost("", KeepAsync);
         api.MapGet("/estimates", EstimatesAsync);
+        api.MapGet("/overhead", OverheadAsync);
         api.MapGet("/charts/{of}", async (ChartedFigure of, string? press, DateTimeOffset? from, DateTimeOffset? to, ShopServices shop, CancellationToken cancellation) =>
             shop.Log is { } log ? ShopInterface.Answer("log-charts", await log.Charts.ShowAsync(of, new(press, from, to), cancellation)) : Results.NotFound());
         api.MapGet("/review", async (string? press, DateTimeOffset? from, DateTimeOffset? to, ShopServices shop, CancellationToken cancellation) =>
@@ -40,6 +42,14 @@ public static class LogInterface
             return Results.NotFound();
         Reading<LogEntry> kept = await log.Keep.KeepAsync(entry, cancellation);
         return kept.Match(e => ShopInterface.Answer("log-entry", e, StatusCodes.Status201Created), Refused);
+    }
+
+    private static async Task<IResult> OverheadAsync(DateOnly? from, DateOnly? to, CountedRuns? count, ShopServices shop, CancellationToken cancellation)
+    {
+        if (shop.Log is not { } log)
+            return Results.NotFound();
+        Reading<OverheadReview> review = await log.Overhead.ReviewAsync(from, to, count ?? CountedRuns.Done, cancellation);
+        return review.Match(r => ShopInterface.Answer("overhead-review", new { shop.Catalogue.Rates.Currency, Review = r, r.Left }), Refused);
     }
 
     private static async Task<IResult> EstimatesAsync(bool? ink, ShopServices shop, CancellationToken cancellation)
