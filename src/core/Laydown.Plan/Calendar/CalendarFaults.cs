@@ -28,6 +28,7 @@ public static class CalendarFaults
             .Select(s => new InputFault(file, null, Invariant($"/shifts/{s.Index}/days"), string.Join(", ", s.Item.Days), "days of the week, at least one, each once")));
         faults.AddRange(HolidayFaults(calendar.Holidays, file));
         faults.AddRange(MaintenanceFaults.Of(calendar.Maintenance ?? [], file, pressIds));
+        faults.AddRange(BenchFaults.Of(calendar, file));
 
         // Whether hours overlap is asked only once each of them is sound by itself.
         return faults.Count > 0 ? faults : [.. WeekOverlaps(calendar, shifts, file), .. ExtraOverlaps(calendar, shifts, extra, file)];

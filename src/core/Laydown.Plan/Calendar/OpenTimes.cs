@@ -49,6 +49,17 @@ public sealed class OpenTimes
         return [.. Cut(worked, closed).Select(s => new OpenSpan(Local(s.Start), Local(s.End), s.Crew))];
     }
 
+    /// <summary>For each place of a bench the spans in which it is worked: the first is worked whenever anybody is there, the second when two are, and so on.</summary>
+    /// <param name="from">Start of the time looked at.</param>
+    /// <param name="to">Its end; none where it is not after the start.</param>
+    /// <param name="bench">A bench of the calendar.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The time looked at is longer than <see cref="MostDays"/>.</exception>
+    public IReadOnlyList<IReadOnlyList<OpenSpan>> PlacesBetween(DateTimeOffset from, DateTimeOffset to, WorkBench bench)
+    {
+        IReadOnlyList<OpenSpan> spans = new OpenTimes(bench.HoursIn(calendar)).Between(from, to, null);
+        return [.. Enumerable.Range(1, bench.Places).Select(people => (IReadOnlyList<OpenSpan>)[.. spans.Where(s => bench.Shifts is null || s.Crew >= people)])];
+    }
+
     /// <summary>Every maintenance window of a press that lies between two instants, wholly or in part, earliest first.</summary>
     /// <param name="from">Start of the time looked at.</param>
     /// <param name="to">Its end; none where it is not after the start.</param>

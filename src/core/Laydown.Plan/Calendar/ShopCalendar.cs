@@ -11,10 +11,12 @@ namespace Laydown.Plan.Calendar;
 /// <param name="Extra">Extra shifts, none within another shift of the same press.</param>
 /// <param name="Closed">Hours in which presses are not worked though a shift is on, such as service; null for none.</param>
 /// <param name="Maintenance">Windows in which a press is looked after, none overlapping another of its press; null for none.</param>
+/// <param name="Benches">Benches of the work after the press; null where there is always room for it.</param>
 public sealed record ShopCalendar(
     string TimeZone,
     IReadOnlyList<WeekShift> Shifts,
     IReadOnlyList<ShopHoliday> Holidays,
     IReadOnlyList<DayTime> Extra,
     IReadOnlyList<DayTime>? Closed = null,
-    IReadOnlyList<PressMaintenance>? Maintenance = null);
+    IReadOnlyList<PressMaintenance>? Maintenance = null,
+    IReadOnlyList<WorkBench>? Benches = null);

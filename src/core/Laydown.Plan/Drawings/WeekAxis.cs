@@ -15,15 +15,16 @@ public sealed record WeekAxis(IReadOnlyList<WeekSpan> Open, double PxPerMinute)
     /// <summary>Where a minute lies, px from the start of the axis; a minute between two spans lies where they meet.</summary>
     public double X(int minute) => Open.Sum(s => Math.Clamp(minute - s.Start, 0, s.End - s.Start)) * PxPerMinute;
 
-    /// <summary>The axis of a plan: to the end of its last run, and one span more so that runs can be put later; half of the bars are wide enough for their names where that needs no wall of paper.</summary>
+    /// <summary>The axis of a plan: to the end of its last run or step at a bench, and one span more so that runs can be put later; half of the bars are wide enough for their names where that needs no wall of paper.</summary>
     /// <param name="presses">The presses with their open spans.</param>
     /// <param name="plan">What is on them.</param>
     /// <param name="scale">How many times the usual width a minute gets; over 0.</param>
     public static WeekAxis Of(IReadOnlyList<WeekPress> presses, WeekPlan plan, double scale = 1)
     {
-        int last = plan.Places.Select(p => p.End).DefaultIfEmpty(60).Max();
+        int last = plan.Places.Select(p => p.End).Concat(plan.Visits.Select(v => v.End)).DefaultIfEmpty(60).Max();
+        IEnumerable<WeekSpan> atBenches = plan.Visits.SelectMany(v => v.Parts).Where(s => s.End > 0).Select(s => s with { Start = Math.Max(0, s.Start) });
         List<WeekSpan> open = [];
-        foreach (WeekSpan span in presses.SelectMany(p => p.Open.Concat((p.Windows ?? []).Select(w => new WeekSpan(w.Start, w.End)))).Concat(plan.Places.SelectMany(p => p.Parts)).OrderBy(s => s.Start))
+        foreach (WeekSpan span in presses.SelectMany(p => p.Open.Concat((p.Windows ?? []).Select(w => new WeekSpan(w.Start, w.End)))).Concat(plan.Places.SelectMany(p => p.Parts)).Concat(atBenches).OrderBy(s => s.Start))
         {
             if (open.Count > 0 && span.Start <= open[^1].End)
                 open[^1] = open[^1] with { End = Math.Max(open[^1].End, span.End) };

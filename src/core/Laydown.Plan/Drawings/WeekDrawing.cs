@@ -3,7 +3,7 @@ using Laydown.Plan.Week;
 
 namespace Laydown.Plan.Drawings;
 
-/// <summary>Draws a week: a row for each press, time from left to right with shut hours left out, set-up hatched, late runs marked.</summary>
+/// <summary>Draws a week: a row for each press and, under them, for each place of a bench, time from left to right with shut hours left out, set-up hatched, late runs marked.</summary>
 public static class WeekDrawing
 {
     private const double Left = 12, Top = 52, RowHigh = 84, Bar = 40, BarTop = 14;
@@ -15,14 +15,18 @@ public static class WeekDrawing
     /// <param name="days">Minutes at which a day begins, with its name.</param>
     /// <param name="held">Runs put by hand.</param>
     /// <param name="scale">How many times the usual width a minute gets; over 0.</param>
+    /// <param name="benches">Benches of the work after the press; null for none.</param>
     /// <exception cref="ArgumentException">No press.</exception>
     public static WeekDrawn Draw(
-        IReadOnlyList<WeekPress> presses, IReadOnlyDictionary<string, string> names, WeekPlan plan, IReadOnlyList<(int Minute, string Name)> days, IReadOnlySet<string> held, double scale = 1)
+        IReadOnlyList<WeekPress> presses, IReadOnlyDictionary<string, string> names, WeekPlan plan, IReadOnlyList<(int Minute, string Name)> days, IReadOnlySet<string> held, double scale = 1,
+        IReadOnlyList<WeekBench>? benches = null)
     {
         Bounds.NotEmpty(presses);
         WeekAxis axis = WeekAxis.Of(presses, plan, scale);
-        SvgPaper paper = new(Left + axis.Width + 20, Top + (RowHigh * presses.Count) + 34, "Runs on presses", Describe(plan, names));
-        Days(paper, axis, days, presses.Count);
+        double bottom = Top + (RowHigh * presses.Count), high = WeekBenchRows.High(benches ?? []);
+        SvgPaper paper = new(
+            Left + axis.Width + 20, bottom + high + 34, benches is { Count: > 0 } ? "Runs on presses and at benches" : "Runs on presses", Describe(plan, names) + WeekBenchRows.Describe(benches ?? [], plan));
+        Days(paper, axis, days, bottom + high);
         for (int row = 0; row < presses.Count; row++)
         {
             double y = Top + (RowHigh * row);
@@ -35,7 +39,8 @@ public static class WeekDrawing
                 Run(paper, axis, place, y + BarTop, held.Contains(place.RunId));
         }
 
-        Key(paper, Top + (RowHigh * presses.Count) + 14);
+        WeekBenchRows.Draw(paper, axis, Left, bottom, benches ?? [], plan);
+        Key(paper, bottom + high + 14);
         return new(paper.Done(), axis, Left, Top + BarTop, RowHigh, Bar);
     }
 
@@ -52,7 +57,7 @@ public static class WeekDrawing
         paper.Text(Left + 296, key, "maintenance", Lettering.Figure, 11);
     }
 
-    private static void Days(SvgPaper paper, WeekAxis axis, IReadOnlyList<(int Minute, string Name)> days, int rows)
+    private static void Days(SvgPaper paper, WeekAxis axis, IReadOnlyList<(int Minute, string Name)> days, double bottom)
     {
         double last = double.MinValue;
         foreach ((int minute, string name) in days)
@@ -60,7 +65,7 @@ public static class WeekDrawing
             double x = Left + axis.X(minute);
             if (x - last < 1 || x > Left + axis.Width - 1)
                 continue;
-            paper.Line(x, Top - 18, x, Top + (RowHigh * rows), Pen.Hair);
+            paper.Line(x, Top - 18, x, bottom, Pen.Hair);
             if (x - last > 74)
                 paper.Text(x + 4, Top - 24, name, Lettering.Figure, 11);
             last = x;
@@ -117,13 +122,13 @@ public static class WeekDrawing
         }
     }
 
-    private static string Mark(double x, double y) => Invariant($"M{x:0.##} {y:0.##}h10l-5 8z");
+    internal static string Mark(double x, double y) => Invariant($"M{x:0.##} {y:0.##}h10l-5 8z");
 
     private static string Held(double x, double y) => Invariant($"M{x:0.##} {y - 2:0.##}h16v4h-16z");
 
-    private static string Short(string runId) => runId.Length > 11 ? runId[^11..] : runId;
+    internal static string Short(string runId) => runId.Length > 11 ? runId[^11..] : runId;
 
-    private static string Tail(string runId) => runId.Contains('-', StringComparison.Ordinal) ? runId[(runId.LastIndexOf('-') + 1)..] : runId;
+    internal static string Tail(string runId) => runId.Contains('-', StringComparison.Ordinal) ? runId[(runId.LastIndexOf('-') + 1)..] : runId;
 
     private static string Describe(WeekPlan plan, IReadOnlyDictionary<string, string> names) => string.Join(" ", plan.Places.GroupBy(p => p.PressId).Select(g =>
         Invariant($"On {names.GetValueOrDefault(g.Key, g.Key)}: {string.Join(", ", g.Select(p => p.RunId + (p.Late > 0 ? " (late)" : "")))}.")));

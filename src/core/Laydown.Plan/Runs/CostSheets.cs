@@ -12,6 +12,11 @@ namespace Laydown.Plan.Runs;
 /// </remarks>
 public static class CostSheets
 {
+    private static readonly FinishingKind[] OrderOfWork =
+    [
+        FinishingKind.CutContour, FinishingKind.CutSquare, FinishingKind.Drill, FinishingKind.Tape, FinishingKind.Hem, FinishingKind.PolePocket, FinishingKind.Eyelet, FinishingKind.Pack,
+    ];
+
     /// <summary>Reckons the cost sheet.</summary>
     /// <returns>The sheet, or a fault for each kind of finishing that the shop has no rate for.</returns>
     public static Reading<CostSheet> Of(RunRequest request, RunTime time, IReadOnlyList<InkUse> inks)
@@ -113,9 +118,16 @@ public static class CostSheets
     }
 
     /// <summary>Minutes of work after the press, all items and kinds; kinds without a rate count nothing.</summary>
-    internal static double FinishingMinutes(RunRequest request) => request.Items.Sum(i => i.Item.Finishing.Sum(f => RateOf(request.Rates, f.Kind) is { } rate
-        ? rate.MinutesFirst + (rate.MinutesPerUnit * (double)Units(i, f, request.Pieces(i.Item.Id)))
-        : 0));
+    internal static double FinishingMinutes(RunRequest request) => request.Items.Sum(i => i.Item.Finishing.Sum(f => FinishingMinutes(request, i, f)));
+
+    /// <summary>The same by kind, in the order of work: cut before drilled, taped or sewn, eyelets after hems, packed last (common practice, no source).</summary>
+    internal static IReadOnlyList<FinishingStep> FinishingSteps(RunRequest request) =>
+        [.. request.Items.SelectMany(i => i.Item.Finishing.Select(f => (f.Kind, Minutes: FinishingMinutes(request, i, f)))).GroupBy(f => f.Kind)
+            .OrderBy(g => Array.IndexOf(OrderOfWork, g.Key)).Select(g => new FinishingStep(g.Key, g.Sum(f => f.Minutes))).Where(s => s.Minutes > 0)];
+
+    private static double FinishingMinutes(RunRequest request, PlannedItem planned, Finishing finishing) => RateOf(request.Rates, finishing.Kind) is { } rate
+        ? rate.MinutesFirst + (rate.MinutesPerUnit * (double)Units(planned, finishing, request.Pieces(planned.Item.Id)))
+        : 0;
 
     private static decimal Units(PlannedItem planned, Finishing finishing, int pieces)
     {

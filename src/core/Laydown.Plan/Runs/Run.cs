@@ -43,6 +43,9 @@ public sealed record Run(
     /// <summary>Work after the press, all items, min; 0 in runs planned before it was kept.</summary>
     public double FinishingMinutes { get; init; }
 
+    /// <summary>The same by kind, in the order in which it is done; empty in runs planned before it was kept.</summary>
+    public IReadOnlyList<FinishingStep> FinishingSteps { get; init; } = [];
+
     /// <summary>Who took this press for it in place of another, and why; null where it stands on the press it was planned for.</summary>
     [System.Text.Json.Serialization.JsonIgnore(Condition = System.Text.Json.Serialization.JsonIgnoreCondition.WhenWritingNull)]
     public PressTaken? OnPress { get; init; }

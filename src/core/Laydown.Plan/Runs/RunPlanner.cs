@@ -26,7 +26,7 @@ public static class RunPlanner
                 [.. request.Items.Select(i => new RunItem(i.Item.Id, i.OrderId, i.Item.Title, request.Pieces(i.Item.Id), i.Item.Due) { Asked = i.Item.Quantity })],
                 request.Sheets, request.Belt, time, inks, SetUps.Of(request, mode, inks), cost, request.Items.Min(i => i.Item.Due),
                 request.Beside.Count == 0 ? null : [.. request.Beside.Select(s => s.Id)])
-            { LayoutNotes = LayoutNotes.Of(request), FinishingMinutes = CostSheets.FinishingMinutes(request) })));
+            { LayoutNotes = LayoutNotes.Of(request), FinishingMinutes = CostSheets.FinishingMinutes(request), FinishingSteps = CostSheets.FinishingSteps(request) })));
         });
     }
 

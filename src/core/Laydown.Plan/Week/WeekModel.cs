@@ -11,7 +11,9 @@ internal sealed class WeekModel
     private readonly int[] releases;
     private readonly int[] holdStart;
     private readonly int[] frozenStart;
-    private readonly WeekTimes finishing;
+    private readonly WeekQueue queue;
+    private readonly int[] ends;
+    private readonly int[] atBest;
     private readonly int[][] chainBefore;
     private readonly WeekStops[] stops;
 
@@ -22,7 +24,8 @@ internal sealed class WeekModel
         Presses = problem.Presses.Count;
         Times = [.. problem.Presses.Select(p => new WeekTimes(p.Open))];
         stops = [.. problem.Presses.Select(p => new WeekStops(p))];
-        finishing = new(problem.FinishingOpen);
+        queue = new(problem);
+        (ends, atBest) = (new int[Runs.Length], new int[Runs.Length]);
         Dictionary<string, int> places = Runs.Select((r, i) => (r.Id, i)).ToDictionary(x => x.Id, x => x.i, StringComparer.Ordinal);
         Dictionary<string, int> presses = problem.Presses.Select((p, i) => (p.Id, i)).ToDictionary(x => x.Id, x => x.i, StringComparer.Ordinal);
 
@@ -69,6 +72,9 @@ internal sealed class WeekModel
 
     internal bool HasChains { get; }
 
+    /// <summary>Whether runs wait for each other at benches: what an order costs is then known of all presses together only.</summary>
+    internal bool HasQueue => queue.HasBenches;
+
     /// <summary>Whether a run may be on a press.</summary>
     internal bool MayBeOn(int run, int press) => Minutes[press][run] >= 0 && (OnlyPress[run] < 0 || OnlyPress[run] == press);
 
@@ -93,7 +99,18 @@ internal sealed class WeekModel
         return true;
     }
 
-    /// <summary>Cost of an order on a press; stops adding where it is over <paramref name="most"/>.</summary>
+    /// <summary>What waiting at benches adds to the cost of orders; stops adding where it is over <paramref name="most"/>.</summary>
+    internal long Waiting(IReadOnlyList<IReadOnlyList<int>> orders, long most = long.MaxValue)
+    {
+        if (!HasQueue)
+            return 0;
+        Array.Fill(ends, WeekQueue.Absent);
+        for (int press = 0; press < orders.Count; press++)
+            Ends(press, orders[press]);
+        return queue.Walk(ends, atBest, most);
+    }
+
+    /// <summary>Cost of an order on a press as if nobody waited at benches; stops adding where it is over <paramref name="most"/>.</summary>
     internal long Cost(int press, IReadOnlyList<int> order, long most = long.MaxValue)
     {
         long cost = 0;
@@ -109,29 +126,68 @@ internal sealed class WeekModel
         return cost;
     }
 
-    /// <summary>Minutes that a run is late in an order, and all others of it together.</summary>
+    /// <summary>Minutes that a run is late in orders of all presses that go over benches, and all others together, printed ones contained.</summary>
+    internal (int OfRun, int Others) Late(IReadOnlyList<IReadOnlyList<int>> orders, int run)
+    {
+        Waiting(orders);
+        int LateOf(int r) => Math.Max(0, queue.Ready[r] - Runs[r].Due);
+        return (LateOf(run), orders.Sum(o => o.Where(r => r != run).Sum(LateOf)) + PrintedReady().Sum(p => p.Late));
+    }
+
+    /// <summary>Printed runs as the last walk over the benches found them.</summary>
+    internal IEnumerable<WeekReady> PrintedReady() =>
+        queue.Printed.Select((p, i) => new WeekReady(p.RunId, queue.Ready[Runs.Length + i], Math.Max(0, queue.Ready[Runs.Length + i] - p.Due)));
+
+    /// <summary>Minutes that a run is late in an order, and all others of it together, as if nobody waited at benches.</summary>
     internal (int OfRun, int Others) Late(int press, IReadOnlyList<int> order, int run)
     {
         (int ofRun, int others, int free, int before) = (0, 0, 0, Runs.Length + press);
         foreach (int next in order)
         {
             (_, _, int end) = Fit(press, next, free, setUps[before][next]);
-            int late = Math.Max(0, Ready(next, end) - Runs[next].Due);
+            int late = Math.Max(0, queue.AtBest(next, end) - Runs[next].Due);
             (ofRun, others, free, before) = next == run ? (late, others, end, next) : (ofRun, others + late, end, next);
         }
 
         return (ofRun, others);
     }
 
-    /// <summary>Places of an order on a press.</summary>
-    internal IEnumerable<(WeekPlace Place, int Cents)> Places(int press, IReadOnlyList<int> order)
+    /// <summary>Places of orders on all presses, with what happens at benches.</summary>
+    internal (IReadOnlyList<(WeekPlace Place, int Cents)> Places, IReadOnlyList<WeekVisit> Visits, IReadOnlyList<WeekReady> Printed) Laid(IReadOnlyList<IReadOnlyList<int>> orders)
+    {
+        List<WeekVisit> visits = [];
+        queue.Told = (job, bench, place, step, start, end) => visits.Add(Visit(job, bench, place, step, start, end));
+        Waiting(orders);
+        queue.Told = null;
+        return ([.. orders.SelectMany((o, p) => Places(p, o))],
+            [.. visits.OrderBy(v => v.BenchId, StringComparer.Ordinal).ThenBy(v => v.Start).ThenBy(v => v.Place)], HasQueue ? [.. PrintedReady()] : []);
+    }
+
+    private WeekVisit Visit(int job, int bench, int place, int step, int start, int end)
+    {
+        (string id, IReadOnlyList<WeekStep> steps) = job < Runs.Length ? (Runs[job].Id, Runs[job].Steps) : (queue.Printed[job - Runs.Length].RunId, queue.Printed[job - Runs.Length].Steps);
+        IReadOnlyList<WeekSpan> parts = steps[step].Unattended ? [new(start, end)] : queue.PlaceOf(bench, place).Within(start, end);
+        return new(id, Problem.Benches![bench].Id, place, steps[step].Name, queue.CameAt(job), start, end, parts);
+    }
+
+    private void Ends(int press, IReadOnlyList<int> order)
+    {
+        int free = 0, before = Runs.Length + press;
+        foreach (int run in order)
+        {
+            (_, _, free) = Fit(press, run, free, setUps[before][run]);
+            (ends[run], atBest[run], before) = (free, queue.AtBest(run, free), run);
+        }
+    }
+
+    private IEnumerable<(WeekPlace Place, int Cents)> Places(int press, IReadOnlyList<int> order)
     {
         int free = 0, before = Runs.Length + press;
         foreach (int run in order)
         {
             int setUp = setUps[before][run];
             (int setUpStart, int start, int end) = Fit(press, run, free, setUp);
-            int ready = Ready(run, end);
+            int ready = HasQueue ? queue.Ready[run] : queue.AtBest(run, end);
             yield return (new(
                 Runs[run].Id, Problem.Presses[press].Id, setUpStart, setUp, start, end, ready, Math.Max(0, ready - Runs[run].Due),
                 Parts(press, setUpStart, setUp, start, end), end > Times[press].Horizon,
@@ -171,14 +227,7 @@ internal sealed class WeekModel
 
     private long Cost(int run, int setUp, int lost, int start, int end)
     {
-        long late = Math.Max(0, Ready(run, end) - Runs[run].Due), wait = holdStart[run] < 0 ? 0 : Math.Max(0, start - Math.Max(holdStart[run], releases[run]));
+        long late = Math.Max(0, queue.AtBest(run, end) - Runs[run].Due), wait = holdStart[run] < 0 ? 0 : Math.Max(0, start - Math.Max(holdStart[run], releases[run]));
         return (late * Runs[run].Weight) + (wait * HoldWeight) + ((long)setUp * Problem.SetUpWeight) + (lost / 100);
-    }
-
-    private int Ready(int run, int end)
-    {
-        foreach (WeekStep step in Runs[run].Steps)
-            end = step.Unattended || Problem.FinishingOpen.Count == 0 ? end + step.Minutes : finishing.After(end, step.Minutes);
-        return end;
     }
 }

@@ -7,6 +7,12 @@ namespace Laydown.Plan.Week;
 /// <param name="SetUpCents">Money lost to set-ups, cents.</param>
 public sealed record WeekPlan(IReadOnlyList<WeekPlace> Places, long Cost, int SetUpMinutes, int SetUpCents)
 {
+    /// <summary>Steps at benches, by bench and start; none where no step has a bench.</summary>
+    public IReadOnlyList<WeekVisit> Visits { get; init; } = [];
+
+    /// <summary>Runs printed already, as they leave their benches.</summary>
+    public IReadOnlyList<WeekReady> Printed { get; init; } = [];
+
     /// <summary>How many runs are late.</summary>
     public int LateRuns => Places.Count(p => p.Late > 0);
 

@@ -5,7 +5,7 @@ namespace Laydown.Plan.Week;
 /// <summary>Plans the runs of a week over presses and shifts; any-time.</summary>
 /// <remarks>
 /// The first answer puts runs by due time where each costs least; then moves by chance within and between presses are taken while patience lasts (a walk from warm to cold
-/// [Kirkpatrick1983]). Frozen runs, holds and locked orders are kept at every step. The same seed and iterations give the same plan on every machine.
+/// [Kirkpatrick1983]). Where benches have few places, what waiting there costs is weighed with all presses together. Frozen runs, holds and locked orders are kept at every step. The same seed and iterations give the same plan on every machine.
 /// </remarks>
 public static class WeekPlanner
 {
@@ -49,8 +49,9 @@ public static class WeekPlanner
 
     private static WeekPlan PlanOf(WeekModel model, IReadOnlyList<IReadOnlyList<int>> orders)
     {
-        List<(WeekPlace Place, int Cents)> places = [.. orders.SelectMany((o, p) => model.Places(p, o))];
-        return new([.. places.Select(p => p.Place)], orders.Select((o, p) => model.Cost(p, o)).Sum(), places.Sum(p => p.Place.SetUpMinutes), places.Sum(p => p.Cents));
+        long cost = orders.Select((o, p) => model.Cost(p, o)).Sum() + model.Waiting(orders);
+        (IReadOnlyList<(WeekPlace Place, int Cents)> places, IReadOnlyList<WeekVisit> visits, IReadOnlyList<WeekReady> printed) = model.Laid(orders);
+        return new([.. places.Select(p => p.Place)], cost, places.Sum(p => p.Place.SetUpMinutes), places.Sum(p => p.Cents)) { Visits = visits, Printed = printed };
     }
 
     private static long Share(long all, int step, int steps) => (Math.Min(all, long.MaxValue / 64) * (step + 1) / steps) - (Math.Min(all, long.MaxValue / 64) * step / steps);

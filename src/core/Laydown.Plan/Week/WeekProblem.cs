@@ -9,9 +9,12 @@ namespace Laydown.Plan.Week;
 /// <param name="Holds">Runs put by hand.</param>
 /// <param name="Orders">Chains of runs whose order is locked: on the same press none comes before one that stands earlier in its chain.</param>
 /// <param name="SetUpWeight">What a minute of set-up costs, in the units of a run's weight.</param>
+/// <param name="Benches">Benches at which steps after the press are done; null for none.</param>
+/// <param name="Printed">Runs that are printed and still take room at benches; null for none.</param>
 public sealed record WeekProblem(
     IReadOnlyList<WeekPress> Presses, IReadOnlyList<WeekRun> Runs, ChangeRates Changes, IReadOnlyList<WeekSpan> FinishingOpen, IReadOnlyList<WeekHold> Frozen,
-    IReadOnlyList<WeekHold> Holds, IReadOnlyList<IReadOnlyList<string>> Orders, int SetUpWeight = 1)
+    IReadOnlyList<WeekHold> Holds, IReadOnlyList<IReadOnlyList<string>> Orders, int SetUpWeight = 1, IReadOnlyList<WeekBench>? Benches = null,
+    IReadOnlyList<WeekPrinted>? Printed = null)
 {
     /// <summary>What is wrong with it, in sentences; empty where it can be planned.</summary>
     public IReadOnlyList<string> Faults()
@@ -30,7 +33,25 @@ public sealed record WeekProblem(
                 .Select(r => Invariant($"Run {r.Id}: found minutes or a weight out of range; wanted minutes of 0 or more and a weight of 0 to 1000.")),
             .. Frozen.Concat(Holds).Where(h => Runs.FirstOrDefault(r => r.Id == h.RunId)?.Minutes.ContainsKey(h.PressId) != true || !presses.Contains(h.PressId))
                 .Select(h => Invariant($"Run {h.RunId} on press {h.PressId}: found no such run, or a press that cannot print it.")),
+            .. BenchFaults(runs),
             .. Orders.SelectMany(o => o).Where(id => !runs.Contains(id)).Select(id => Invariant($"Locked order: found run {id}, which is not in the plan.")),
         ];
+    }
+
+    private IEnumerable<string> BenchFaults(HashSet<string> runs)
+    {
+        IReadOnlyList<WeekBench> benches = Benches ?? [];
+        HashSet<string> ids = [.. benches.Select(b => b.Id)];
+        if (ids.Count < benches.Count)
+            yield return "Benches: found an id twice; wanted each once.";
+        foreach (WeekBench bench in benches.Where(b => b.Places.Count == 0))
+            yield return Invariant($"Bench {bench.Id}: found no place; wanted one at least.");
+        foreach (WeekBench bench in benches.Where(b => b.Places.Any(p => p.Any(s => s.End <= s.Start) || p.Zip(p.Skip(1)).Any(z => z.Second.Start < z.First.End))))
+            yield return Invariant($"Bench {bench.Id}: found open spans that end before they start or overlap; wanted them sorted and apart.");
+        foreach ((string id, WeekStep step) in Runs.SelectMany(r => r.Steps.Select(s => (r.Id, s))).Concat((Printed ?? []).SelectMany(p => p.Steps.Select(s => (p.RunId, s)))))
+            if (step.BenchId is { } wanted && !ids.Contains(wanted))
+                yield return Invariant($"Run {id}, step {step.Name}: found bench {wanted}, which is not in the plan; wanted {(ids.Count == 0 ? "no bench" : "one of " + string.Join(", ", ids))}.");
+        foreach (WeekPrinted printed in (Printed ?? []).Where(p => runs.Contains(p.RunId) || p.Weight is < 0 or > 1000 || p.Steps.Any(s => s.Minutes < 0)))
+            yield return Invariant($"Printed run {printed.RunId}: found a run that is to be planned, too, or minutes or a weight out of range; wanted another run, minutes of 0 or more and a weight of 0 to 1000.");
     }
 }

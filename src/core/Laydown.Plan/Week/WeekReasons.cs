@@ -43,9 +43,12 @@ public static class WeekReasons
 
     private static IEnumerable<string> Because(WeekProblem problem, WeekPlan plan, WeekPlace place, WeekRun run)
     {
-        WeekPlan alone = WeekPlanner.Solve(problem with { Runs = [run], Frozen = [], Holds = [], Orders = [] }, new(1, 0), null, null, CancellationToken.None);
-        if (alone.Places[0].Late > 0)
-            yield return Invariant($"Even alone it would be {Words(alone.Places[0].Late)} late: {(run.Release > 0 ? "its artwork or material is there too late" : "it takes longer than is left")}.");
+        WeekPlan alone = WeekPlanner.Solve(problem with { Runs = [run], Frozen = [], Holds = [], Orders = [], Printed = null }, new(1, 0), null, null, CancellationToken.None);
+
+        // Alone it is set up from nothing, which may take longer than after the run before it: in the plan it is never late by less than it must be.
+        int late = Math.Min(alone.Places[0].Late, place.Late);
+        if (late > 0)
+            yield return Invariant($"Even alone it would be {Words(late)} late: {(run.Release > 0 ? "its artwork or material is there too late" : "it takes longer than is left")}.");
         WeekPlace[] before = [.. plan.Places.Where(p => p.PressId == place.PressId && p.End <= place.SetUpStart && p.End > run.Release)];
         if (before.Length > 0)
         {
@@ -60,8 +63,33 @@ public static class WeekReasons
             yield return Invariant($"Setting up for it takes {Words(place.SetUpMinutes)}.");
         if (place.Ready > place.End)
             yield return Invariant($"Steps after the press take until {Words(place.Ready - place.End)} after printing: {string.Join(", ", run.Steps.Select(s => s.Name))}.");
+        foreach (WeekVisit visit in plan.Visits.Where(v => v.RunId == run.Id && v.Start > v.Come))
+            yield return AtBench(problem, plan, visit);
         if (problem.Holds.Any(h => h.RunId == run.Id))
             yield return "It was put there by hand.";
+    }
+
+    // Why a run waits at a bench: others are on it, or nobody is there.
+    private static string AtBench(WeekProblem problem, WeekPlan plan, WeekVisit visit)
+    {
+        WeekBench bench = problem.Benches!.First(b => b.Id == visit.BenchId);
+        string wait = Words(visit.Start - visit.Come);
+        string[] others = [.. plan.Visits.Where(v => v.BenchId == visit.BenchId && v.RunId != visit.RunId && v.Start < visit.Start && v.End > visit.Come).Select(v => v.RunId).Distinct(StringComparer.Ordinal)];
+        return others.Length == 0
+            ? Invariant($"At {bench.Called} it waits {wait} until that is worked.")
+            : Invariant($"At {bench.Called} ({Count(bench.Places.Count, "place", "places")}) it waits {wait}: full with {string.Join(", ", others.TakeLast(4))}{(others.Length > 4 ? " and others" : "")}.");
+    }
+
+    // What the benches at which it waits could do for it.
+    private static IEnumerable<WeekRemedy> AtBenches(WeekProblem problem, WeekPlan plan, string runId)
+    {
+        HashSet<string> waits = [.. plan.Visits.Where(v => v.RunId == runId && v.Start > v.Come).Select(v => v.BenchId)];
+        foreach (WeekBench bench in (problem.Benches ?? []).Where(b => waits.Contains(b.Id)))
+        {
+            WeekRemedy With(WeekBench other, string what) => Tried(problem with { Benches = [.. problem.Benches!.Select(b => b.Id == bench.Id ? other : b)] }, plan, plan.Order, runId, what);
+            yield return With(bench with { Places = [.. bench.Places, bench.Places[0]] }, Invariant($"One place more at {bench.Called}."));
+            yield return With(bench with { Places = [.. bench.Places.Select(_ => (IReadOnlyList<WeekSpan>)[])] }, Invariant($"{bench.Called} worked without a break."));
+        }
     }
 
     private static IEnumerable<WeekRemedy> Remedies(WeekProblem problem, WeekPlan plan, WeekPlace place, WeekRun run)
@@ -78,6 +106,8 @@ public static class WeekReasons
             yield return Tried(problem with { Presses = [.. problem.Presses.Select(p => p.Id == own.Id ? through : p)] }, plan, plan.Order, run.Id, Invariant($"{own.Id} worked without a break{(own.Windows is { Count: > 0 } ? " but for its maintenance" : "")}."));
         }
 
+        foreach (WeekRemedy atBench in AtBenches(problem, plan, run.Id))
+            yield return atBench;
         if (run.Steps.Count > 0)
             yield return Tried(problem with { Runs = [.. problem.Runs.Select(r => r.Id == run.Id ? r with { Steps = [] } : r)] }, plan, plan.Order, run.Id, "Steps after the press left out or given away.");
     }
@@ -92,15 +122,15 @@ public static class WeekReasons
         List<int>[] orders = WeekSearch.OrdersOf(model, plan.Order);
         foreach (List<int> order in orders)
             order.Remove(moved);
-        int others = plan.Places.Where(p => p.RunId != run.Id).Sum(p => p.Late);
-        int elsewhere = Enumerable.Range(0, orders.Length).Where(p => p != to).Sum(p => model.Late(p, orders[p], moved).Others);
+        int others = Others(plan, run.Id);
+        int elsewhere = model.HasQueue ? 0 : Enumerable.Range(0, orders.Length).Where(p => p != to).Sum(p => model.Late(p, orders[p], moved).Others);
         WeekRemedy? best = null;
         foreach (int at in Steps(model.Frozen[to].Length, orders[to].Count))
         {
             orders[to].Insert(at, moved);
             if (model.Keeps(to, orders[to]))
             {
-                (int late, int more) = model.Late(to, orders[to], moved);
+                (int late, int more) = model.HasQueue ? model.Late(orders, moved) : model.Late(to, orders[to], moved);
                 if (best is null || (late, more + elsewhere - others).CompareTo((best.LateThen, best.OthersLater)) < 0)
                 {
                     string next = at + 1 < orders[to].Count ? Invariant($" before {model.Runs[orders[to][at + 1]].Id}") : " as the last";
@@ -125,9 +155,10 @@ public static class WeekReasons
     private static WeekRemedy Tried(WeekProblem problem, WeekPlan plan, IReadOnlyDictionary<string, IReadOnlyList<string>> order, string runId, string what)
     {
         WeekPlan then = WeekPlanner.Lay(problem, order);
-        int Others(WeekPlan p) => p.Places.Where(x => x.RunId != runId).Sum(x => x.Late);
-        return new(what, then.Places.First(p => p.RunId == runId).Late, Others(then) - Others(plan));
+        return new(what, then.Places.First(p => p.RunId == runId).Late, Others(then, runId) - Others(plan, runId));
     }
+
+    private static int Others(WeekPlan plan, string runId) => plan.Places.Where(p => p.RunId != runId).Sum(p => p.Late) + plan.Printed.Sum(p => p.Late);
 
     private static int Open(IReadOnlyList<WeekSpan> spans, int from, int to)
     {
@@ -135,5 +166,5 @@ public static class WeekReasons
         return spans.Sum(s => Math.Max(0, Math.Min(s.End, to) - Math.Max(s.Start, from))) + Math.Max(0, to - known);
     }
 
-    private static string Count(int runs) => runs == 1 ? "1 run" : Invariant($"{runs} runs");
+    private static string Count(int count, string one = "run", string more = "runs") => Invariant($"{count} {(count == 1 ? one : more)}");
 }

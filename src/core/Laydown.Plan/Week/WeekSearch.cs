@@ -8,11 +8,15 @@ internal sealed class WeekSearch
     /// <summary>Warmth at the start, share of the mean cost of a run.</summary>
     private const double Warm = 0.02;
 
+    /// <summary>Moves that a walk over the benches counts as, so that as many moves take about as long with benches as without; measured.</summary>
+    private const int WalkMoves = 12;
+
     private readonly WeekModel model;
     private readonly WeekChance chance;
     private readonly List<int>[] orders;
     private readonly long[] costs;
     private readonly double start;
+    private long waiting;
     private long bestCost;
 
     internal WeekSearch(WeekModel model, WeekPlan? standing, int seed)
@@ -27,7 +31,8 @@ internal sealed class WeekSearch
         costs = [.. orders.Select((o, p) => model.Cost(p, o))];
         foreach (int run in Enumerable.Range(0, model.Runs.Length).Except(orders.SelectMany(o => o)).OrderBy(r => model.Runs[r].Due).ThenBy(r => r).ToArray())
             Insert(run);
-        bestCost = costs.Sum();
+        waiting = model.Waiting(orders);
+        bestCost = costs.Sum() + waiting;
         Best = [.. orders.Select(o => o.ToArray())];
         start = Warm * bestCost / Math.Max(1, model.Runs.Length);
     }
@@ -47,40 +52,59 @@ internal sealed class WeekSearch
     {
         long before = bestCost;
         double heat = start * warmth * warmth;
-        for (long i = 0; i < iterations && ((i & 255) != 0 || !stop.IsCancellationRequested); i++)
-            Try(heat);
+        int untilAsked = 0;
+        for (long i = 0; i < iterations && (untilAsked++ % 256 != 0 || !stop.IsCancellationRequested); i++)
+            i += Try(heat) ? WalkMoves : 0;
         return bestCost < before;
     }
 
-    private void Try(double heat)
+    // True where the benches were walked over.
+    private bool Try(double heat)
     {
         int from = chance.Below(model.Presses), to = chance.Below(4) == 0 ? chance.Below(model.Presses) : from;
         int free = orders[from].Count - model.Frozen[from].Length;
         if (free == 0)
-            return;
+            return false;
         int block = 1 + chance.Below(Math.Min(free, MostBlock)), at = model.Frozen[from].Length + chance.Below(free - block + 1);
         List<int> moved = orders[from].GetRange(at, block), source = [.. orders[from]];
         if (to != from && moved.Any(r => !model.MayBeOn(r, to)))
-            return;
+            return false;
 
         source.RemoveRange(at, block);
         List<int> target = to == from ? source : [.. orders[to]];
         target.InsertRange(model.Frozen[to].Length + chance.Below(target.Count - model.Frozen[to].Length + 1), moved);
         if (!model.Keeps(to, target) || (to != from && !model.Keeps(from, source)))
-            return;
+            return false;
 
-        // What the change may cost at most: the cost of the two presses as they are, and patience.
-        long old = costs[to] + (to == from ? 0 : costs[from]), most = old + (long)(heat * chance.Patience());
+        // What the change may cost at most: the cost of the two presses and of waiting at benches as they are, and patience.
+        long old = costs[to] + (to == from ? 0 : costs[from]) + waiting, most = old + (long)(heat * chance.Patience());
         long ofSource = to == from ? 0 : model.Cost(from, source, most), ofTarget = model.Cost(to, target, most - ofSource);
         if (ofSource + ofTarget > most)
-            return;
+            return false;
+        Take(from, source, ofSource, to, target, ofTarget, most - ofSource - ofTarget);
+        return model.HasQueue;
+    }
 
-        (orders[to], costs[to]) = (target, ofTarget);
+    // Without waiting at benches the change is good enough; whether it is with that is seen here.
+    private void Take(int from, List<int> source, long ofSource, int to, List<int> target, long ofTarget, long most)
+    {
+        (List<int> sourceBefore, List<int> targetBefore) = (orders[from], orders[to]);
+        orders[to] = target;
         if (to != from)
-            (orders[from], costs[from]) = (source, ofSource);
-        if (costs.Sum() >= bestCost)
+            orders[from] = source;
+        long then = model.Waiting(orders, most);
+        if (then > most)
+        {
+            (orders[from], orders[to]) = (sourceBefore, targetBefore);
             return;
-        bestCost = costs.Sum();
+        }
+
+        (costs[to], waiting) = (ofTarget, then);
+        if (to != from)
+            costs[from] = ofSource;
+        if (costs.Sum() + waiting >= bestCost)
+            return;
+        bestCost = costs.Sum() + waiting;
         Best = [.. orders.Select(o => o.ToArray())];
     }
 

@@ -55,6 +55,9 @@ internal sealed class WeekTimes
         return Worked(ref at, Math.Max(from, starts[at]), minutes);
     }
 
+    /// <summary>A time if it is open, else the next that is.</summary>
+    internal int Next(int time) => Math.Max(time, starts[SpanAt(time)]);
+
     /// <summary>The open parts of a span.</summary>
     internal IReadOnlyList<WeekSpan> Within(int from, int to) =>
         [.. starts.Select((s, i) => new WeekSpan(Math.Max(s, from), Math.Min(ends[i], to))).Where(s => s.End > s.Start)];

@@ -335,6 +335,11 @@ internal static class SchemaRules
         ["ShopCalendar.holidays"] = Entries(0, 1000),
         ["ShopCalendar.extra"] = Entries(0, 1000),
         ["ShopCalendar.closed"] = Entries(0, 1000),
+        ["ShopCalendar.benches"] = Entries(0, 50),
+        ["WorkBench.id"] = Id,
+        ["WorkBench.kinds"] = Entries(1, 20),
+        ["WorkBench.places"] = From(1, 20),
+        ["WorkBench.shifts"] = Entries(1, 100),
         ["crew"] = From(1, 100),
         ["pressIds"] = Both(Entries(1, 100), Each(Id)),
 

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Laydown.Measures;
 using Laydown.Plan.Drawings;
+using Laydown.Plan.Log;
 using Laydown.Plan.Week;
 using Laydown.Shop.Log;
 using Laydown.Shop.Orders;
@@ -175,17 +176,17 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
         await OneAtATime.WaitAsync(cancellation);
         try
         {
-            IReadOnlyList<Laydown.Plan.Runs.Run> runs = await RunsAsync(cancellation);
+            (IReadOnlyList<Laydown.Plan.Runs.Run> runs, IReadOnlyList<(Laydown.Plan.Runs.Run, DateTimeOffset)> printed) = await RunsAsync(cancellation);
             if (runs.FirstOrDefault(r => catalogue.Presses.All(p => p.Id != r.PressId)) is { } lost)
                 return Reading.Refused<T>(RunFaults.Of(lost.Id, "press", lost.PressId, "a press the shop still has"));
             Reading<WeekBook> book = Read();
             if (!book.IsTaken)
                 return Reading.Refused<T>(book.Faults);
             DateTimeOffset now = clock.GetUtcNow();
-            WeekDesk before = new(catalogue, calendar, runs, book.Value, now);
+            WeekDesk before = new(catalogue, calendar, runs, printed, book.Value, now);
             Reading<WeekBook> changed = change(book.Value, before);
             return changed.IsTaken
-                ? Reading.Of(await then(new(before, new(catalogue, calendar, runs, changed.Value, now), changed.Value, runs)))
+                ? Reading.Of(await then(new(before, new(catalogue, calendar, runs, printed, changed.Value, now), changed.Value, runs, printed)))
                 : Reading.Refused<T>(changed.Faults);
         }
         finally
@@ -221,11 +222,15 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
             others.Count(o => o.LateMinutes < o.LateNow), then.LateRuns, now.LateRuns);
     }
 
-    // Runs that the log says are done wait no more.
-    private async Task<IReadOnlyList<Laydown.Plan.Runs.Run>> RunsAsync(CancellationToken cancellation)
+    // Runs that the log says are done wait no more; those done lately may still be at a bench.
+    private async Task<(IReadOnlyList<Laydown.Plan.Runs.Run> Waiting, IReadOnlyList<(Laydown.Plan.Runs.Run Run, DateTimeOffset Ended)> Printed)> RunsAsync(CancellationToken cancellation)
     {
-        HashSet<string> done = log is null ? [] : [.. (await log.ActualsAsync(new LogSpan(From: clock.GetUtcNow().AddDays(-120)), 20_000, cancellation)).Select(a => a.RunId)];
-        return [.. (await WaitingRuns.OfAsync(store, cancellation)).Where(r => !done.Contains(r.Id)).Take(MostRuns)];
+        DateTimeOffset now = clock.GetUtcNow(), lately = now.AddDays(-WeekDesk.PrintedDays);
+        IReadOnlyList<RunActual> actuals = log is null ? [] : await log.ActualsAsync(new LogSpan(From: now.AddDays(-120)), 20_000, cancellation);
+        Dictionary<string, DateTimeOffset> done = actuals.GroupBy(a => a.RunId, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Max(a => a.Ended), StringComparer.Ordinal);
+        IReadOnlyList<Laydown.Plan.Runs.Run> all = await WaitingRuns.OfAsync(store, cancellation);
+        return ([.. all.Where(r => !done.ContainsKey(r.Id)).Take(MostRuns)],
+            [.. all.Where(r => done.TryGetValue(r.Id, out DateTimeOffset ended) && ended > lately).Take(MostRuns).Select(r => (r, done[r.Id]))]);
     }
 
     private Reading<WeekBook> Read()
@@ -254,15 +259,23 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
             held.Contains(p.RunId), frozen.Contains(p.RunId), why.GetValueOrDefault(p.RunId), p.SetUpBecause)
         { TimeWords = byId[p.RunId].Time.LearntWords })];
         Dictionary<string, string> names = catalogue.Presses.ToDictionary(p => p.Id, p => p.Name, StringComparer.Ordinal);
-        WeekChart chart = new(desk.Problem.Presses, plan, scale => WeekDrawing.Draw(desk.Problem.Presses, names, plan, desk.Days(), held, scale), desk.InstantOf);
-        return new(desk.From, views, sitting.Book.Orders, plan.SetUpMinutes, plan.LateRuns, chart, sitting.Book.Before is not null,
-            desk.Maintenance(desk.InstantOf(Math.Max(7 * 1440, plan.Places.Select(p => p.End).DefaultIfEmpty(0).Max()))));
+        WeekChart chart = new(desk.Problem.Presses, plan, scale => WeekDrawing.Draw(desk.Problem.Presses, names, plan, desk.Days(), held, scale, desk.Problem.Benches), desk.InstantOf);
+        return new WeekView(desk.From, views, sitting.Book.Orders, plan.SetUpMinutes, plan.LateRuns, chart, sitting.Book.Before is not null,
+            desk.Maintenance(desk.InstantOf(Math.Max(7 * 1440, plan.Places.Select(p => p.End).DefaultIfEmpty(0).Max()))))
+        {
+            Benches = WeekBenches.Of(desk, plan),
+            Printed = [.. plan.Printed.Where(p => p.Ready > 0).Select(p => Printed(desk, p, sitting.Printed.First(r => r.Run.Id == p.RunId)))],
+        };
     }
+
+    private static WeekPrintedView Printed(WeekDesk desk, WeekReady ready, (Laydown.Plan.Runs.Run Run, DateTimeOffset Ended) printed) => new(
+        ready.RunId, string.Join(", ", printed.Run.Items.Select(i => i.Title).Distinct(StringComparer.Ordinal)), desk.InstantOf(desk.MinuteOf(printed.Ended)), desk.InstantOf(ready.Ready),
+        printed.Run.Due, ready.Late);
 
     private static InputFault? Missing(WeekDesk desk, string runId) => desk.Problem.Runs.Any(r => r.Id == runId)
         ? null
         : RunFaults.Of(runId, "id", "no run of that id that waits", desk.Problem.Runs.Count == 0 ? "a planned run" : "one of " + string.Join(", ", desk.Problem.Runs.Take(12).Select(r => r.Id)));
 
     // One change: the week before it, the week with it, what is kept of it, and the runs.
-    private sealed record Sitting(WeekDesk Before, WeekDesk Desk, WeekBook Book, IReadOnlyList<Laydown.Plan.Runs.Run> Runs);
+    private sealed record Sitting(WeekDesk Before, WeekDesk Desk, WeekBook Book, IReadOnlyList<Laydown.Plan.Runs.Run> Runs, IReadOnlyList<(Laydown.Plan.Runs.Run Run, DateTimeOffset Ended)> Printed);
 }

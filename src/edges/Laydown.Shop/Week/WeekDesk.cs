@@ -1,5 +1,7 @@
 using Laydown.Layout.Search;
 using Laydown.Plan.Calendar;
+using Laydown.Plan.Orders;
+using Laydown.Plan.Runs;
 using Laydown.Plan.Week;
 using Laydown.Press.Machines;
 using Laydown.Press.Stocks;
@@ -13,14 +15,22 @@ internal sealed class WeekDesk
     /// <summary>What begins within so many hours is left where it stands; common practice, no source.</summary>
     private const int FrozenHours = 2;
 
+    /// <summary>Runs printed longer ago than this have left their benches; common practice, no source.</summary>
+    public const int PrintedDays = 14;
+
     private readonly Catalogue catalogue;
     private readonly OpenTimes times;
     private readonly IReadOnlyList<Laydown.Plan.Runs.Run> runs;
+    private readonly IReadOnlyList<(Laydown.Plan.Runs.Run Run, DateTimeOffset Ended)> printed;
+    private readonly IReadOnlyList<WorkBench> benches;
     private readonly WeekBook book;
 
-    public WeekDesk(Catalogue catalogue, ShopCalendar calendar, IReadOnlyList<Laydown.Plan.Runs.Run> runs, WeekBook book, DateTimeOffset now)
+    public WeekDesk(
+        Catalogue catalogue, ShopCalendar calendar, IReadOnlyList<Laydown.Plan.Runs.Run> runs, IReadOnlyList<(Laydown.Plan.Runs.Run Run, DateTimeOffset Ended)> printed,
+        WeekBook book, DateTimeOffset now)
     {
-        (this.catalogue, this.runs, this.book) = (catalogue, runs, book);
+        (this.catalogue, this.runs, this.printed, this.book) = (catalogue, runs, printed, book);
+        benches = calendar.Benches ?? [];
         times = new(calendar);
         DateTimeOffset local = times.At(now);
         From = local.AddTicks(-(local.Ticks % TimeSpan.TicksPerMinute));
@@ -58,12 +68,16 @@ internal sealed class WeekDesk
     private WeekProblem Make()
     {
         HashSet<string> known = [.. runs.Select(r => r.Id)];
+        DateTimeOffset before = times.At(From.AddDays(-PrintedDays));
         IReadOnlyList<WeekPress> presses = [.. catalogue.Presses.Select(p => new WeekPress(p.Id, Spans(p.Id), null, Windows(p.Id)))];
         return new(presses, [.. runs.Select(RunOf)], new ChangeRates(), Spans(null),
             [.. book.Stood.Where(s => known.Contains(s.RunId) && s.PressId == PressOf(s.RunId) && s.Start < From.AddHours(FrozenHours)).OrderBy(s => s.Start)
                 .Select(s => new WeekHold(s.RunId, PressOf(s.RunId), Math.Max(0, MinuteOf(s.Start))))],
             [.. book.Pins.Where(p => known.Contains(p.RunId)).Select(p => new WeekHold(p.RunId, PressOf(p.RunId), Math.Max(0, MinuteOf(p.Start))))],
-            [.. book.Orders.Select(o => (IReadOnlyList<string>)[.. o.Where(known.Contains)]).Where(o => o.Count > 1)]);
+            [.. book.Orders.Select(o => (IReadOnlyList<string>)[.. o.Where(known.Contains)]).Where(o => o.Count > 1)],
+            Benches: benches.Count == 0 ? null : [.. benches.Select(b => new WeekBench(b.Id, [.. times.PlacesBetween(before, Until, b).Select(p => Joined(p, int.MinValue))], b.Name))],
+            Printed: benches.Count == 0 ? null : [.. printed.Where(p => p.Run.FinishingSteps.Count > 0 && p.Ended > before)
+                .Select(p => new WeekPrinted(p.Run.Id, MinuteOf(p.Ended), DueOf(p.Run), StepsOf(p.Run)))]);
     }
 
     // A run's files and its print condition are those of one press, so it waits for that one.
@@ -72,9 +86,30 @@ internal sealed class WeekDesk
         Stock? stock = catalogue.Stocks.FirstOrDefault(s => string.Equals(s.Id, run.StockId, StringComparison.Ordinal));
         PressDescription press = catalogue.Presses.First(p => string.Equals(p.Id, run.PressId, StringComparison.Ordinal));
         WeekTraits traits = stock is null ? new(run.StockId, false, 0, "", false, run.Mode.ModeId, "") : RunTraits.Of(run, stock);
-        int minutes = (int)Math.Ceiling(run.Time.PrintMinutes + run.Time.HandlingMinutes - 1e-9), finishing = (int)Math.Ceiling(run.FinishingMinutes - 1e-9);
+        int minutes = (int)Math.Ceiling(run.Time.PrintMinutes + run.Time.HandlingMinutes - 1e-9);
         return new(run.Id, new Dictionary<string, int>(StringComparer.Ordinal) { [press.Id] = Math.Max(1, minutes) }, traits, 0,
-            MinuteOf(times.At(run.Due.AddDays(1), TimeOnly.MinValue)), 1, finishing > 0 ? [new("finishing", finishing, false)] : [], MayPause: true);
+            DueOf(run), 1, StepsOf(run), MayPause: true);
+    }
+
+    private int DueOf(Laydown.Plan.Runs.Run run) => MinuteOf(times.At(run.Due.AddDays(1), TimeOnly.MinValue));
+
+    // By kind where there are benches and the run knows its kinds, what follows at the same bench together; else in one.
+    private IReadOnlyList<WeekStep> StepsOf(Laydown.Plan.Runs.Run run)
+    {
+        if (benches.Count == 0 || run.FinishingSteps.Count == 0)
+            return run.FinishingMinutes > 1e-9 ? [new("finishing", (int)Math.Ceiling(run.FinishingMinutes - 1e-9), false)] : [];
+        List<(WorkBench? Bench, List<FinishingStep> Steps)> parts = [];
+        foreach (FinishingStep step in run.FinishingSteps)
+        {
+            WorkBench? bench = benches.FirstOrDefault(b => b.Kinds.Contains(step.Kind));
+            if (parts.Count > 0 && parts[^1].Bench == bench)
+                parts[^1].Steps.Add(step);
+            else
+                parts.Add((bench, [step]));
+        }
+
+        return [.. parts.Select(p => new WeekStep(
+            string.Join(", ", p.Steps.Select(s => FinishingWords.Of(s.Kind))), (int)Math.Ceiling(p.Steps.Sum(s => s.Minutes) - 1e-9), p.Bench?.GoesOnAlone == true, p.Bench?.Id))];
     }
 
     private string PressOf(string runId) => runs.First(r => r.Id == runId).PressId;
@@ -86,12 +121,14 @@ internal sealed class WeekDesk
     private IReadOnlyList<WeekWindow>? Windows(string pressId) => [.. times.MaintenanceBetween(From, Until, pressId)
         .Select(m => new WeekWindow(Math.Max(0, MinuteOf(m.Start)), MinuteOf(m.End), m.What, m.RunsMayPause)).Where(w => w.End > w.Start)];
 
-    private IReadOnlyList<WeekSpan> Spans(string? pressId)
+    private IReadOnlyList<WeekSpan> Spans(string? pressId) => Joined(times.Between(From, Until, pressId), 0);
+
+    private List<WeekSpan> Joined(IReadOnlyList<OpenSpan> open, int first)
     {
         List<WeekSpan> spans = [];
-        foreach (OpenSpan span in times.Between(From, Until, pressId))
+        foreach (OpenSpan span in open)
         {
-            (int start, int end) = (Math.Max(0, MinuteOf(span.Start)), MinuteOf(span.End));
+            (int start, int end) = (Math.Max(first, MinuteOf(span.Start)), MinuteOf(span.End));
             if (spans.Count > 0 && start <= spans[^1].End)
                 spans[^1] = spans[^1] with { End = Math.Max(spans[^1].End, end) };
             else if (end > start)

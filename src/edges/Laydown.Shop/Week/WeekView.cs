@@ -12,4 +12,11 @@ namespace Laydown.Shop.Week;
 public sealed record WeekView(
     DateTimeOffset From, IReadOnlyList<WeekRunView> Runs, IReadOnlyList<IReadOnlyList<string>> Orders, int SetUpMinutes, int LateRuns,
     [property: System.Text.Json.Serialization.JsonIgnore] WeekChart Chart, bool CanGoBack = false,
-    IReadOnlyList<WeekMaintenance>? Maintenance = null);
+    IReadOnlyList<WeekMaintenance>? Maintenance = null)
+{
+    /// <summary>Benches of the work after the press and what is at them; none in a shop whose calendar names none.</summary>
+    public IReadOnlyList<WeekBenchView> Benches { get; init; } = [];
+
+    /// <summary>Runs that are printed and still go over benches.</summary>
+    public IReadOnlyList<WeekPrintedView> Printed { get; init; } = [];
+}

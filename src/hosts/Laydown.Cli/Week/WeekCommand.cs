@@ -83,10 +83,24 @@ internal static class WeekCommand
             answer.Line(Invariant($"{run.RunId}  set-up {run.SetUpMinutes} min: {run.SetUpBecause}{(run.TimeWords is { } words ? "; " + words : "")}"));
         foreach (WeekMaintenance window in week.Value.Maintenance ?? [])
             answer.Line(Invariant($"{window.PressId}  {Time(window.Start)} to {Time(window.End)}: {window.What}{(window.By is null ? "" : ", by " + window.By)}; {(window.RunsMayPause ? "a run may stand over it" : "no run stands over it")}."));
+        Benches(answer, week.Value);
         foreach (WeekWhy why in week.Value.Runs.Select(r => r.Why).OfType<WeekWhy>())
             Tell(answer, why);
         answer.Line(Invariant($"{week.Value.Runs.Count} runs, {week.Value.LateRuns} late, {WeekReasons.Words(week.Value.SetUpMinutes)} of set-up."));
         return ExitCodes.Done;
+    }
+
+    private static void Benches(Answer answer, WeekView week)
+    {
+        foreach (WeekBenchView bench in week.Benches)
+        {
+            answer.Line(Invariant($"{bench.Name}, {bench.Places} {(bench.Places == 1 ? "place" : "places")}: {WeekReasons.Words(bench.BusyMinutes)} of work in {WeekReasons.Words(bench.OpenMinutes)}."));
+            foreach (WeekVisitView visit in bench.Visits)
+                answer.Line(Invariant($"  {visit.RunId}  {visit.Step}: {Time(visit.Start)} to {Time(visit.End)}{(bench.Places > 1 ? Invariant($", place {visit.Place}") : "")}{(visit.Behind.Count > 0 ? Invariant($"; there from {Time(visit.Come)}, after {string.Join(", ", visit.Behind)}") : "")}"));
+        }
+
+        foreach (WeekPrintedView printed in week.Printed)
+            answer.Line(Invariant($"{printed.RunId}  printed {Time(printed.Printed)}, ready {Time(printed.Ready)}{(printed.LateMinutes > 0 ? ", " + WeekReasons.Words(printed.LateMinutes) + " late" : "")}"));
     }
 
     private static void Tell(Answer answer, WeekWhy why)
@@ -112,6 +126,9 @@ internal static class WeekCommand
 
         answer.Table(["run", "press", "set-up from", "start", "end", "ready", "late"], plan.Places.Select(p => (IReadOnlyList<string>)
             [p.RunId, p.PressId, Invariant($"{p.SetUpStart}"), Invariant($"{p.Start}"), Invariant($"{p.End}"), Invariant($"{p.Ready}"), Invariant($"{p.Late}")]));
+        if (plan.Visits.Count > 0)
+            answer.Table(["run", "bench", "place", "step", "comes", "start", "end"], plan.Visits.Select(v => (IReadOnlyList<string>)
+                [v.RunId, v.BenchId, Invariant($"{v.Place + 1}"), v.Step, Invariant($"{v.Come}"), Invariant($"{v.Start}"), Invariant($"{v.End}")]));
         foreach (WeekWhy one in why)
             Tell(answer, one);
         return ExitCodes.Done;

@@ -1,4 +1,5 @@
 using Laydown.Plan.Calendar;
+using Laydown.Plan.Orders;
 
 namespace Laydown.Demo.Descriptions;
 
@@ -26,5 +27,14 @@ internal static class DemoCalendar
         [
             new("yearly service", LongBelt, new(6, 0), new(14, 0), Day: new(2026, 12, 16), By: "the maker's fitter"),
             new("rails wiped and greased", LongBelt, new(13, 0), new(13, 40), Days: [DayOfWeek.Friday], By: "the early shift"),
+        ],
+        Benches:
+        [
+            new("cutting", "Cutting table", [FinishingKind.CutContour, FinishingKind.CutSquare, FinishingKind.Drill], Shifts: [new("day", Weekdays, new(7, 0), new(15, 0))]),
+            new("sewing", "Sewing table", [FinishingKind.Hem, FinishingKind.PolePocket, FinishingKind.Eyelet, FinishingKind.Tape], Shifts: [new("morning", Weekdays, new(7, 0), new(12, 0))]),
+            new("packing", "Packing table", [FinishingKind.Pack], Places: 2,
+                Shifts: [new("early", Weekdays, new(7, 0), new(12, 0), Crew: 2), new("afternoon", Weekdays, new(12, 0), new(15, 0))]),
         ]);
+
+    private static IReadOnlyList<DayOfWeek> Weekdays => [DayOfWeek.Monday, DayOfWeek.Tuesday, DayOfWeek.Wednesday, DayOfWeek.Thursday, DayOfWeek.Friday];
 }
