@@ -115,7 +115,7 @@ public static class Wiring
         PlanRuns plan = new(catalogue, store, inks, looks, learn);
         SqlitePressCareBook book = new(place.StoreFile);
         MakeRun make = new(place, catalogue, store, files, board, new(book, log));
-        PlanWeek week = new(place, catalogue, store, log, clock, new(catalogue, store, plan, new(place, store, make), log));
+        PlanWeek week = new(place, catalogue, store, log, clock, new(catalogue, store, plan, new(place, store, make), log), book, new(book, log));
         LayerServices layers = LayerServices.Of(looks, catalogue, store, new ItemPlaneFiles(renderer), pairs, new LookPictures(), new ColourFiles(), clock);
         return new(
             place.Root,

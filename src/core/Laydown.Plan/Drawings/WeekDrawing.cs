@@ -35,16 +35,18 @@ public static class WeekDrawing
                 paper.Line(Left + axis.X(open.Start), y + Bar + 18, Left + axis.X(open.End), y + Bar + 18, Pen.Edge);
             foreach (WeekWindow window in (presses[row].Windows ?? []).Where(w => axis.X(w.End) - axis.X(w.Start) > 0))
                 Window(paper, axis, window, y + BarTop);
+            foreach (WeekBlock block in plan.Care.Where(b => b.PressId == presses[row].Id && axis.X(b.End) - axis.X(b.Start) > 0))
+                Care(paper, Left + axis.X(block.Start), axis.X(block.End) - axis.X(block.Start), y + BarTop, Bar);
             foreach (WeekPlace place in plan.Places.Where(p => p.PressId == presses[row].Id))
                 Run(paper, axis, place, y + BarTop, held.Contains(place.RunId));
         }
 
         WeekBenchRows.Draw(paper, axis, Left, bottom, benches ?? [], plan);
-        Key(paper, bottom + high + 14);
+        Key(paper, bottom + high + 14, plan.Care.Count > 0);
         return new(paper.Done(), axis, Left, Top + BarTop, RowHigh, Bar);
     }
 
-    private static void Key(SvgPaper paper, double key)
+    private static void Key(SvgPaper paper, double key, bool care)
     {
         paper.Hatch(Left, key - 9, 18, 11, 45, 4);
         paper.Text(Left + 24, key, "set-up", Lettering.Figure, 11);
@@ -55,6 +57,18 @@ public static class WeekDrawing
         paper.Dots(Left + 272, key - 10, 18, 13, 6);
         paper.Rect(Left + 272, key - 10, 18, 13, Pen.Broken);
         paper.Text(Left + 296, key, "maintenance", Lettering.Figure, 11);
+        if (!care)
+            return;
+        Care(paper, Left + 392, 12, key - 10, 13);
+        paper.Text(Left + 412, key, "care of the press", Lettering.Figure, 11);
+    }
+
+    // Narrow as it mostly is: a bar from edge to edge of the row, open at top and bottom, with dots close together.
+    private static void Care(SvgPaper paper, double x, double wide, double y, double high)
+    {
+        paper.Dots(x, y + 2, Math.Max(1.5, wide), high - 4, 3);
+        paper.Line(x, y - 3, x, y + high + 3, Pen.Hair);
+        paper.Line(x + wide, y - 3, x + wide, y + high + 3, Pen.Hair);
     }
 
     private static void Days(SvgPaper paper, WeekAxis axis, IReadOnlyList<(int Minute, string Name)> days, double bottom)

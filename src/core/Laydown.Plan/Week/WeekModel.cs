@@ -16,29 +16,25 @@ internal sealed class WeekModel
     private readonly int[] atBest;
     private readonly int[][] chainBefore;
     private readonly WeekStops[] stops;
+    private readonly WeekCareWalk?[] care;
 
-    internal WeekModel(WeekProblem problem)
+    /// <summary>The model of a problem.</summary>
+    /// <param name="problem">The problem, without faults.</param>
+    /// <param name="like">A model of a problem with the same runs, states and changes, whose set-ups are taken over; null to reckon them.</param>
+    internal WeekModel(WeekProblem problem, WeekModel? like = null)
     {
         Problem = problem;
         Runs = [.. problem.Runs];
         Presses = problem.Presses.Count;
         Times = [.. problem.Presses.Select(p => new WeekTimes(p.Open))];
         stops = [.. problem.Presses.Select(p => new WeekStops(p))];
+        care = [.. problem.Presses.Select((p, i) => p.Care is { Count: > 0 } || p.Stand is not null ? new WeekCareWalk(p, Times[i], Runs) : null)];
         queue = new(problem);
         (ends, atBest) = (new int[Runs.Length], new int[Runs.Length]);
         Dictionary<string, int> places = Runs.Select((r, i) => (r.Id, i)).ToDictionary(x => x.Id, x => x.i, StringComparer.Ordinal);
         Dictionary<string, int> presses = problem.Presses.Select((p, i) => (p.Id, i)).ToDictionary(x => x.Id, x => x.i, StringComparer.Ordinal);
 
-        // Rows: a run before, then the present state of each press.
-        WeekTraits?[] before = [.. Runs.Select(r => (WeekTraits?)r.Traits), .. problem.Presses.Select(p => p.State)];
-        // Many runs are set up alike: each pair of kinds is reckoned once.
-        WeekTraits[] kinds = [.. Runs.Select(r => r.Traits).Distinct()];
-        int[] kindOf = [.. Runs.Select(r => Array.IndexOf(kinds, r.Traits))];
-        (int Minutes, int Cents)[][] changes = [.. before.Distinct().Select(b => kinds.Select(k => (problem.Changes.Minutes(b, k), problem.Changes.Cents(b, k))).ToArray())];
-        WeekTraits?[] from = [.. before.Distinct()];
-        int[] fromOf = [.. before.Select(b => Array.IndexOf(from, b))];
-        setUps = [.. fromOf.Select(f => kindOf.Select(k => changes[f][k].Minutes).ToArray())];
-        cents = [.. fromOf.Select(f => kindOf.Select(k => changes[f][k].Cents).ToArray())];
+        (setUps, cents) = like is null ? SetUps(problem) : (like.setUps, like.cents);
         Minutes = [.. problem.Presses.Select(p => Runs.Select(r => r.Minutes.TryGetValue(p.Id, out int m) ? m : -1).ToArray())];
         releases = [.. Runs.Select(r => Math.Max(0, r.Release))];
         holdStart = [.. Runs.Select(_ => -1)];
@@ -113,12 +109,13 @@ internal sealed class WeekModel
     /// <summary>Cost of an order on a press as if nobody waited at benches; stops adding where it is over <paramref name="most"/>.</summary>
     internal long Cost(int press, IReadOnlyList<int> order, long most = long.MaxValue)
     {
+        care[press]?.Begin();
         long cost = 0;
         int free = 0, before = Runs.Length + press;
         for (int at = 0; at < order.Count && cost <= most; at++)
         {
             int run = order[at], setUp = setUps[before][run];
-            (_, int start, int end) = Fit(press, run, free, setUp);
+            (_, int start, int end) = Next(press, run, free, setUp);
             cost += Cost(run, setUp, cents[before][run], start, end);
             (free, before) = (end, run);
         }
@@ -126,9 +123,11 @@ internal sealed class WeekModel
         return cost;
     }
 
-    /// <summary>Minutes that a run is late in orders of all presses that go over benches, and all others together, printed ones contained.</summary>
+    /// <summary>Minutes that a run is late in orders of all presses, and all others together, printed ones contained.</summary>
     internal (int OfRun, int Others) Late(IReadOnlyList<IReadOnlyList<int>> orders, int run)
     {
+        if (!HasQueue)
+            return orders.Select((o, p) => Late(p, o, run)).Aggregate((a, b) => (a.OfRun + b.OfRun, a.Others + b.Others));
         Waiting(orders);
         int LateOf(int r) => Math.Max(0, queue.Ready[r] - Runs[r].Due);
         return (LateOf(run), orders.Sum(o => o.Where(r => r != run).Sum(LateOf)) + PrintedReady().Sum(p => p.Late));
@@ -141,10 +140,11 @@ internal sealed class WeekModel
     /// <summary>Minutes that a run is late in an order, and all others of it together, as if nobody waited at benches.</summary>
     internal (int OfRun, int Others) Late(int press, IReadOnlyList<int> order, int run)
     {
+        care[press]?.Begin();
         (int ofRun, int others, int free, int before) = (0, 0, 0, Runs.Length + press);
         foreach (int next in order)
         {
-            (_, _, int end) = Fit(press, next, free, setUps[before][next]);
+            (_, _, int end) = Next(press, next, free, setUps[before][next]);
             int late = Math.Max(0, queue.AtBest(next, end) - Runs[next].Due);
             (ofRun, others, free, before) = next == run ? (late, others, end, next) : (ofRun, others + late, end, next);
         }
@@ -152,15 +152,25 @@ internal sealed class WeekModel
         return (ofRun, others);
     }
 
-    /// <summary>Places of orders on all presses, with what happens at benches.</summary>
-    internal (IReadOnlyList<(WeekPlace Place, int Cents)> Places, IReadOnlyList<WeekVisit> Visits, IReadOnlyList<WeekReady> Printed) Laid(IReadOnlyList<IReadOnlyList<int>> orders)
+    /// <summary>Places of orders on all presses; told of what happens at benches and of care.</summary>
+    internal IReadOnlyList<(WeekPlace Place, int Cents)> Laid(IReadOnlyList<IReadOnlyList<int>> orders, Action<WeekVisit> visit, Action<WeekBlock> block)
     {
-        List<WeekVisit> visits = [];
-        queue.Told = (job, bench, place, step, start, end) => visits.Add(Visit(job, bench, place, step, start, end));
+        queue.Told = (job, bench, place, step, start, end) => visit(Visit(job, bench, place, step, start, end));
         Waiting(orders);
         queue.Told = null;
-        return ([.. orders.SelectMany((o, p) => Places(p, o))],
-            [.. visits.OrderBy(v => v.BenchId, StringComparer.Ordinal).ThenBy(v => v.Start).ThenBy(v => v.Place)], HasQueue ? [.. PrintedReady()] : []);
+        List<(WeekPlace, int)> places = [];
+        for (int press = 0; press < orders.Count; press++)
+        {
+            List<WeekBlock> blocks = [];
+            string id = Problem.Presses[press].Id;
+            care[press]?.Told = (what, start, end, run) => blocks.Add(new(id, what, start, end, run < 0 ? null : Runs[run].Id));
+            places.AddRange(Places(press, orders[press], blocks));
+            care[press]?.Told = null;
+            foreach (WeekBlock one in blocks.OrderBy(b => b.Start))
+                block(one);
+        }
+
+        return places;
     }
 
     private WeekVisit Visit(int job, int bench, int place, int step, int start, int end)
@@ -172,37 +182,56 @@ internal sealed class WeekModel
 
     private void Ends(int press, IReadOnlyList<int> order)
     {
+        care[press]?.Begin();
         int free = 0, before = Runs.Length + press;
         foreach (int run in order)
         {
-            (_, _, free) = Fit(press, run, free, setUps[before][run]);
+            (_, _, free) = Next(press, run, free, setUps[before][run]);
             (ends[run], atBest[run], before) = (free, queue.AtBest(run, free), run);
         }
     }
 
-    private IEnumerable<(WeekPlace Place, int Cents)> Places(int press, IReadOnlyList<int> order)
+    private IEnumerable<(WeekPlace Place, int Cents)> Places(int press, IReadOnlyList<int> order, List<WeekBlock> blocks)
     {
+        care[press]?.Begin();
         int free = 0, before = Runs.Length + press;
         foreach (int run in order)
         {
             int setUp = setUps[before][run];
-            (int setUpStart, int start, int end) = Fit(press, run, free, setUp);
+            (int setUpStart, int start, int end) = Next(press, run, free, setUp);
             int ready = HasQueue ? queue.Ready[run] : queue.AtBest(run, end);
             yield return (new(
                 Runs[run].Id, Problem.Presses[press].Id, setUpStart, setUp, start, end, ready, Math.Max(0, ready - Runs[run].Due),
-                Parts(press, setUpStart, setUp, start, end), end > Times[press].Horizon,
+                WeekSpan.Without(Parts(press, setUpStart, setUp, start, end), blocks.Where(b => b.RunId == Runs[run].Id).Select(b => new WeekSpan(b.Start, b.End))), end > Times[press].Horizon,
                 Problem.Changes.Because(before < Runs.Length ? Runs[before].Traits : Problem.Presses[press].State, Runs[run].Traits)), cents[before][run]);
             (free, before) = (end, run);
         }
     }
 
-    private (int SetUpStart, int Start, int End) Fit(int press, int run, int free, int setUp)
+    private static (int[][] Minutes, int[][] Cents) SetUps(WeekProblem problem)
+    {
+        // Rows: a run before, then the present state of each press.
+        WeekTraits?[] before = [.. problem.Runs.Select(r => (WeekTraits?)r.Traits), .. problem.Presses.Select(p => p.State)];
+        // Many runs are set up alike: each pair of kinds is reckoned once.
+        WeekTraits[] kinds = [.. problem.Runs.Select(r => r.Traits).Distinct()];
+        int[] kindOf = [.. problem.Runs.Select(r => Array.IndexOf(kinds, r.Traits))];
+        (int Minutes, int Cents)[][] changes = [.. before.Distinct().Select(b => kinds.Select(k => (problem.Changes.Minutes(b, k), problem.Changes.Cents(b, k))).ToArray())];
+        WeekTraits?[] from = [.. before.Distinct()];
+        int[] fromOf = [.. before.Select(b => Array.IndexOf(from, b))];
+        return ([.. fromOf.Select(f => kindOf.Select(k => changes[f][k].Minutes).ToArray())], [.. fromOf.Select(f => kindOf.Select(k => changes[f][k].Cents).ToArray())]);
+    }
+
+    private (int SetUpStart, int Start, int End) Next(int press, int run, int free, int setUp) => care[press] is { } walk
+        ? walk.Lay(run, Minutes[press][run], free, (from, paused) => Fit(press, run, from, setUp, paused))
+        : Fit(press, run, free, setUp, 0);
+
+    private (int SetUpStart, int Start, int End) Fit(int press, int run, int free, int setUp, int paused)
     {
         int from = frozenStart[run] >= 0 ? Math.Max(free, frozenStart[run] - setUp) : free, release = Math.Max(releases[run], holdStart[run]);
         while (true)
         {
-            (int SetUpStart, int Start, int End) fit = Times[press].Fit(from, setUp, Minutes[press][run], release, Runs[run].MayPause);
-            int past = stops[press].Past(fit.SetUpStart, fit.End, setUp + Minutes[press][run]);
+            (int SetUpStart, int Start, int End) fit = Times[press].Fit(from, setUp, Minutes[press][run] + paused, release, Runs[run].MayPause);
+            int past = stops[press].Past(fit.SetUpStart, fit.End, setUp + Minutes[press][run] + paused);
             if (past < 0)
                 return fit;
             from = past;

@@ -13,6 +13,9 @@ public sealed record WeekPlan(IReadOnlyList<WeekPlace> Places, long Cost, int Se
     /// <summary>Runs printed already, as they leave their benches.</summary>
     public IReadOnlyList<WeekReady> Printed { get; init; } = [];
 
+    /// <summary>Care of the presses, by press and start, up to their last runs.</summary>
+    public IReadOnlyList<WeekBlock> Care { get; init; } = [];
+
     /// <summary>How many runs are late.</summary>
     public int LateRuns => Places.Count(p => p.Late > 0);
 

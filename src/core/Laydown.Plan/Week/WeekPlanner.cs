@@ -50,8 +50,15 @@ public static class WeekPlanner
     private static WeekPlan PlanOf(WeekModel model, IReadOnlyList<IReadOnlyList<int>> orders)
     {
         long cost = orders.Select((o, p) => model.Cost(p, o)).Sum() + model.Waiting(orders);
-        (IReadOnlyList<(WeekPlace Place, int Cents)> places, IReadOnlyList<WeekVisit> visits, IReadOnlyList<WeekReady> printed) = model.Laid(orders);
-        return new([.. places.Select(p => p.Place)], cost, places.Sum(p => p.Place.SetUpMinutes), places.Sum(p => p.Cents)) { Visits = visits, Printed = printed };
+        List<WeekVisit> visits = [];
+        List<WeekBlock> care = [];
+        IReadOnlyList<(WeekPlace Place, int Cents)> places = model.Laid(orders, visits.Add, care.Add);
+        return new([.. places.Select(p => p.Place)], cost, places.Sum(p => p.Place.SetUpMinutes), places.Sum(p => p.Cents))
+        {
+            Visits = [.. visits.OrderBy(v => v.BenchId, StringComparer.Ordinal).ThenBy(v => v.Start).ThenBy(v => v.Place)],
+            Printed = model.HasQueue ? [.. model.PrintedReady()] : [],
+            Care = care,
+        };
     }
 
     private static long Share(long all, int step, int steps) => (Math.Min(all, long.MaxValue / 64) * (step + 1) / steps) - (Math.Min(all, long.MaxValue / 64) * step / steps);

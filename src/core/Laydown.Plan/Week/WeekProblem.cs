@@ -34,8 +34,19 @@ public sealed record WeekProblem(
             .. Frozen.Concat(Holds).Where(h => Runs.FirstOrDefault(r => r.Id == h.RunId)?.Minutes.ContainsKey(h.PressId) != true || !presses.Contains(h.PressId))
                 .Select(h => Invariant($"Run {h.RunId} on press {h.PressId}: found no such run, or a press that cannot print it.")),
             .. BenchFaults(runs),
+            .. Presses.SelectMany(CareFaults),
+            .. Runs.Where(r => r.Uses?.Values.Any(u => u is not >= 0 or > 1e6) == true).Select(r => Invariant($"Run {r.Id}: found a share of use out of range; wanted 0 or more.")),
             .. Orders.SelectMany(o => o).Where(id => !runs.Contains(id)).Select(id => Invariant($"Locked order: found run {id}, which is not in the plan.")),
         ];
+    }
+
+    private static IEnumerable<string> CareFaults(WeekPress press)
+    {
+        IReadOnlyList<WeekCare> care = press.Care ?? [];
+        foreach (WeekCare one in care.Where((c, i) => c.Minutes < 1 || c.EveryMinutes < 0 || c.Last > 0 || c.Used is not (>= -1e6 and <= 1e6) || care.Take(i).Any(o => o.Id == c.Id)))
+            yield return Invariant($"Press {press.Id}, care {one.Id}: found an id twice, or minutes, an interval or a last time out of range; wanted each once, minutes of 1 or more, an interval of 0 or more, a last time of 0 or less.");
+        if (press.Stand is { } stand && (stand.ShortRunMinutes < 1 || stand.LastUsed > 0 || stand.Lines.Any(l => l.LimitMinutes < 1 || l.FillMinutes is not (>= 0 and < 1e6) || l.BackMinutes is not (>= 0 and < 1e6))))
+            yield return Invariant($"Press {press.Id}, stand: found minutes out of range or a last use after the start; wanted a short run and limits of 1 min or more, minutes of 0 or more, a last use of 0 or less.");
     }
 
     private IEnumerable<string> BenchFaults(HashSet<string> runs)

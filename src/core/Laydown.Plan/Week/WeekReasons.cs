@@ -9,8 +9,14 @@ public static class WeekReasons
     /// <summary>The late runs of a plan, the latest first, at most <see cref="Most"/>.</summary>
     /// <param name="problem">The problem.</param>
     /// <param name="plan">A plan of it.</param>
-    public static IReadOnlyList<WeekWhy> Of(WeekProblem problem, WeekPlan plan) =>
-        [.. plan.Places.Where(p => p.Late > 0).OrderByDescending(p => p.Late).ThenBy(p => p.RunId, StringComparer.Ordinal).Take(Most).Select(p => Of(problem, plan, p))];
+    public static IReadOnlyList<WeekWhy> Of(WeekProblem problem, WeekPlan plan)
+    {
+        WeekPlace[] late = [.. plan.Places.Where(p => p.Late > 0).OrderByDescending(p => p.Late).ThenBy(p => p.RunId, StringComparer.Ordinal).Take(Most)];
+        if (late.Length == 0)
+            return [];
+        WeekModel model = new(problem);
+        return [.. late.Select(p => Of(problem, model, plan, p))];
+    }
 
     /// <summary>Minutes in words, such as <c>2 h 05 min</c>.</summary>
     public static string Words(int minutes) => minutes < 60 ? Invariant($"{minutes} min") : Invariant($"{minutes / 60} h {minutes % 60:00} min");
@@ -31,13 +37,13 @@ public static class WeekReasons
             Frozen = [.. problem.Frozen.Where(f => f.RunId != there.Id)],
             Holds = [.. problem.Holds.Where(h => h.RunId != there.Id)],
         };
-        return Moved(asked, plan, there, there.Minutes.Keys.Single()) ?? throw new ArgumentException(Invariant($"Run {there.Id}: no place keeps the locked orders."), nameof(there));
+        return Moved(asked, null, plan, there, there.Minutes.Keys.Single()) ?? throw new ArgumentException(Invariant($"Run {there.Id}: no place keeps the locked orders."), nameof(there));
     }
 
-    private static WeekWhy Of(WeekProblem problem, WeekPlan plan, WeekPlace place)
+    private static WeekWhy Of(WeekProblem problem, WeekModel model, WeekPlan plan, WeekPlace place)
     {
         WeekRun run = problem.Runs.First(r => r.Id == place.RunId);
-        return new(run.Id, place.Late, [.. Because(problem, plan, place, run)], [.. Remedies(problem, plan, place, run)
+        return new(run.Id, place.Late, [.. Because(problem, plan, place, run)], [.. Remedies(problem, model, plan, place, run)
             .Where(r => r.LateThen < place.Late).OrderBy(r => r.LateThen).ThenBy(r => r.OthersLater).Take(5)]);
     }
 
@@ -59,6 +65,9 @@ public static class WeekReasons
         int shut = Math.Max(0, place.End - run.Release) - Open(problem.Presses.First(p => p.Id == place.PressId).Open, run.Release, place.End);
         if (shut > 0)
             yield return Invariant($"The press stands shut {Words(shut)} of that time.");
+        WeekBlock[] care = [.. plan.Care.Where(b => b.PressId == place.PressId && b.Start >= run.Release && b.End <= place.End)];
+        if (care.Length > 0)
+            yield return Invariant($"Care of {place.PressId} takes {Words(care.Sum(b => b.End - b.Start))} of that time.");
         if (place.SetUpMinutes > 0)
             yield return Invariant($"Setting up for it takes {Words(place.SetUpMinutes)}.");
         if (place.Ready > place.End)
@@ -81,56 +90,59 @@ public static class WeekReasons
     }
 
     // What the benches at which it waits could do for it.
-    private static IEnumerable<WeekRemedy> AtBenches(WeekProblem problem, WeekPlan plan, string runId)
+    private static IEnumerable<WeekRemedy> AtBenches(WeekProblem problem, WeekModel model, WeekPlan plan, string runId)
     {
         HashSet<string> waits = [.. plan.Visits.Where(v => v.RunId == runId && v.Start > v.Come).Select(v => v.BenchId)];
         foreach (WeekBench bench in (problem.Benches ?? []).Where(b => waits.Contains(b.Id)))
         {
-            WeekRemedy With(WeekBench other, string what) => Tried(problem with { Benches = [.. problem.Benches!.Select(b => b.Id == bench.Id ? other : b)] }, plan, plan.Order, runId, what);
+            WeekRemedy With(WeekBench other, string what) => Tried(problem with { Benches = [.. problem.Benches!.Select(b => b.Id == bench.Id ? other : b)] }, model, plan, runId, what);
             yield return With(bench with { Places = [.. bench.Places, bench.Places[0]] }, Invariant($"One place more at {bench.Called}."));
             yield return With(bench with { Places = [.. bench.Places.Select(_ => (IReadOnlyList<WeekSpan>)[])] }, Invariant($"{bench.Called} worked without a break."));
         }
     }
 
-    private static IEnumerable<WeekRemedy> Remedies(WeekProblem problem, WeekPlan plan, WeekPlace place, WeekRun run)
+    private static IEnumerable<WeekRemedy> Remedies(WeekProblem problem, WeekModel model, WeekPlan plan, WeekPlace place, WeekRun run)
     {
         foreach (WeekPress press in problem.Presses.Where(p => run.Minutes.ContainsKey(p.Id)))
-            if (Moved(problem, plan, run, press.Id) is { } moved)
+            if (Moved(problem, model, plan, run, press.Id) is { } moved)
                 yield return moved;
         if (run.Release > 0)
-            yield return Tried(problem with { Runs = [.. problem.Runs.Select(r => r.Id == run.Id ? r with { Release = 0 } : r)] }, plan, plan.Order, run.Id, "Artwork and material there at once.");
+            yield return Tried(problem with { Runs = [.. problem.Runs.Select(r => r.Id == run.Id ? r with { Release = 0 } : r)] }, model, plan, run.Id, "Artwork and material there at once.");
         WeekPress own = problem.Presses.First(p => p.Id == place.PressId);
         if (own.Open.Count > 0)
         {
             WeekPress through = own with { Open = WeekSpan.Without([new(own.Open[0].Start, own.Open[^1].End)], (own.Windows ?? []).Select(w => new WeekSpan(w.Start, w.End))) };
-            yield return Tried(problem with { Presses = [.. problem.Presses.Select(p => p.Id == own.Id ? through : p)] }, plan, plan.Order, run.Id, Invariant($"{own.Id} worked without a break{(own.Windows is { Count: > 0 } ? " but for its maintenance" : "")}."));
+            yield return Tried(problem with { Presses = [.. problem.Presses.Select(p => p.Id == own.Id ? through : p)] }, model, plan, run.Id, Invariant($"{own.Id} worked without a break{(own.Windows is { Count: > 0 } ? " but for its maintenance" : "")}."));
         }
 
-        foreach (WeekRemedy atBench in AtBenches(problem, plan, run.Id))
+        foreach (WeekRemedy atBench in AtBenches(problem, model, plan, run.Id))
             yield return atBench;
         if (run.Steps.Count > 0)
-            yield return Tried(problem with { Runs = [.. problem.Runs.Select(r => r.Id == run.Id ? r with { Steps = [] } : r)] }, plan, plan.Order, run.Id, "Steps after the press left out or given away.");
+            yield return Tried(problem with { Runs = [.. problem.Runs.Select(r => r.Id == run.Id ? r with { Steps = [] } : r)] }, model, plan, run.Id, "Steps after the press left out or given away.");
     }
 
     // The place on a press that makes the run least late, then the others; frozen runs stay first.
-    private static WeekRemedy? Moved(WeekProblem problem, WeekPlan plan, WeekRun run, string pressId)
+    private static WeekRemedy? Moved(WeekProblem problem, WeekModel? like, WeekPlan plan, WeekRun run, string pressId)
     {
         if (problem.Frozen.Any(f => f.RunId == run.Id))
             return null;
-        WeekModel model = new(problem with { Holds = [.. problem.Holds.Where(h => h.RunId != run.Id)] });
+        WeekModel model = new(problem with { Holds = [.. problem.Holds.Where(h => h.RunId != run.Id)] }, like);
         int moved = Array.FindIndex(model.Runs, r => r.Id == run.Id), to = problem.Presses.Select(p => p.Id).ToList().IndexOf(pressId);
         List<int>[] orders = WeekSearch.OrdersOf(model, plan.Order);
         foreach (List<int> order in orders)
             order.Remove(moved);
         int others = Others(plan, run.Id);
-        int elsewhere = model.HasQueue ? 0 : Enumerable.Range(0, orders.Length).Where(p => p != to).Sum(p => model.Late(p, orders[p], moved).Others);
+        int elsewhere = Enumerable.Range(0, orders.Length).Where(p => p != to).Sum(p => model.Late(p, orders[p], moved).Others);
         WeekRemedy? best = null;
         foreach (int at in Steps(model.Frozen[to].Length, orders[to].Count))
         {
             orders[to].Insert(at, moved);
             if (model.Keeps(to, orders[to]))
             {
-                (int late, int more) = model.HasQueue ? model.Late(orders, moved) : model.Late(to, orders[to], moved);
+                // Nobody is sooner ready than if nobody waited at benches: where that is no better already, the benches are not walked over.
+                (int late, int more) = model.Late(to, orders[to], moved);
+                if (model.HasQueue && (best is null || (late, more + elsewhere - others).CompareTo((best.LateThen, best.OthersLater)) < 0))
+                    (late, more) = Less(model.Late(orders, moved), elsewhere);
                 if (best is null || (late, more + elsewhere - others).CompareTo((best.LateThen, best.OthersLater)) < 0)
                 {
                     string next = at + 1 < orders[to].Count ? Invariant($" before {model.Runs[orders[to][at + 1]].Id}") : " as the last";
@@ -144,6 +156,8 @@ public static class WeekReasons
         return best;
     }
 
+    private static (int OfRun, int Others) Less((int OfRun, int Others) late, int others) => (late.OfRun, late.Others - others);
+
     // All places of a short order, some thirty of a long one.
     private static IEnumerable<int> Steps(int first, int last)
     {
@@ -152,10 +166,11 @@ public static class WeekReasons
             yield return at;
     }
 
-    private static WeekRemedy Tried(WeekProblem problem, WeekPlan plan, IReadOnlyDictionary<string, IReadOnlyList<string>> order, string runId, string what)
+    private static WeekRemedy Tried(WeekProblem problem, WeekModel like, WeekPlan plan, string runId, string what)
     {
-        WeekPlan then = WeekPlanner.Lay(problem, order);
-        return new(what, then.Places.First(p => p.RunId == runId).Late, Others(then, runId) - Others(plan, runId));
+        WeekModel model = new(problem, like);
+        (int late, int others) = model.Late(WeekSearch.OrdersOf(model, plan.Order), Array.FindIndex(model.Runs, r => r.Id == runId));
+        return new(what, late, others - Others(plan, runId));
     }
 
     private static int Others(WeekPlan plan, string runId) => plan.Places.Where(p => p.RunId != runId).Sum(p => p.Late) + plan.Printed.Sum(p => p.Late);

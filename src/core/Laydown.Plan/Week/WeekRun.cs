@@ -9,5 +9,7 @@ namespace Laydown.Plan.Week;
 /// <param name="Weight">What a minute of lateness costs, 0 to 1000.</param>
 /// <param name="Steps">Steps after the press, in turn.</param>
 /// <param name="MayPause">Whether it may be stopped when the press shuts and go on when it opens.</param>
+/// <param name="Uses">Share of the interval of use that it adds to care of its press, by id of the care, 0 or more; null for none.</param>
 public sealed record WeekRun(
-    string Id, IReadOnlyDictionary<string, int> Minutes, WeekTraits Traits, int Release, int Due, int Weight, IReadOnlyList<WeekStep> Steps, bool MayPause = false);
+    string Id, IReadOnlyDictionary<string, int> Minutes, WeekTraits Traits, int Release, int Due, int Weight, IReadOnlyList<WeekStep> Steps, bool MayPause = false,
+    IReadOnlyDictionary<string, double>? Uses = null);

@@ -58,6 +58,32 @@ internal sealed class WeekTimes
     /// <summary>A time if it is open, else the next that is.</summary>
     internal int Next(int time) => Math.Max(time, starts[SpanAt(time)]);
 
+    /// <summary>Where the open span that holds a time begins, or the next one.</summary>
+    internal int OpensAt(int time) => starts[SpanAt(time)];
+
+    /// <summary>Open minutes between two times.</summary>
+    internal int Worked(int from, int to)
+    {
+        int worked = 0;
+        for (int at = SpanAt(from); starts[at] < to; at++)
+        {
+            worked += Math.Min(ends[at], to) - Math.Max(starts[at], from);
+            if (ends[at] >= to)
+                break;
+        }
+
+        return worked;
+    }
+
+    /// <summary>The last time up to another at which work that fits one open span can begin; null where there is none.</summary>
+    internal int? LastFit(int by, int minutes)
+    {
+        for (int at = SpanAt(by); at >= 0; at--)
+            if (Math.Min(by, ends[at] - minutes) >= starts[at])
+                return Math.Min(by, ends[at] - minutes);
+        return null;
+    }
+
     /// <summary>The open parts of a span.</summary>
     internal IReadOnlyList<WeekSpan> Within(int from, int to) =>
         [.. starts.Select((s, i) => new WeekSpan(Math.Max(s, from), Math.Min(ends[i], to))).Where(s => s.End > s.Start)];

@@ -57,24 +57,8 @@ public sealed class PlanUpkeep(
         HashSet<string> done = [.. printed.Select(a => a.RunId)];
         IEnumerable<Laydown.Plan.Runs.Run> runs = (await WaitingRuns.OfAsync(store, cancellation)).Where(r => r.PressId == pressId && !done.Contains(r.Id));
         (IReadOnlyList<PressUse> uses, _) = PressUses.Place(InWeek(runs), press!, open.Between(from, to, pressId));
-        PressState state = await StateAsync(press!, page?.State, printed, from, cancellation);
+        PressState state = await PressStates.OfAsync(press!, page?.State, printed, from, levels, cancellation);
         return Reading.Of(new UpkeepRequest(press!, InksOf(press!), catalogue.Rates, catalogue.Calendar!, state, page?.Packs ?? [], uses, from, to));
-    }
-
-    // As written down, with levels and runs that the log knows of later. A run that the log says is done moved the ink when it ended.
-    private async Task<PressState> StateAsync(PressDescription press, PressState? written, IReadOnlyList<RunActual> printed, DateTimeOffset from, CancellationToken cancellation)
-    {
-        PressState state = written ?? new(press.Id, from, [], []);
-        DateTimeOffset? ended = printed.Where(a => a.PressId == press.Id && a.Ended <= from).Select(a => (DateTimeOffset?)a.Ended).Max();
-        if (ended is { } last && (written is null || last > (state.LastUsed ?? state.At)))
-            state = state with { At = last > state.At ? last : state.At, LastUsed = last };
-        if (levels is null)
-            return state;
-        IReadOnlyList<ReadTank> read = await levels.OfAsync(press, cancellation);
-        return state with
-        {
-            Tanks = [.. read.Select(r => (state.Tanks.FirstOrDefault(t => t.TankId == r.TankId) ?? new(r.TankId, r.LevelMl)) with { LevelMl = r.LevelMl, ReadAt = r.At })],
-        };
     }
 
     private IEnumerable<(Laydown.Plan.Runs.Run Run, DateTimeOffset? NotBefore)> InWeek(IEnumerable<Laydown.Plan.Runs.Run> runs)

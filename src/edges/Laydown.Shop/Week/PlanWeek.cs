@@ -2,6 +2,7 @@ using System.Text.Json;
 using Laydown.Measures;
 using Laydown.Plan.Drawings;
 using Laydown.Plan.Log;
+using Laydown.Plan.Upkeep;
 using Laydown.Plan.Week;
 using Laydown.Shop.Log;
 using Laydown.Shop.Orders;
@@ -17,7 +18,9 @@ namespace Laydown.Shop.Week;
 /// <param name="log">What was printed already; null where the shop keeps no log.</param>
 /// <param name="clock">Tells what time it is.</param>
 /// <param name="press">Plans runs anew for other presses; null where nobody does.</param>
-public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore store, ILogStore? log, TimeProvider clock, TakePress? press = null)
+/// <param name="care">What was read and done at the presses; null where nobody writes it down.</param>
+/// <param name="levels">Knows levels that the log holds, too; null where the book alone tells them.</param>
+public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore store, ILogStore? log, TimeProvider clock, TakePress? press = null, IPressCareBook? care = null, TankLevels? levels = null)
 {
     private const int MostRuns = 2000;
     private static readonly SemaphoreSlim OneAtATime = new(1, 1);
@@ -183,10 +186,11 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
             if (!book.IsTaken)
                 return Reading.Refused<T>(book.Faults);
             DateTimeOffset now = clock.GetUtcNow();
-            WeekDesk before = new(catalogue, calendar, runs, printed, book.Value, now);
+            IReadOnlyDictionary<string, PressState> states = await StatesAsync(now, cancellation);
+            WeekDesk before = new(catalogue, calendar, runs, printed, book.Value, now, states);
             Reading<WeekBook> changed = change(book.Value, before);
             return changed.IsTaken
-                ? Reading.Of(await then(new(before, new(catalogue, calendar, runs, printed, changed.Value, now), changed.Value, runs, printed)))
+                ? Reading.Of(await then(new(before, new(catalogue, calendar, runs, printed, changed.Value, now, states), changed.Value, runs, printed)))
                 : Reading.Refused<T>(changed.Faults);
         }
         finally
@@ -233,6 +237,21 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
             [.. all.Where(r => done.TryGetValue(r.Id, out DateTimeOffset ended) && ended > lately).Take(MostRuns).Select(r => (r, done[r.Id]))]);
     }
 
+    // Care counts where the description of a press names some, or somebody wrote down what was done there.
+    private async Task<IReadOnlyDictionary<string, PressState>> StatesAsync(DateTimeOffset now, CancellationToken cancellation)
+    {
+        Dictionary<string, PressState> states = new(StringComparer.Ordinal);
+        IReadOnlyList<RunActual> printed = log is null ? [] : await log.ActualsAsync(new LogSpan(From: now.AddDays(-120)), 20_000, cancellation);
+        foreach (Laydown.Press.Machines.PressDescription one in catalogue.Presses)
+        {
+            PressCarePage? page = care is null ? null : await care.ReadAsync(one.Id, cancellation);
+            if (one.Care is not null || page is not null)
+                states[one.Id] = await PressStates.OfAsync(one, page?.State, printed, now, levels, cancellation);
+        }
+
+        return states;
+    }
+
     private Reading<WeekBook> Read()
     {
         if (!System.IO.File.Exists(File))
@@ -264,6 +283,7 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
             desk.Maintenance(desk.InstantOf(Math.Max(7 * 1440, plan.Places.Select(p => p.End).DefaultIfEmpty(0).Max()))))
         {
             Benches = WeekBenches.Of(desk, plan),
+            Care = [.. plan.Care.Select(b => new WeekCareView(b.PressId, b.What, desk.InstantOf(b.Start), desk.InstantOf(b.End), b.RunId))],
             Printed = [.. plan.Printed.Where(p => p.Ready > 0).Select(p => Printed(desk, p, sitting.Printed.First(r => r.Run.Id == p.RunId)))],
         };
     }

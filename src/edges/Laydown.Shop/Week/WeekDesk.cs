@@ -2,6 +2,7 @@ using Laydown.Layout.Search;
 using Laydown.Plan.Calendar;
 using Laydown.Plan.Orders;
 using Laydown.Plan.Runs;
+using Laydown.Plan.Upkeep;
 using Laydown.Plan.Week;
 using Laydown.Press.Machines;
 using Laydown.Press.Stocks;
@@ -23,11 +24,12 @@ internal sealed class WeekDesk
     private readonly IReadOnlyList<Laydown.Plan.Runs.Run> runs;
     private readonly IReadOnlyList<(Laydown.Plan.Runs.Run Run, DateTimeOffset Ended)> printed;
     private readonly IReadOnlyList<WorkBench> benches;
+    private readonly Dictionary<string, WeekCareOf> care;
     private readonly WeekBook book;
 
     public WeekDesk(
         Catalogue catalogue, ShopCalendar calendar, IReadOnlyList<Laydown.Plan.Runs.Run> runs, IReadOnlyList<(Laydown.Plan.Runs.Run Run, DateTimeOffset Ended)> printed,
-        WeekBook book, DateTimeOffset now)
+        WeekBook book, DateTimeOffset now, IReadOnlyDictionary<string, PressState>? states = null)
     {
         (this.catalogue, this.runs, this.printed, this.book) = (catalogue, runs, printed, book);
         benches = calendar.Benches ?? [];
@@ -36,6 +38,7 @@ internal sealed class WeekDesk
         From = local.AddTicks(-(local.Ticks % TimeSpan.TicksPerMinute));
         DateOnly last = runs.Select(r => r.Due).Append(DateOnly.FromDateTime(From.Date).AddDays(14)).Max();
         Until = times.At(From.AddDays(Math.Clamp(last.DayNumber - DateOnly.FromDateTime(From.Date).DayNumber + 28, 28, 366)));
+        care = catalogue.Presses.ToDictionary(p => p.Id, p => new WeekCareOf(p, states?.GetValueOrDefault(p.Id), From, MinuteOf), StringComparer.Ordinal);
         Problem = Make();
     }
 
@@ -69,7 +72,7 @@ internal sealed class WeekDesk
     {
         HashSet<string> known = [.. runs.Select(r => r.Id)];
         DateTimeOffset before = times.At(From.AddDays(-PrintedDays));
-        IReadOnlyList<WeekPress> presses = [.. catalogue.Presses.Select(p => new WeekPress(p.Id, Spans(p.Id), null, Windows(p.Id)))];
+        IReadOnlyList<WeekPress> presses = [.. catalogue.Presses.Select(p => new WeekPress(p.Id, Spans(p.Id), null, Windows(p.Id), care[p.Id].Care, care[p.Id].Stand))];
         return new(presses, [.. runs.Select(RunOf)], new ChangeRates(), Spans(null),
             [.. book.Stood.Where(s => known.Contains(s.RunId) && s.PressId == PressOf(s.RunId) && s.Start < From.AddHours(FrozenHours)).OrderBy(s => s.Start)
                 .Select(s => new WeekHold(s.RunId, PressOf(s.RunId), Math.Max(0, MinuteOf(s.Start))))],
@@ -88,7 +91,7 @@ internal sealed class WeekDesk
         WeekTraits traits = stock is null ? new(run.StockId, false, 0, "", false, run.Mode.ModeId, "") : RunTraits.Of(run, stock);
         int minutes = (int)Math.Ceiling(run.Time.PrintMinutes + run.Time.HandlingMinutes - 1e-9);
         return new(run.Id, new Dictionary<string, int>(StringComparer.Ordinal) { [press.Id] = Math.Max(1, minutes) }, traits, 0,
-            DueOf(run), 1, StepsOf(run), MayPause: true);
+            DueOf(run), 1, StepsOf(run), MayPause: true, care[press.Id].UsesOf(run));
     }
 
     private int DueOf(Laydown.Plan.Runs.Run run) => MinuteOf(times.At(run.Due.AddDays(1), TimeOnly.MinValue));

@@ -17,6 +17,9 @@ public sealed record WeekView(
     /// <summary>Benches of the work after the press and what is at them; none in a shop whose calendar names none.</summary>
     public IReadOnlyList<WeekBenchView> Benches { get; init; } = [];
 
+    /// <summary>Care of the presses up to their last runs, by press and start: nozzle checks, cleaning, top-ups, what long stops need.</summary>
+    public IReadOnlyList<WeekCareView> Care { get; init; } = [];
+
     /// <summary>Runs that are printed and still go over benches.</summary>
     public IReadOnlyList<WeekPrintedView> Printed { get; init; } = [];
 }

@@ -83,6 +83,8 @@ internal static class WeekCommand
             answer.Line(Invariant($"{run.RunId}  set-up {run.SetUpMinutes} min: {run.SetUpBecause}{(run.TimeWords is { } words ? "; " + words : "")}"));
         foreach (WeekMaintenance window in week.Value.Maintenance ?? [])
             answer.Line(Invariant($"{window.PressId}  {Time(window.Start)} to {Time(window.End)}: {window.What}{(window.By is null ? "" : ", by " + window.By)}; {(window.RunsMayPause ? "a run may stand over it" : "no run stands over it")}."));
+        if (week.Value.Care.Count > 0)
+            answer.Table(["press", "care", "from", "to", "pauses"], week.Value.Care.Select(c => (IReadOnlyList<string>)[c.PressId, c.What, Time(c.Start), Time(c.End), c.RunId ?? ""]));
         Benches(answer, week.Value);
         foreach (WeekWhy why in week.Value.Runs.Select(r => r.Why).OfType<WeekWhy>())
             Tell(answer, why);
@@ -126,6 +128,8 @@ internal static class WeekCommand
 
         answer.Table(["run", "press", "set-up from", "start", "end", "ready", "late"], plan.Places.Select(p => (IReadOnlyList<string>)
             [p.RunId, p.PressId, Invariant($"{p.SetUpStart}"), Invariant($"{p.Start}"), Invariant($"{p.End}"), Invariant($"{p.Ready}"), Invariant($"{p.Late}")]));
+        if (plan.Care.Count > 0)
+            answer.Table(["press", "care", "from", "to", "pauses"], plan.Care.Select(c => (IReadOnlyList<string>)[c.PressId, c.What, Invariant($"{c.Start}"), Invariant($"{c.End}"), c.RunId ?? ""]));
         if (plan.Visits.Count > 0)
             answer.Table(["run", "bench", "place", "step", "comes", "start", "end"], plan.Visits.Select(v => (IReadOnlyList<string>)
                 [v.RunId, v.BenchId, Invariant($"{v.Place + 1}"), v.Step, Invariant($"{v.Come}"), Invariant($"{v.Start}"), Invariant($"{v.End}")]));

@@ -1,0 +1,135 @@
+namespace Laydown.Plan.Week;
+
+/// <summary>The care of one press along an order of runs: lays each run so that care is done in time, and what a long stop needs before and after it.</summary>
+internal sealed class WeekCareWalk
+{
+    /// <summary>Care laid for one run at most; beyond it the plan is a guess.</summary>
+    private const int Most = 500;
+
+    private readonly WeekTimes times;
+    private readonly WeekStand? stand;
+    private readonly int[] minutes;
+    private readonly int[] every;
+    private readonly double[][] uses;
+    private readonly int[] last;
+    private readonly double[] used;
+    private readonly bool[] since;
+    private readonly IReadOnlyList<WeekCare> care;
+    private int quiet;
+
+    internal WeekCareWalk(WeekPress press, WeekTimes times, IReadOnlyList<WeekRun> runs)
+    {
+        (this.times, care, stand) = (times, press.Care ?? [], press.Stand);
+        (minutes, every) = ([.. care.Select(c => c.Minutes)], [.. care.Select(c => c.EveryMinutes)]);
+        uses = [.. care.Select(c => runs.Select(r => r.Uses is { } u && u.TryGetValue(c.Id, out double share) ? share : 0).ToArray())];
+        (last, used, since) = (new int[care.Count], new double[care.Count], new bool[care.Count]);
+        Begin();
+    }
+
+    /// <summary>Told of each piece of care: what, start, end, and the run that pauses for it or −1; null where nobody asks.</summary>
+    internal Action<string, int, int, int>? Told { get; set; }
+
+    /// <summary>Begins at the first run.</summary>
+    internal void Begin()
+    {
+        for (int c = 0; c < last.Length; c++)
+            (last[c], used[c], since[c]) = (care[c].Last, care[c].Used, care[c].Last < 0 || care[c].Used > 0);
+        quiet = stand?.LastUsed ?? 0;
+    }
+
+    /// <summary>Lays a run after the ones before it.</summary>
+    /// <param name="run">The run.</param>
+    /// <param name="printing">Minutes it prints.</param>
+    /// <param name="free">When the press is free.</param>
+    /// <param name="lay">Set-up start, start and end of the run for a press free from a time on, with minutes it stands for care added.</param>
+    internal (int SetUpStart, int Start, int End) Lay(int run, int printing, int free, Func<int, int, (int SetUpStart, int Start, int End)> lay)
+    {
+        int paused = 0, stood = int.MinValue;
+        (int SetUpStart, int Start, int End) fit = lay(free, 0);
+        if (stand is not null)
+            fit = AfterStop(fit, ref free, lay);
+        for (int i = 0; i < Most; i++)
+        {
+            (int c, int due, bool before) = First(run, printing, fit, paused);
+            if (c < 0)
+                break;
+            if (before)
+            {
+                (int start, _, int end) = times.Fit(Math.Max(free, Math.Min(fit.SetUpStart, Math.Max(due, times.OpensAt(fit.SetUpStart)))), 0, minutes[c], 0, false);
+                Done(c, start, end, -1, 0);
+                free = end;
+            }
+            else
+            {
+                int resumes = times.OpensAt(due) > fit.SetUpStart ? times.OpensAt(due) : times.Next(due);
+                int start = Math.Max(Math.Max(resumes, fit.Start), stood), end = times.After(start, minutes[c]);
+                Done(c, start, end, run, uses[c][run] * Math.Max(0, times.Worked(fit.Start, start) - paused) / Math.Max(1, printing));
+                (paused, stood) = (paused + minutes[c], end);
+            }
+
+            fit = lay(free, paused);
+        }
+
+        for (int c = 0; c < last.Length; c++)
+            (used[c], since[c]) = (used[c] + uses[c][run], true);
+        quiet = fit.End;
+        return fit;
+    }
+
+    private void Done(int c, int start, int end, int run, double alreadyUsed)
+    {
+        (last[c], used[c], since[c]) = (start, -alreadyUsed, false);
+        Told?.Invoke(care[c].What, start, end, run);
+    }
+
+    // The care that is due first before the run is over, when, and whether it is done before the run: that comes first, as it moves the run. −1 where none is.
+    private (int Care, int Due, bool Before) First(int run, int printing, (int SetUpStart, int Start, int End) fit, int paused)
+    {
+        (int first, int at, bool before) = (-1, fit.End, false);
+        int opens = times.OpensAt(fit.SetUpStart);
+        for (int c = 0; c < last.Length; c++)
+        {
+            int due = every[c] > 0 ? last[c] + every[c] : int.MaxValue;
+            if (used[c] + uses[c][run] > 1 + 1e-9)
+                due = used[c] >= 1 ? 0 : Math.Min(due, times.After(fit.Start, paused + (int)((1 - used[c]) / uses[c][run] * printing)));
+            if (due >= fit.End)
+                continue;
+
+            // Where the press opens again within the run care is done there; a care done since the last run is no use once more.
+            bool border = paused == 0 && (due <= fit.SetUpStart || (since[c] && times.OpensAt(due) <= opens));
+            if ((border && !before) || (border == before && due < at))
+                (first, at, before) = (c, due, border);
+        }
+
+        return (first, at, before);
+    }
+
+    // A stop longer than the lines may stand: a short run within it where that is enough, else storage fluid before and ink again after.
+    private (int SetUpStart, int Start, int End) AfterStop(
+        (int SetUpStart, int Start, int End) fit, ref int free, Func<int, int, (int SetUpStart, int Start, int End)> lay)
+    {
+        int from = quiet, stop = fit.SetUpStart - from;
+        WeekLine[] over = [.. stand!.Lines.Where(l => stop > l.LimitMinutes)];
+        if (over.Length == 0)
+            return fit;
+        int limit = over.Min(l => l.LimitMinutes), shortRun = stand.ShortRunMinutes;
+        if (times.LastFit(Math.Min(from + limit, fit.SetUpStart - shortRun), shortRun) is { } start && start >= free && fit.SetUpStart - start - shortRun <= limit)
+        {
+            Told?.Invoke("Short run that keeps the lines alive", start, start + shortRun, -1);
+            free = start + shortRun;
+            return lay(free, 0);
+        }
+
+        int fill = Whole(over.Sum(l => l.FillMinutes)), back = Whole(over.Sum(l => l.BackMinutes)), begin = fit.SetUpStart - back;
+        if (fill > 0 && from >= 0)
+            Told?.Invoke("Lines filled with storage fluid", from, from + fill, -1);
+        if (back == 0)
+            return fit;
+        begin = begin >= Math.Max(free, times.OpensAt(fit.SetUpStart)) ? begin : times.Fit(Math.Max(free, times.OpensAt(fit.SetUpStart)), 0, back, 0, false).SetUpStart;
+        Told?.Invoke("Lines filled with ink again", begin, begin + back, -1);
+        free = begin + back;
+        return lay(free, 0);
+    }
+
+    private static int Whole(double minutes) => (int)Math.Ceiling(minutes - 1e-9);
+}
