@@ -1,6 +1,7 @@
 using Laydown.Plan.Calendar;
 using Laydown.Plan.Log;
 using Laydown.Plan.Orders;
+using Laydown.Press.Machines;
 using Laydown.Shop.Log;
 using Laydown.Shop.Run;
 using Laydown.Shop.Week;
@@ -64,6 +65,27 @@ public sealed class WeekBenchesLawTests : IDisposable
         shop.Clock.Advance(TimeSpan.FromDays(30));
         Assert.Empty((await Week([new("saw", "Saw", [FinishingKind.CutSquare])], new DoneRuns([actual])).PlanAsync(None)).Value.Printed);
     }
+
+    [Fact]
+    public async Task Care_of_a_press_stands_in_the_week_where_no_run_lies_and_only_where_it_is_kept()
+    {
+        await TwoRunsAsync();
+        Assert.Empty((await Plan(shop.Catalogue with { Presses = [.. shop.Catalogue.Presses.Select(p => p with { Care = null })] }).PlanAsync(None)).Value.Care);
+
+        // Nothing is written down: what is due daily is done at once, before the first run of each press.
+        WeekView week = (await Plan(shop.Catalogue with { Presses = [.. shop.Catalogue.Presses.Select(p => p with { Care = PressCare.Usual(p) })] }).ShowAsync(None)).Value;
+        Assert.All(week.Runs.Select(r => r.PressId), p => Assert.Contains(week.Care, c => c.PressId == p && c.What == "Try the stop devices and guards"));
+        Assert.All(week.Care, c => Assert.DoesNotContain(week.Runs, r => r.PressId == c.PressId && r.RunId != c.RunId && r.SetUpStart < c.End && c.Start < r.End));
+        Assert.Equal(3, week.Care.Where(c => c.What == "Try the stop devices and guards").Select(c => (c.End - c.Start).TotalMinutes).Distinct().Single());
+        Assert.Contains("care of the press", week.Chart.Draw(1).Svg, StringComparison.Ordinal);
+
+        // Planned again nothing moves.
+        WeekView again = (await Plan(shop.Catalogue with { Presses = [.. shop.Catalogue.Presses.Select(p => p with { Care = PressCare.Usual(p) })] }).PlanAsync(None)).Value;
+        Assert.Equal(week.Care, again.Care);
+        Assert.Equal(week.Runs.Select(r => (r.RunId, r.Start)), again.Runs.Select(r => (r.RunId, r.Start)));
+    }
+
+    private PlanWeek Plan(Laydown.Shop.Orders.Catalogue catalogue) => new(shop.Folder, catalogue, shop.Store, null, shop.Clock);
 
     private PlanWeek Week(IReadOnlyList<WorkBench>? benches, ILogStore? log = null) =>
         new(shop.Folder, shop.Catalogue with { Calendar = shop.Catalogue.Calendar! with { Benches = benches } }, shop.Store, log, shop.Clock);

@@ -121,6 +121,19 @@ public sealed partial class WeekPageLawTests(PageFixture fixture) : IClassFixtur
     }
 
     [Fact]
+    public async Task Benches_and_care_stand_under_the_runs_by_name()
+    {
+        IPage page = await OpenAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Cutting table" })).ToBeVisibleAsync();
+        ILocator table = page.GetByRole(AriaRole.Table, new() { Name = "Runs at Packing table" });
+        await Assertions.Expect(table).ToBeVisibleAsync();
+        await Assertions.Expect(table.GetByRole(AriaRole.Columnheader, new() { Name = "Place" })).ToBeVisibleAsync();
+        await page.Locator("#care summary").ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Table, new() { Name = "Care in the week" })).ToContainTextAsync("Try the stop devices and guards");
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
     public async Task Without_script_the_form_puts_a_run()
     {
         IPage page = await fixture.OpenAsync("/week", scripts: false);

@@ -15,6 +15,6 @@ internal static class WeekBenches
         int open = bench.Places.Sum(p => p.Sum(s => Math.Max(0, Math.Min(s.End, last) - Math.Max(s.Start, 0))));
         return new(bench.Id, bench.Called, bench.Places.Count, open, shown.Sum(v => v.Parts.Sum(s => Math.Max(0, s.End - Math.Max(s.Start, 0)))), [.. shown.Select(v => new WeekVisitView(
             v.RunId, v.Step, v.Place + 1, desk.InstantOf(v.Come), desk.InstantOf(v.Start), desk.InstantOf(v.End),
-            [.. visits.Where(o => o.RunId != v.RunId && o.Start < v.Start && o.End > v.Come).Select(o => o.RunId).Distinct(StringComparer.Ordinal)]))]);
+            v.Start == v.Come ? [] : [.. visits.Where(o => o.RunId != v.RunId && o.Start < v.Start && o.End > v.Come).Select(o => o.RunId).Distinct(StringComparer.Ordinal)]))]);
     }
 }

@@ -96,7 +96,7 @@ internal static class WeekCommand
     {
         foreach (WeekBenchView bench in week.Benches)
         {
-            answer.Line(Invariant($"{bench.Name}, {bench.Places} {(bench.Places == 1 ? "place" : "places")}: {WeekReasons.Words(bench.BusyMinutes)} of work in {WeekReasons.Words(bench.OpenMinutes)}."));
+            answer.Line(Invariant($"{bench.Name}, {bench.Places} {(bench.Places == 1 ? "place" : "places")}: worked {WeekReasons.Words(bench.OpenMinutes)} up to the last step, {WeekReasons.Words(bench.BusyMinutes)} of that taken."));
             foreach (WeekVisitView visit in bench.Visits)
                 answer.Line(Invariant($"  {visit.RunId}  {visit.Step}: {Time(visit.Start)} to {Time(visit.End)}{(bench.Places > 1 ? Invariant($", place {visit.Place}") : "")}{(visit.Behind.Count > 0 ? Invariant($"; there from {Time(visit.Come)}, after {string.Join(", ", visit.Behind)}") : "")}"));
         }
