@@ -64,7 +64,7 @@ public sealed record ShopServices(
     public TimeProvider Clock { get; init; } = TimeProvider.System;
 
     /// <summary>Lets runs go to the press.</summary>
-    public ReleaseRun Release => new(Catalogue, Store, MakeRun, Clock, Log?.Keep, Press.Levels);
+    public ReleaseRun Release => new(Catalogue, Store, MakeRun, Clock, Log?.Keep, Press.Levels, Press.Supply);
 
     /// <summary>Signs first pieces off; null in a shop without a log.</summary>
     public ApproveFirstPiece? FirstPiece => Log is null ? null : new(Store, Log);
@@ -73,7 +73,7 @@ public sealed record ShopServices(
     public ChooseMode ChooseMode => new(Catalogue, Store, PlanRuns, new(new ShopFolder(Folder), Store, MakeRun));
 
     /// <summary>What it can do with layouts by hand.</summary>
-    public LayoutServices Layouts => LayoutServices.Of(new ShopFolder(Folder), Catalogue, Store, PlanRuns, MakeRun);
+    public LayoutServices Layouts => LayoutServices.Of(new ShopFolder(Folder), Catalogue, Store, PlanRuns, MakeRun, Press.Supply);
 
     /// <summary>Shows passes and forecasts bands.</summary>
     public ShowPasses Passes => new(this, RunInks);
@@ -85,7 +85,7 @@ public sealed record ShopServices(
     public PlanWeek Week { get => week ?? new(new ShopFolder(Folder), Catalogue, Store, null, Clock, TakePress); init => week = value; }
 
     /// <summary>Writes set-up sheets as runs stand now.</summary>
-    public SetUpPaper SetUpPaper => new(Catalogue, Store, PlanRuns, Documents, Press.Levels);
+    public SetUpPaper SetUpPaper => new(Catalogue, Store, PlanRuns, Documents, Press.Levels, Press.Supply);
 
     /// <summary>Takes another press for a run.</summary>
     public TakePress TakePress => new(Catalogue, Store, PlanRuns, new(new ShopFolder(Folder), Store, MakeRun));

@@ -92,6 +92,24 @@ public sealed class StockMovesLawTests
     }
 
     [Fact]
+    public void What_a_run_lacks_is_asked_of_the_room_as_it_stands_not_of_the_day_it_was_planned()
+    {
+        Run run = SampleRun(4, [], Board.Size);
+        run = run with { SetUp = run.SetUp with { Refusals = ["An edge stands too high.", "Board: 4 boards are needed, 3 are on hand. Order more before release."] } };
+        IReadOnlyList<StockLot> room = Done([], In("L-0001", 4));
+
+        // Goods came: the old sentence goes, what else speaks against it stays.
+        Assert.Equal(["An edge stands too high."], StockSupply.RefusalsNow(run, [Board], room, false));
+
+        // Kept back for itself it is there; kept back for another run it is not.
+        IReadOnlyList<StockLot> own = Done(room, Of(StockMoveKind.Reserve, "L-0001", 4, run.Id)), other = Done(room, Of(StockMoveKind.Reserve, "L-0001", 3, "R-9"));
+        Assert.Single(StockSupply.RefusalsNow(run, [Board], own, false));
+        Assert.EndsWith("4 boards are needed, 1 is on hand. Order more before release.", StockSupply.RefusalsNow(run, [Board], other, false)[1], StringComparison.Ordinal);
+        Assert.Single(StockSupply.RefusalsNow(run, [Board], Done(own, Of(StockMoveKind.Consume, "L-0001", 4, run.Id)), true));
+        Assert.Equal(2, StockSupply.RefusalsNow(run, [Board with { OnHand = 3 }], [], false).Count);
+    }
+
+    [Fact]
     public void Taking_without_keeping_back_first_takes_what_is_free()
     {
         Run run = SampleRun(4, [], Board.Size);

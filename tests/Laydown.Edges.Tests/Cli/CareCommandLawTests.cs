@@ -28,6 +28,15 @@ public sealed class CareCommandLawTests : IDisposable
 
         Assert.Equal(1, Lots(await DoneAsync("stock", "reserve", id))[0].GetProperty("reserved")[0].GetProperty("quantity").GetDecimal());
         Assert.Empty(Lots(await DoneAsync("stock", "reserve", id)));
+
+        // What is kept back for the run is there for it; a count that finds less is told with the run at once, and gone again when it is there.
+        async Task<bool> LacksAsync() => (await DoneAsync("run", "show", id)).GetProperty("refusals").EnumerateArray().Any(r => r.GetString()!.EndsWith("Order more before release.", StringComparison.Ordinal));
+        await DoneAsync("stock", "count", "L-0001", "1");
+        Assert.False(await LacksAsync());
+        await DoneAsync("stock", "count", "L-0001", "0");
+        Assert.True(await LacksAsync());
+        await DoneAsync("stock", "count", "L-0001", "3");
+        Assert.False(await LacksAsync());
         JsonElement[] after = Lots(await DoneAsync("stock", "take", id, "--place", "rest rack"));
         Assert.Equal(2, after[0].GetProperty("onHand").GetDecimal());
         Assert.All(after.Skip(1), l => Assert.Equal((id, "rest rack"), (l.GetProperty("bornOf").GetString(), l.GetProperty("place").GetString())));

@@ -18,6 +18,9 @@ public static class SetUps
     /// <summary>Free height over a flat sheet from which drops blur and mist, mm; common practice, no source (3 mm to 4 mm).</summary>
     public const double HighDropMm = 3;
 
+    /// <summary>How a refusal ends that tells of stock that is not there.</summary>
+    internal const string OrderEnding = "Order more before release.";
+
     /// <summary>Works out the set-up of a run.</summary>
     /// <param name="request">The run.</param>
     /// <param name="mode">The mode picked.</param>
@@ -111,12 +114,21 @@ public static class SetUps
     private static string TooWarm(Stock stock, SheetWarmth warmth) => Invariant(
         $"{stock.Name} may reach {SheetWarmths.RoomC + warmth.RiseK:0} °C under the lamps; it bears {stock.MaxTemperatureC:0} °C. Take a mode with less lamp or fewer layers in one go.");
 
+    /// <summary>What is said of a stock of which too little is there; null where there is enough.</summary>
+    /// <param name="stock">The stock.</param>
+    /// <param name="needed">Boards, blanks or whole metres that a run takes.</param>
+    /// <param name="there">What of it is there for the run.</param>
+    internal static string? Lack(Stock stock, int needed, int there)
+    {
+        bool one = needed == 1;
+        string unit = stock.Kind switch { StockKind.Roll => "m of roll", StockKind.Blank => one ? "blank" : "blanks", _ => one ? "board" : "boards" };
+        return needed > there ? Invariant($"{stock.Name}: {needed} {unit} {(one ? "is" : "are")} needed, {there} {(there == 1 ? "is" : "are")} on hand. {OrderEnding}") : null;
+    }
+
     private static IEnumerable<string> StockRefusals(RunRequest request, Stock stock)
     {
-        int needed = NeededOnHand(request, stock);
-        string unit = stock.Kind switch { StockKind.Roll => "m of roll", StockKind.Blank => "blanks", _ => "boards" };
-        if (needed > stock.OnHand)
-            yield return Invariant($"{stock.Name}: {needed} {unit} are needed, {stock.OnHand} are on hand. Order more before release.");
+        if (Lack(stock, NeededOnHand(request, stock), stock.OnHand) is { } lack)
+            yield return lack;
         if (stock.Kind != StockKind.Roll)
             yield break;
 

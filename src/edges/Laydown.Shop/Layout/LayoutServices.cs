@@ -1,4 +1,5 @@
 using Laydown.Shop.Orders;
+using Laydown.Shop.Press;
 using Laydown.Shop.Run;
 
 namespace Laydown.Shop.Layout;
@@ -14,11 +15,11 @@ namespace Laydown.Shop.Layout;
 public sealed record LayoutServices(OpenLayout Open, JudgeLayout Judge, EditLayout Edit, FinishLayout Finish, MeasureLayout Measure, SaveLayout Save, ReleaseLayout Release)
 {
     /// <summary>All of it for one shop.</summary>
-    internal static LayoutServices Of(ShopFolder folder, Catalogue catalogue, IShopStore store, PlanRuns plan, MakeRun makeRun)
+    internal static LayoutServices Of(ShopFolder folder, Catalogue catalogue, IShopStore store, PlanRuns plan, MakeRun makeRun, SupplyOfRun? supply = null)
     {
         OpenLayout open = new(catalogue, store, plan);
         RunRequests requests = new(catalogue);
         JudgeLayout judge = new(requests);
-        return new(open, judge, new(judge), new(judge), new(plan.Measure), new(open, requests, new(folder, store, makeRun)), new(catalogue, store, open, makeRun));
+        return new(open, judge, new(judge), new(judge), new(plan.Measure), new(open, requests, new(folder, store, makeRun)), new(catalogue, store, open, makeRun, supply));
     }
 }

@@ -1,6 +1,7 @@
 using Laydown.Layout.Hands;
 using Laydown.Measures;
 using Laydown.Shop.Orders;
+using Laydown.Shop.Press;
 using Laydown.Shop.Run;
 
 namespace Laydown.Shop.Layout;
@@ -10,7 +11,8 @@ namespace Laydown.Shop.Layout;
 /// <param name="store">What the shop remembers.</param>
 /// <param name="open">Opens layouts.</param>
 /// <param name="makeRun">Knows whether the run is being made.</param>
-public sealed class ReleaseLayout(Catalogue catalogue, IShopStore store, OpenLayout open, MakeRun makeRun)
+/// <param name="supply">Tells whether the stock room holds what a run takes; null to believe what was found when it was planned.</param>
+public sealed class ReleaseLayout(Catalogue catalogue, IShopStore store, OpenLayout open, MakeRun makeRun, SupplyOfRun? supply = null)
 {
     /// <summary>Longest name, characters.</summary>
     public const int MostName = 100;
@@ -34,9 +36,10 @@ public sealed class ReleaseLayout(Catalogue catalogue, IShopStore store, OpenLay
             return Reading.Refused<RunRecord>(opened.Faults);
         if (opened.Value.Closed is { } closed)
             return Reading.Refused<RunRecord>(closed);
+        Laydown.Plan.Runs.Run now = supply is null ? opened.Value.Record.Run : await supply.AsNowAsync(opened.Value.Record.Run, cancellation);
         IReadOnlyList<InputFault> stops = [.. LayoutConflicts.Of(opened.Value.Sheets, opened.Value.Rules).Where(c => c.Severity == Severity.Stop).Take(20)
             .Select(c => RunFaults.Of(runId, c.Sheet < 0 ? "layout" : Invariant($"sheet {c.Sheet + 1}"), c.Words().TrimEnd('.'), "a layout without stops")),
-            .. opened.Value.Record.Run.SetUp.Refusals.Select(r => RunFaults.Of(runId, "set-up", r.TrimEnd('.'), "a set-up that may be released"))];
+            .. now.SetUp.Refusals.Select(r => RunFaults.Of(runId, "set-up", r.TrimEnd('.'), "a set-up that may be released"))];
         if (stops.Count > 0)
             return Reading.Refused<RunRecord>(stops);
         return await ChangeAsync(runId, record => LayoutMark.Of(record.Run.Sheets) == mark

@@ -14,8 +14,9 @@ namespace Laydown.Shop.Press;
 /// <param name="RunStock">Keeps back and takes the stock of runs.</param>
 /// <param name="Labels">Makes labels.</param>
 /// <param name="Levels">Tells how full tanks are.</param>
+/// <param name="Supply">Tells whether the room holds what a run takes.</param>
 public sealed record PressServices(
-    PlanUpkeep Upkeep, ReadPress Read, IPressCareBook Book, ShowStock Stock, ReceiveStock Receive, MoveStock Move, RunStock RunStock, StockLabels Labels, TankLevels Levels)
+    PlanUpkeep Upkeep, ReadPress Read, IPressCareBook Book, ShowStock Stock, ReceiveStock Receive, MoveStock Move, RunStock RunStock, StockLabels Labels, TankLevels Levels, SupplyOfRun Supply)
 {
     /// <summary>All of it for one shop.</summary>
     /// <param name="catalogue">What the shop has; its stocks follow the room where they are <see cref="ShelvedStocks"/>.</param>
@@ -33,6 +34,6 @@ public sealed record PressServices(
         TankLevels levels = new(book, log);
         return new(
             new(catalogue, store, book, week, levels, log), new(catalogue, book, clock, levels), book, new(catalogue, store, room), new(catalogue, move, clock), move, new(catalogue, store, room, move, clock),
-            new(catalogue, room, papers), levels);
+            new(catalogue, room, papers), levels, new(catalogue, room));
     }
 }

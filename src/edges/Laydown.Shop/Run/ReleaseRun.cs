@@ -16,7 +16,8 @@ namespace Laydown.Shop.Run;
 /// <param name="clock">Tells when it was.</param>
 /// <param name="log">Keeps what was measured in the log too; null where the shop keeps none.</param>
 /// <param name="levels">Tells how full tanks are; null to believe the press's description.</param>
-public sealed class ReleaseRun(Catalogue catalogue, IShopStore store, MakeRun makeRun, TimeProvider clock, KeepLog? log = null, TankLevels? levels = null)
+/// <param name="supply">Tells whether the stock room holds what a run takes; null to believe what was found when it was planned.</param>
+public sealed class ReleaseRun(Catalogue catalogue, IShopStore store, MakeRun makeRun, TimeProvider clock, KeepLog? log = null, TankLevels? levels = null, SupplyOfRun? supply = null)
 {
     /// <summary>How the entry of the log begins that tells of a run let go, after the thickness of a roll.</summary>
     internal const string LetGoWords = "Let go, checked by ";
@@ -26,8 +27,10 @@ public sealed class ReleaseRun(Catalogue catalogue, IShopStore store, MakeRun ma
     public async Task<Reading<RunRecord>> ReleaseAsync(string runId, MeasuredSheet measured, CancellationToken cancellation)
     {
         IReadOnlyList<PressDescription> presses = await PressesAsync(cancellation);
+        Laydown.Plan.Runs.Run? seen = (await store.RunAsync(runId, cancellation))?.Run;
+        IReadOnlyList<string>? refusals = seen is null || supply is null ? null : (await supply.AsNowAsync(seen, cancellation)).SetUp.Refusals;
         Reading<RunRecord> done = await ChangeAsync(
-            runId, record => Judge(record, measured, presses).Then(r => Reading.Of(record with { LetGo = r with { At = clock.GetUtcNow() } })), cancellation);
+            runId, record => Judge(record, refusals, measured, presses).Then(r => Reading.Of(record with { LetGo = r with { At = clock.GetUtcNow() } })), cancellation);
 
         // What was measured once is not asked for twice: the log has it as well. A log that does not take it takes nothing of the release back.
         if (done.IsTaken && log is not null)
@@ -51,7 +54,8 @@ public sealed class ReleaseRun(Catalogue catalogue, IShopStore store, MakeRun ma
     {
         ArgumentNullException.ThrowIfNull(run);
         PressDescription? press = (await PressesAsync(cancellation)).FirstOrDefault(p => string.Equals(p.Id, run.PressId, StringComparison.Ordinal));
-        return press is null ? run.SetUp.Refusals : InkSupply.RefusalsNow(run, press);
+        Laydown.Plan.Runs.Run now = supply is null ? run : await supply.AsNowAsync(run, cancellation);
+        return press is null ? now.SetUp.Refusals : InkSupply.RefusalsNow(now, press);
     }
 
     private static LogEntry Entry(RunRecord record)
@@ -75,9 +79,9 @@ public sealed class ReleaseRun(Catalogue catalogue, IShopStore store, MakeRun ma
         return presses;
     }
 
-    private Reading<RunRelease> Judge(RunRecord record, MeasuredSheet measured, IReadOnlyList<PressDescription> presses)
+    private Reading<RunRelease> Judge(RunRecord record, IReadOnlyList<string>? refusals, MeasuredSheet measured, IReadOnlyList<PressDescription> presses)
     {
-        Laydown.Plan.Runs.Run run = record.Run;
+        Laydown.Plan.Runs.Run run = refusals is null ? record.Run : record.Run with { SetUp = record.Run.SetUp with { Refusals = refusals } };
         PressDescription? press = presses.FirstOrDefault(p => string.Equals(p.Id, run.PressId, StringComparison.Ordinal));
         Stock? stock = catalogue.Stocks.FirstOrDefault(s => string.Equals(s.Id, run.StockId, StringComparison.Ordinal));
         if (press is null || stock is null)

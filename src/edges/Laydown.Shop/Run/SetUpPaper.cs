@@ -13,7 +13,8 @@ namespace Laydown.Shop.Run;
 /// <param name="plan">Knows the looks of the shop.</param>
 /// <param name="documents">Writes papers.</param>
 /// <param name="levels">Tells how full tanks are; null to show what the press's description says.</param>
-public sealed class SetUpPaper(Catalogue catalogue, IShopStore store, PlanRuns plan, IRunDocuments documents, TankLevels? levels = null)
+/// <param name="supply">Tells whether the stock room holds what a run takes; null to show what was found when it was planned.</param>
+public sealed class SetUpPaper(Catalogue catalogue, IShopStore store, PlanRuns plan, IRunDocuments documents, TankLevels? levels = null, SupplyOfRun? supply = null)
 {
     /// <summary>The sheet as A4 PDF.</summary>
     /// <param name="runId">The run.</param>
@@ -26,7 +27,7 @@ public sealed class SetUpPaper(Catalogue catalogue, IShopStore store, PlanRuns p
             return Reading.Refused<byte[]>(new InputFault(Invariant($"run {runId}"), null, "id", "no run of that id", "the id of a planned run"));
         IReadOnlyList<ItemRecord> items = [.. (await store.OrdersAsync(cancellation)).SelectMany(o => o.Items)];
         Laydown.Plan.Runs.RunRelease? letGo = record.LetGo is { } go && catalogue.Calendar is { } calendar ? go with { At = new OpenTimes(calendar).At(go.At) } : record.LetGo;
-        Reading<RunContext> context = RunContexts.Gather(record.Run, catalogue, items, plan.Looks);
+        Reading<RunContext> context = RunContexts.Gather(supply is null ? record.Run : await supply.AsNowAsync(record.Run, cancellation), catalogue, items, plan.Looks);
         if (!context.IsTaken)
             return Reading.Refused<byte[]>(context.Faults);
         PressDescription press = levels is null ? context.Value.Press : await levels.AsReadAsync(context.Value.Press, cancellation);
