@@ -143,6 +143,18 @@ public sealed class CostLawTests
     }
 
     [Fact]
+    public void Lamination_is_by_the_finished_area_and_comes_before_the_cut_whatever_the_order_names_first()
+    {
+        ShopRates rates = Works.ShopRates() with { FinishingRates = [.. Works.ShopRates().FinishingRates, new(FinishingKind.Laminate, 8, 2.5, new Money(340))] };
+        Run run = RunPlanner.Plan(Works.Request(rates: rates, items: Works.Planned(Works.Item(finishing: [new(FinishingKind.CutSquare, 1), new(FinishingKind.Laminate, 1)])))).Value;
+
+        // 4 pieces of 500 x 400 mm: 0.8 m² in 8 + 2.5 x 0.8 = 10 min; 7.2 m of cut in 4 + 0.5 x 7.2 = 7.6 min.
+        Assert.Equal([FinishingKind.Laminate, FinishingKind.CutSquare], run.FinishingSteps.Select(f => f.Kind));
+        Assert.Equal([10, 7.6], run.FinishingSteps.Select(f => Math.Round(f.Minutes, 9)));
+        Assert.Equal(Money.FromUnits((10m / 60m * rates.LabourPerHour.Units) + (0.8m * 3.40m)), run.Cost.Lines.First(l => l.Name == "Finishing, lamination").Amount);
+    }
+
+    [Fact]
     public void Finishing_without_a_rate_is_refused()
     {
         PlannedItem hemmed = Works.Planned(Works.Item(finishing: new Finishing(FinishingKind.Hem, 1)));

@@ -26,4 +26,10 @@ public enum FinishingKind
 
     /// <summary>Pockets for poles.</summary>
     PolePocket,
+
+    /// <summary>A film laid over the print.</summary>
+    Laminate,
+
+    /// <summary>Glued onto a board.</summary>
+    Mount,
 }

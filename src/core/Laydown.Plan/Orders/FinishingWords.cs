@@ -14,6 +14,8 @@ public static class FinishingWords
         FinishingKind.Tape => "tape",
         FinishingKind.PolePocket => "pockets for poles",
         FinishingKind.Pack => "packing",
+        FinishingKind.Laminate => "lamination",
+        FinishingKind.Mount => "mounting",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "A kind of finishing without a name."),
     };
 }

@@ -14,7 +14,7 @@ public static class CostSheets
 {
     private static readonly FinishingKind[] OrderOfWork =
     [
-        FinishingKind.CutContour, FinishingKind.CutSquare, FinishingKind.Drill, FinishingKind.Tape, FinishingKind.Hem, FinishingKind.PolePocket, FinishingKind.Eyelet, FinishingKind.Pack,
+        FinishingKind.Laminate, FinishingKind.Mount, FinishingKind.CutContour, FinishingKind.CutSquare, FinishingKind.Drill, FinishingKind.Tape, FinishingKind.Hem, FinishingKind.PolePocket, FinishingKind.Eyelet, FinishingKind.Pack,
     ];
 
     /// <summary>Reckons the cost sheet.</summary>
@@ -120,7 +120,7 @@ public static class CostSheets
     /// <summary>Minutes of work after the press, all items and kinds; kinds without a rate count nothing.</summary>
     internal static double FinishingMinutes(RunRequest request) => request.Items.Sum(i => i.Item.Finishing.Sum(f => FinishingMinutes(request, i, f)));
 
-    /// <summary>The same by kind, in the order of work: cut before drilled, taped or sewn, eyelets after hems, packed last (common practice, no source).</summary>
+    /// <summary>The same by kind, in the order of work: laminated and mounted before it is cut, cut before drilled, taped or sewn, eyelets after hems, packed last (common practice, no source).</summary>
     internal static IReadOnlyList<FinishingStep> FinishingSteps(RunRequest request) =>
         [.. request.Items.SelectMany(i => i.Item.Finishing.Select(f => (f.Kind, Minutes: FinishingMinutes(request, i, f)))).GroupBy(f => f.Kind)
             .OrderBy(g => Array.IndexOf(OrderOfWork, g.Key)).Select(g => new FinishingStep(g.Key, g.Sum(f => f.Minutes))).Where(s => s.Minutes > 0)];
@@ -136,6 +136,7 @@ public static class CostSheets
         {
             FinishingKind.CutSquare or FinishingKind.Hem => edgeM * pieces,
             FinishingKind.CutContour => (planned.CutLengthMm is { } cut ? (decimal)cut / 1000m : edgeM) * pieces,
+            FinishingKind.Laminate or FinishingKind.Mount => (decimal)(planned.Item.WidthMm * planned.Item.HeightMm) / 1_000_000m * pieces,
             FinishingKind.Drill or FinishingKind.Eyelet => finishing.CountEach * pieces,
             _ => pieces,
         };

@@ -66,8 +66,16 @@ internal sealed class WeekQueue
     internal int AtBest(int run, int end)
     {
         foreach ((int bench, int minutes, bool unattended) in steps[run])
-            end = bench < 0 ? Off(end, minutes, unattended) : places[bench].Min(p => At(p, p.Next(end), minutes, unattended));
+            end = bench < 0 ? Off(end, minutes, unattended) : Soonest(places[bench], end, minutes, unattended);
         return end;
+    }
+
+    private static int Soonest(WeekTimes[] places, int come, int minutes, bool unattended)
+    {
+        int soonest = int.MaxValue;
+        foreach (WeekTimes place in places)
+            soonest = Math.Min(soonest, At(place, place.Next(come), minutes, unattended));
+        return soonest;
     }
 
     /// <summary>Lets every run come from its press and go over its benches.</summary>

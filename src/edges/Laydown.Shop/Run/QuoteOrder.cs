@@ -95,6 +95,8 @@ public sealed class QuoteOrder(ShopFolder folder, Catalogue catalogue, IShopStor
         FinishingKind.Eyelet => Invariant($"{finishing.CountEach} eyelets"),
         FinishingKind.Tape => "taped",
         FinishingKind.PolePocket => "pockets for poles",
+        FinishingKind.Laminate => "laminated",
+        FinishingKind.Mount => "mounted",
         _ => "packed",
     };
 

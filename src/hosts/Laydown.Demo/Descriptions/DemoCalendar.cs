@@ -31,6 +31,7 @@ internal static class DemoCalendar
         Benches:
         [
             new("cutting", "Cutting table", [FinishingKind.CutContour, FinishingKind.CutSquare, FinishingKind.Drill], Shifts: [new("day", Weekdays, new(7, 0), new(15, 0))]),
+            new("laminating", "Laminator", [FinishingKind.Laminate, FinishingKind.Mount], Shifts: [new("day", Weekdays, new(7, 0), new(15, 0))]),
             new("sewing", "Sewing table", [FinishingKind.Hem, FinishingKind.PolePocket, FinishingKind.Eyelet, FinishingKind.Tape], Shifts: [new("morning", Weekdays, new(7, 0), new(12, 0))]),
             new("packing", "Packing table", [FinishingKind.Pack], Places: 2,
                 Shifts: [new("early", Weekdays, new(7, 0), new(12, 0), Crew: 2), new("afternoon", Weekdays, new(12, 0), new(15, 0))]),

@@ -24,6 +24,8 @@ internal static class DemoShop
             new(FinishingKind.Eyelet, 3, 0.3, Money.FromUnits(0.11)),
             new(FinishingKind.Tape, 2, 0.7, Money.FromUnits(0.38)),
             new(FinishingKind.PolePocket, 8, 2.2, Money.FromUnits(0.30)),
+            new(FinishingKind.Laminate, 8, 2.5, Money.FromUnits(3.40)),
+            new(FinishingKind.Mount, 6, 5, Money.FromUnits(1.20)),
             new(FinishingKind.Pack, 3, 0.5, Money.FromUnits(0.45)),
         ],
         QuoteValidDays: 30),
