@@ -53,6 +53,29 @@ public sealed class WeekCommandLawTests : IDisposable
         Assert.Equal(3, (await shop.AskAsync("week", "--file", file)).Code);
     }
 
+    [Fact]
+    public async Task A_file_tells_of_benches_and_care_and_a_bench_that_is_not_there_is_refused_by_name()
+    {
+        string file = Path.Combine(shop.Folder, "week.json");
+        WeekProblem benches = Two with
+        {
+            Presses = [Two.Presses[0] with { Care = [new("check", "Check", 5, 1440, -2000)] }, Two.Presses[1]],
+            Runs = [.. Two.Runs.Select(r => r with { Steps = [new("cut", 60, false, "saw")] })],
+            Benches = [new("saw", [[new(0, 600)]], "Saw")],
+        };
+        await File.WriteAllBytesAsync(file, LaydownJson.ToBytes(benches));
+        JsonElement plan = (await DoneAsync("week", "--file", file)).GetProperty("plan");
+        int[][] visits = [.. plan.GetProperty("visits").EnumerateArray().Select(v => new[] { v.GetProperty("start").GetInt32(), v.GetProperty("end").GetInt32() })];
+        Assert.Equal([60, 60], visits.Select(v => v[1] - v[0]));
+        Assert.True(visits[0][1] <= visits[1][0]);
+        Assert.Equal("Check", Assert.Single(plan.GetProperty("care").EnumerateArray()).GetProperty("what").GetString());
+
+        await File.WriteAllBytesAsync(file, LaydownJson.ToBytes(benches with { Benches = [] }));
+        (int code, JsonElement answer) = await shop.AskAsync("week", "--file", file);
+        JsonElement fault = answer.GetProperty("faults")[0];
+        Assert.Equal((3, "week.json", "Run a, step cut", "bench saw, which is not in the plan"), (code, fault.GetProperty("file").GetString(), fault.GetProperty("field").GetString(), fault.GetProperty("found").GetString()));
+    }
+
     private static WeekRun Run(string id, int due) =>
         new(id, new Dictionary<string, int> { ["one"] = 150, ["two"] = 150 }, new("board", false, 3, "colour", false, "fine", "A"), 0, due, 1, []);
 

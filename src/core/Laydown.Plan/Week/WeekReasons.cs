@@ -126,7 +126,7 @@ public static class WeekReasons
     {
         if (problem.Frozen.Any(f => f.RunId == run.Id))
             return null;
-        WeekModel model = new(problem with { Holds = [.. problem.Holds.Where(h => h.RunId != run.Id)] }, like);
+        WeekModel model = like is not null && problem.Holds.All(h => h.RunId != run.Id) ? like : new(problem with { Holds = [.. problem.Holds.Where(h => h.RunId != run.Id)] }, like);
         int moved = Array.FindIndex(model.Runs, r => r.Id == run.Id), to = problem.Presses.Select(p => p.Id).ToList().IndexOf(pressId);
         List<int>[] orders = WeekSearch.OrdersOf(model, plan.Order);
         foreach (List<int> order in orders)
