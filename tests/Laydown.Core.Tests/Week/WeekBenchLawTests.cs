@@ -97,6 +97,21 @@ public sealed partial class WeekBenchLawTests
     }
 
     [Fact]
+    public void Of_a_wait_over_night_it_is_told_how_long_the_bench_was_full_and_days_without_work_have_no_name()
+    {
+        WeekRun first = new("a", new Dictionary<string, int> { ["one"] = 30 }, Traits, 0, 9000, 1, [new("cut", 100, false, "saw")]), late = first with { Id = "b", Due = 1500, Weight = 0 };
+        WeekProblem problem = new([new("one", [new(0, 100), new(4320, 4800)], Traits)], [first, late], new(Always: 0), [], [], [], [], Benches: [new("saw", [[new(0, 100), new(4320, 4800)]], "Saw")]);
+        WeekPlan plan = WeekPlanner.Lay(problem, new Dictionary<string, IReadOnlyList<string>> { ["one"] = ["a", "b"] });
+
+        // By hand: a is on the saw 70 min before it shuts at 100 and 30 min from 4320 on; b comes at 60 and waits 40 min of the one day and 30 of the next.
+        Assert.Contains("At Saw (1 place) it waits 71 h 30 min: 1 h 10 min of that it is full with a, else nobody is there.", Assert.Single(WeekReasons.Of(problem, plan)).Because);
+        string svg = Laydown.Plan.Drawings.WeekDrawing.Draw(
+            problem.Presses, new Dictionary<string, string>(), plan, [(0, "Fri"), (1440, "Sat"), (2880, "Sun"), (4320, "Mon"), (5760, "Tue")], new HashSet<string>(), 1, problem.Benches).Svg;
+        Assert.All(["Fri", "Mon"], d => Assert.Contains(d, svg, StringComparison.Ordinal));
+        Assert.All(["Sat", "Sun"], d => Assert.DoesNotContain(d, svg, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void What_is_due_first_is_taken_first_and_a_bench_that_shuts_goes_on_at_the_same_place()
     {
         WeekRun Run(string id, int due, int minutes) => new(id, new Dictionary<string, int> { ["one"] = 10 }, Traits, 0, due, 1, [new("cut", minutes, false, "saw")]);

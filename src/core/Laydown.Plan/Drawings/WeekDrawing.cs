@@ -74,10 +74,11 @@ public static class WeekDrawing
     private static void Days(SvgPaper paper, WeekAxis axis, IReadOnlyList<(int Minute, string Name)> days, double bottom)
     {
         double last = double.MinValue;
-        foreach ((int minute, string name) in days)
+        foreach ((int i, (int minute, string name)) in days.Index())
         {
+            // A day on which nothing is worked has no width: the name there is that of the next one worked.
             double x = Left + axis.X(minute);
-            if (x - last < 1 || x > Left + axis.Width - 1)
+            if (x - last < 1 || x > Left + axis.Width - 1 || (i + 1 < days.Count && axis.X(days[i + 1].Minute) - axis.X(minute) < 1))
                 continue;
             paper.Line(x, Top - 18, x, bottom, Pen.Hair);
             if (x - last > 74)

@@ -84,9 +84,11 @@ public static class WeekReasons
         WeekBench bench = problem.Benches!.First(b => b.Id == visit.BenchId);
         string wait = Words(visit.Start - visit.Come);
         string[] others = [.. plan.Visits.Where(v => v.BenchId == visit.BenchId && v.RunId != visit.RunId && v.Start < visit.Start && v.End > visit.Come).Select(v => v.RunId).Distinct(StringComparer.Ordinal)];
-        return others.Length == 0
-            ? Invariant($"At {bench.Called} it waits {wait} until that is worked.")
-            : Invariant($"At {bench.Called} ({Count(bench.Places.Count, "place", "places")}) it waits {wait}: full with {string.Join(", ", others.TakeLast(4))}{(others.Length > 4 ? " and others" : "")}.");
+        if (others.Length == 0)
+            return Invariant($"At {bench.Called} it waits {wait} until that is worked.");
+        int worked = bench.Places.Max(p => Open(p, visit.Come, visit.Start));
+        string full = Invariant($"full with {string.Join(", ", others.TakeLast(4))}{(others.Length > 4 ? " and others" : "")}");
+        return Invariant($"At {bench.Called} ({Count(bench.Places.Count, "place", "places")}) it waits {wait}: {(worked < visit.Start - visit.Come ? Invariant($"{Words(worked)} of that it is {full}, else nobody is there") : full)}.");
     }
 
     // What the benches at which it waits could do for it.
