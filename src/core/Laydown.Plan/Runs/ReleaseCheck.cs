@@ -52,7 +52,7 @@ public static class ReleaseCheck
         foreach (double mm in measured.ThicknessMm.Append(measured.CheckedHighestMm).Where(mm => mm is not (> 0 and <= 200)))
             yield return Fault(run, "thicknessMm", Invariant($"{mm} mm"), "over 0 mm to 200 mm");
         if (measured.EdgeLiftMm is not (>= 0 and <= 100))
-            yield return Fault(run, "edgeLiftMm", Invariant($"{measured.EdgeLiftMm} mm"), "0 mm to 100 mm");
+            yield return Fault(run, "edgeLiftMm", double.IsNaN(measured.EdgeLiftMm) ? "nothing measured" : Invariant($"{measured.EdgeLiftMm} mm"), "0 mm to 100 mm; 0 only where all edges lie flat");
     }
 
     private static IEnumerable<InputFault> People(Run run, MeasuredSheet measured)
