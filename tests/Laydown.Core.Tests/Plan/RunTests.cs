@@ -114,6 +114,37 @@ public sealed class RunLawTests
     }
 
     [Fact]
+    public void What_speaks_against_one_stock_of_a_run_speaks_against_the_run()
+    {
+        RunRequest request = Works.Request(Presses.Hybrid(Presses.Mode("a")), Presses.Board());
+        Stock curled = Presses.Board(bow: 40) with { Id = "curled", ThicknessMm = request.Stock.ThicknessMm / 2, Name = "Curled" }, meltable = Presses.Board() with { Id = "meltable", MaxTemperatureC = 26, Name = "Meltable" };
+        Mode mode = request.Press.Modes[0];
+        SetUp alone = SetUps.Of(request, mode, []), with = SetUps.Of(request with { Beside = [curled, meltable] }, mode, []);
+        Assert.Empty(alone.Refusals);
+        Assert.Contains(with.Refusals, r => r.Contains("Meltable may reach", StringComparison.Ordinal));
+        Assert.True(with.HighestPointMm >= alone.HighestPointMm);
+        Assert.Contains(ModeChooser.Choose(request.Press, request.Condition, request.InkSet, RunPlanner.DemandOf(request with { Beside = [meltable] })).Faults, f => f.ToString().Contains("Meltable may reach", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_crew_is_paid_all_the_time_and_a_second_person_only_for_lifting()
+    {
+        RunRequest request = Works.Request(Presses.Hybrid(Presses.Mode("a")), Presses.Board());
+        RunTime Of(int? crew, Stock? stock = null) => RunTimes.Of(
+            request with { Press = request.Press with { Costs = request.Press.Costs with { Crew = crew } }, Stock = stock ?? request.Stock }, request.Press.Modes[0]).Value;
+        RunTime alone = Of(null);
+        Assert.Null(alone.CrewMinutes);
+        Assert.Equal(alone.TotalMinutes, alone.LabourMinutes);
+        Assert.Equal(2 * alone.TotalMinutes, Of(2).LabourMinutes, 9);
+
+        // A board of 1.22 m × 2.44 m is lifted by two: each is laid on and taken off once.
+        PressCosts costs = request.Press.Costs;
+        Assert.Equal(alone.TotalMinutes + (RunTimes.Goes(request) * (costs.LoadSeconds + costs.UnloadSeconds) / 60), Of(1).LabourMinutes, 9);
+        Assert.Contains(Of(1).Figures, f => f.Name == "people at the press" && f.Because.Contains("a second who lifts", StringComparison.Ordinal));
+        Assert.Equal(2 * Of(1).LabourMinutes, Of(1).Corrected(new("p", "m", "s", 2, 1, 3, 0.9, 5, 5, null, null, 0, "twice")).LabourMinutes, 9);
+    }
+
+    [Fact]
     public void Pieces_of_panels_count_as_their_first_panel_and_their_areas_add_up()
     {
         RunRequest request = Works.Request();

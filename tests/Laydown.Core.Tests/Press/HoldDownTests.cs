@@ -38,8 +38,11 @@ public sealed class PressedStripPublishedTests
     [InlineData(38.6, 200, 580)]
     [InlineData(38.6, 100, 9300)]
     [InlineData(38.6, 50, 148_000)]
-    public void A_short_curl_needs_the_tabulated_pressure(double stiffnessNm, double stripMm, double pa) =>
+    public void A_short_curl_needs_the_tabulated_pressure(double stiffnessNm, double stripMm, double pa)
+    {
         Assert.Equal(pa, LocalCurl.FlatteningPa(stiffnessNm, 3, stripMm), tolerance: pa * 0.01);
+        Assert.Equal(stripMm, LocalCurl.ShortestMm(stiffnessNm, 3, LocalCurl.FlatteningPa(stiffnessNm, 3, stripMm)), 6);
+    }
 
     [Fact]
     public void Stiffness_of_3_mm_acrylic_is_8_34_Nm() => Assert.Equal(8.34, Stiffness.PlateNm(3.2, 3), tolerance: 0.01);

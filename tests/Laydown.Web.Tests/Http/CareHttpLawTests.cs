@@ -18,6 +18,13 @@ public sealed class CareHttpLawTests
         Assert.Equal(("/tanks/0/levelMl", "2401 ml in C"), (Fault(refused).GetProperty("field").GetString(), Fault(refused).GetProperty("found").GetString()));
         JsonElement plan = await served.Client.GetFromJsonAsync<JsonElement>("/api/upkeep/long-belt");
         Assert.Equal(1234, plan.GetProperty("result").GetProperty("tanks")[0].GetProperty("levels")[0].GetProperty("levelMl").GetDouble());
+
+        // What is written down tells which levels were read, and the mark of the shelf that a new one must name.
+        JsonElement written = (await served.Client.GetFromJsonAsync<JsonElement>("/api/upkeep/long-belt/reading")).GetProperty("result");
+        Assert.Equal([true, false], written.GetProperty("levels").EnumerateArray().Take(2).Select(l => l.TryGetProperty("at", out JsonElement at) && at.ValueKind == JsonValueKind.String));
+        string mark = written.GetProperty("shelf").GetString()!, shelf = """{"packs":[{"lot":"L-1","role":"cyan","ml":900}],"shelf":"MARK"}""".Replace("MARK", mark, StringComparison.Ordinal);
+        await PostAsync(served, "/api/upkeep/long-belt/reading", shelf, HttpStatusCode.OK);
+        Assert.Equal("/shelf", Fault(await PostAsync(served, "/api/upkeep/long-belt/reading", shelf, HttpStatusCode.BadRequest)).GetProperty("field").GetString());
     }
 
     [Fact]

@@ -33,7 +33,7 @@ public static class Cautions
         ];
         if (stock.Kind == StockKind.Roll)
             cautions.Add(Invariant($"The roll weighs up to {sheetMassKg:0} kg: {(sheetMassKg > TwoPeopleKg ? "two people or a lift" : "lift with a straight back")}; feet clear of it, both ends locked."));
-        else if (sheetMassKg > TwoPeopleKg || stock.Size.AreaM2 > TwoPeopleM2)
+        else if (NeedsTwo(stock, sheetMassKg))
             cautions.Add(Invariant($"Each sheet weighs {sheetMassKg:0.0} kg and measures {stock.Size.AreaM2:0.0} m²: two people lift and lay it. The limit for one is {Lifting.OneSheetKg:0.0} kg held close, less for a wide sheet."));
         if (stock.Kind != StockKind.Roll)
             cautions.Add("Edges and corners cut: gloves against cuts when handling sheets, away from the moving belt.");
@@ -43,6 +43,15 @@ public static class Cautions
             cautions.Add(Lit);
         cautions.Add(Rule);
         return cautions;
+    }
+
+    /// <summary>Whether two people lift a board or blank.</summary>
+    /// <param name="stock">The stock.</param>
+    /// <param name="sheetMassKg">Mass of one, kg.</param>
+    public static bool NeedsTwo(Stock stock, double sheetMassKg)
+    {
+        ArgumentNullException.ThrowIfNull(stock);
+        return sheetMassKg > TwoPeopleKg || stock.Size.AreaM2 > TwoPeopleM2;
     }
 
     private static string Uv(Lamp lamp)

@@ -38,10 +38,10 @@ public static class CostSheets
         return Reading.Of(sheet with { ItemPrices = [.. request.Items.Select((i, n) => new ItemPrice(i.Item.Id, request.Pieces(i.Item.Id), parts[n]))] });
     }
 
-    // One person at the press, and those who finish.
+    // Those at the press, and those who finish.
     private static OverheadBases Bases(RunRequest request, RunTime time, Money cost)
     {
-        decimal press = (decimal)time.TotalMinutes / 60m, people = press + ((decimal)FinishingMinutes(request) / 60m);
+        decimal press = (decimal)time.TotalMinutes / 60m, people = ((decimal)time.LabourMinutes / 60m) + ((decimal)FinishingMinutes(request) / 60m);
         return new(cost, Money.FromUnits(request.Rates.LabourPerHour.Units * people), press, people);
     }
 
@@ -100,8 +100,8 @@ public static class CostSheets
         Invariant($"{time.TotalMinutes:0.0} min (set-up {time.SetUpMinutes:0.0}, printing {time.PrintMinutes:0.0}, handling {time.HandlingMinutes:0.0}) × {request.Press.Costs.PerHour}/h"), null);
 
     private static CostLine Labour(RunRequest request, RunTime time) => new("Operator",
-        Money.FromUnits(request.Rates.LabourPerHour.Units * (decimal)time.TotalMinutes / 60m),
-        Invariant($"{time.TotalMinutes:0.0} min at the press × {request.Rates.LabourPerHour}/h"), null);
+        Money.FromUnits(request.Rates.LabourPerHour.Units * (decimal)time.LabourMinutes / 60m),
+        Invariant($"{time.LabourMinutes:0.0} min {(time.CrewMinutes is null ? "" : "of people ")}at the press × {request.Rates.LabourPerHour}/h"), null);
 
     private static IEnumerable<CostLine> Finishings(RunRequest request, PlannedItem planned)
     {

@@ -14,6 +14,9 @@ public sealed record ModeDemand(double ViewingDistanceM, double? SmallestTextPt,
     /// <summary>The stock, to tell how warm it becomes; null where it is not known yet, then heat does not count.</summary>
     public Laydown.Press.Stocks.Stock? Stock { get; init; }
 
+    /// <summary>Further stocks printed beside it, under the same lamps.</summary>
+    public IReadOnlyList<Laydown.Press.Stocks.Stock> Beside { get; init; } = [];
+
     /// <summary>Most ink on one spot, all layers together, full laydowns.</summary>
     public double MaxInk { get; init; }
 

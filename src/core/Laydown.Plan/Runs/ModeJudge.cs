@@ -5,6 +5,7 @@ using Laydown.Press.Heat;
 using Laydown.Press.Inks;
 using Laydown.Press.Machines;
 using Laydown.Press.Stacks;
+using Laydown.Press.Stocks;
 
 namespace Laydown.Plan.Runs;
 
@@ -94,7 +95,11 @@ internal sealed class ModeJudge(PressDescription press, PrintCondition condition
         if (demand.Stock is not { } stock)
             return null;
         double inkUm = InkVolume.FullMlPerM2(mode) * demand.MaxInk;
-        double warm = SheetWarmths.RoomC + SheetWarmths.Of(press, mode, stock, demand.LayersByFace.DefaultIfEmpty(1).Max(), inkUm, demand.Sheet.WidthMm).RiseK;
+        double Warm(Stock one) => SheetWarmths.RoomC + SheetWarmths.Of(press, mode, one, demand.LayersByFace.DefaultIfEmpty(1).Max(), inkUm, demand.Sheet.WidthMm).RiseK;
+
+        // The one that comes nearest to what it bears speaks for all.
+        stock = demand.Beside.Append(stock).MaxBy(s => Warm(s) - s.MaxTemperatureC)!;
+        double warm = Warm(stock);
         return warm > stock.MaxTemperatureC
             ? Point("heat", ModeStanding.Out, Invariant($"{stock.Name} may reach {warm:0} °C under its lamps; it bears {stock.MaxTemperatureC:0} °C."))
             : Point("heat", null, Invariant($"{stock.Name} reaches at most {warm:0} °C of the {stock.MaxTemperatureC:0} °C it bears."));
@@ -106,6 +111,7 @@ internal sealed class ModeJudge(PressDescription press, PrintCondition condition
         if (demand.Stock is not { } stock || demand.MaxInk <= 0)
             return null;
         double film = InkVolume.FullMlPerM2(mode) * demand.MaxInk;
+        stock = demand.Beside.Append(stock).MinBy(s => s.MaxInkMlPerM2 ?? double.MaxValue)!;
         return stock.MaxInkMlPerM2 is not { } most
             ? Point("ink load", null, Invariant($"Up to {film:0.0} ml/m² of ink on one spot; nobody wrote down what {stock.Name} bears, so the tape test on the first piece tells."))
             : film > most

@@ -43,6 +43,7 @@ public static class RunPlanner
             request.Items.Min(i => i.SmallestModuleMm), request.Stack, largest)
         {
             Stock = request.Stock,
+            Beside = request.Beside,
             MaxInk = InkNeeds.HighestTotal(request),
             Sheets = RunTimes.Goes(request),
             MinutesLeft = request.MinutesLeft,

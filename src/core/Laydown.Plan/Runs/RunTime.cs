@@ -16,6 +16,14 @@ public sealed record RunTime(
     [property: System.Text.Json.Serialization.JsonIgnore(Condition = System.Text.Json.Serialization.JsonIgnoreCondition.WhenWritingNull)] double? LearntFactor = null,
     [property: System.Text.Json.Serialization.JsonIgnore(Condition = System.Text.Json.Serialization.JsonIgnoreCondition.WhenWritingNull)] int? LearntRuns = null)
 {
+    /// <summary>Minutes of people at the press, all of them together; null where one person is taken, all the time.</summary>
+    [System.Text.Json.Serialization.JsonIgnore(Condition = System.Text.Json.Serialization.JsonIgnoreCondition.WhenWritingNull)]
+    public double? CrewMinutes { get; init; }
+
+    /// <summary>Minutes of people at the press: those of its crew, else of one person.</summary>
+    [System.Text.Json.Serialization.JsonIgnore]
+    public double LabourMinutes => CrewMinutes ?? TotalMinutes;
+
     /// <summary>All together, min.</summary>
     [System.Text.Json.Serialization.JsonIgnore]
     public double TotalMinutes => SetUpMinutes + PrintMinutes + HandlingMinutes;
@@ -38,7 +46,8 @@ public sealed record RunTime(
             throw new InvalidOperationException("The time was corrected already.");
         double factor = correction.Factor;
         return new(SetUpMinutes * factor, PrintMinutes * factor, HandlingMinutes * factor, ScansPerSheet,
-            [.. Figures, new("correction by the log", factor, "×", correction.Because, "Gelman2013")], factor, correction.Runs);
+            [.. Figures, new("correction by the log", factor, "×", correction.Because, "Gelman2013")], factor, correction.Runs)
+        { CrewMinutes = CrewMinutes * factor };
     }
 
     /// <summary>How many of the run's pieces are ready in an hour of printing and handling, set-up not counted; 0 where the run takes no time.</summary>

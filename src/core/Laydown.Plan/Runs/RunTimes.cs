@@ -43,7 +43,23 @@ public static class RunTimes
         figures.Add(new("set-up", setUp, "min", oneFile ? Invariant($"{request.Press.Costs.SetUpMinutes} min, once: both faces are printed from one file") : Invariant($"{request.Press.Costs.SetUpMinutes} min × {faces.Count} printed face(s)"), "demo data"));
         figures.Add(new("printing", printSeconds / 60, "min", Invariant($"all scans of {Goes(request)} sheet(s) or row(s) of blanks"), FigureSource.Derived));
         figures.Add(handlingFigure);
-        return Reading.Of(new RunTime(setUp, printSeconds / 60, handling / 60, scansPerSheet, figures));
+        RunTime time = new(setUp, printSeconds / 60, handling / 60, scansPerSheet, figures);
+        return Reading.Of(request.Press.Costs.Crew is { } crew ? Crewed(request, time, crew, faces.Count) : time);
+    }
+
+    // Of a crew all are there all the time; to one person alone a second comes for each sheet that one must not lift, to lay it on and take it off, for each face.
+    private static RunTime Crewed(RunRequest request, RunTime time, int crew, int faces)
+    {
+        PressCosts costs = request.Press.Costs;
+        bool heavy = request.Stocks.Any(s => s.Kind != StockKind.Roll && Cautions.NeedsTwo(s, SetUps.SheetMassKg(s)));
+        double helped = crew < 2 && heavy ? Goes(request) * faces * (costs.LoadSeconds + costs.UnloadSeconds) / 60 : 0, minutes = (time.TotalMinutes * crew) + helped;
+        return time with
+        {
+            CrewMinutes = minutes,
+            Figures = [.. time.Figures, new("people at the press", minutes, "min", helped > 0
+                ? Invariant($"{crew} person(s) × {time.TotalMinutes:0.0} min + {helped:0.0} min of a second who lifts each sheet on and off with them")
+                : Invariant($"{crew} person(s) × {time.TotalMinutes:0.0} min"), FigureSource.Derived)],
+        };
     }
 
     /// <summary>How often the press prints: sheets, or rows of blanks lying side by side in the lanes.</summary>

@@ -27,29 +27,33 @@ public static class SetUps
     /// <param name="inks">Its ink.</param>
     public static SetUp Of(RunRequest request, Mode mode, IReadOnlyList<InkUse> inks)
     {
-        SheetWarmth warmth = Warmth(request, mode);
-        SheetHeight height = request.Stocks.Select(s => SheetHeights.Of(
-            request.Press, s, InkNeeds.HighestInkUm(request, mode), InkNeeds.MeanInkUm(request, mode), warmth.DifferenceK)).MaxBy(h => h.HighestPointMm)!;
+        // Every stock of the run passes under the same heads and lamps: the highest sets the heads, and what speaks against one speaks against the run.
+        (Stock Stock, SheetWarmth Warmth)[] warm = [.. request.Stocks.Select(s => (s, Warmth(request, mode, s)))];
+        SheetHeight[] heights = [.. warm.Select(w => SheetHeights.Of(
+            request.Press, w.Stock, InkNeeds.HighestInkUm(request, mode), InkNeeds.MeanInkUm(request, mode), w.Warmth.DifferenceK))];
+        (SheetWarmth warmth, SheetHeight height) = (warm[0].Warmth, heights.MaxBy(h => h.HighestPointMm)!);
         Figure dose = Dose.OfLastLayer(request.Press.Lamp, mode);
         double massKg = request.Stocks.Max(SheetMassKg);
-        List<string> refusals = [.. height.Refusals, .. request.Stocks.SelectMany(s => StockRefusals(request, s))];
-        if (SheetWarmths.RoomC + warmth.RiseK > request.Stock.MaxTemperatureC)
-            refusals.Add(TooWarm(request.Stock, warmth));
+        List<string> refusals = [.. heights.SelectMany(h => h.Refusals).Distinct(), .. request.Stocks.SelectMany(s => StockRefusals(request, s))];
+        refusals.AddRange(warm.Where(w => SheetWarmths.RoomC + w.Warmth.RiseK > w.Stock.MaxTemperatureC).Select(w => TooWarm(w.Stock, w.Warmth)));
         if (height.HeadHeightMm > 30)
             refusals.Add(Invariant($"The heads would have to stand {height.HeadHeightMm:0.0} mm over the belt; 30 mm is the most a set-up holds."));
         return new(SheetHeights.ClearanceMm, height.HighestPointMm, HeadGap.FromMm(Math.Min(30, height.HeadHeightMm)),
             Measure(request, height), mode.LampPercent, dose.Value, massKg, HoldDown(request), refusals,
             [.. FirstPieceChecks.Of(request, mode), .. HighDrop(request, height)], Cautions.Of(request, massKg), [.. height.Figures, FreeHeight(request, height), dose, .. Doses(request, mode), .. warmth.Figures, .. Others(request, mode, massKg, warmth)])
-        { ToBeSeen = height.ToBeSeen, InkMm = height.InkMm };
+        { ToBeSeen = [.. heights.SelectMany(h => h.ToBeSeen).Distinct()], InkMm = height.InkMm };
     }
 
     /// <summary>How warm the sheet becomes on the face with most layers.</summary>
-    public static SheetWarmth Warmth(RunRequest request, Mode mode)
+    /// <param name="request">The run.</param>
+    /// <param name="mode">The mode picked.</param>
+    /// <param name="stock">Which of its stocks.</param>
+    public static SheetWarmth Warmth(RunRequest request, Mode mode, Stock stock)
     {
         int layers = new ModeDemand(1, null, null, request.Stack, default).LayersByFace.DefaultIfEmpty(1).Max();
         SizeMm extent = request.Sheets.Select(s => PrintedExtent.Of(s, request.Belt, request.Stock)).MaxBy(e => e.AreaM2);
         double seconds = Scanning.Of(request.Press, mode, extent.WidthMm, extent.HeightMm, layers).Match(p => p.Seconds, _ => 0);
-        return SheetWarmths.Of(request.Press, mode, request.Stock, layers, InkNeeds.HighestInkUm(request, mode), extent.WidthMm, seconds);
+        return SheetWarmths.Of(request.Press, mode, stock, layers, InkNeeds.HighestInkUm(request, mode), extent.WidthMm, seconds);
     }
 
     /// <summary>Mass of one board or blank, or of the whole roll, without ink, kg.</summary>
@@ -72,8 +76,15 @@ public static class SetUps
             Invariant($"Measure the thickness at five points, four corners and the middle, of the first sheet and of every new pack: the highest wins. Reckoned with: {stock.ThicknessMm:0.##} mm + {stock.ThicknessToleranceMm:0.##} mm."),
             Invariant($"Lay a straight edge over every corner and edge: more than {SheetHeights.ClearanceMm - SheetHeights.LeftOverLiftMm:0.0} mm of curl stops the sheet. A short curl is not sucked down: flatten, tape or change it."),
             Invariant($"Set the head height to the highest measured point + {SheetHeights.ClearanceMm:0.0} mm, never lower than needed by the sheet in hand."),
+            .. VacuumCounts(request, height) ? [Gauge(request)] : Array.Empty<string>(),
         ];
     }
+
+    // A hump that sets the heads was reckoned with the vacuum pressing it down.
+    private static bool VacuumCounts(RunRequest request, SheetHeight height) => height.HumpMm > height.LiftMm && request.Press.Vacuum.FullKpa > 0;
+
+    private static string Gauge(RunRequest request) => Invariant(
+        $"Sheet laid and zones open, the gauge must show {request.Press.Vacuum.FullKpa:0.#} kPa: the head height counts on it{(request.Belt.UncoveredMm > 0 ? Invariant($"; first cover the open holes beside the sheets, {request.Belt.UncoveredMm:0} mm of belt width") : "")}. Where it shows less, tape the sheets down at all edges and in the middle, or do not print.");
 
     private static double OverFlatMm(RunRequest request, SheetHeight height) => height.HeadHeightMm - request.Stocks.Min(s => s.ThicknessMm);
 

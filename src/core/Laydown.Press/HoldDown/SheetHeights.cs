@@ -84,6 +84,9 @@ public static class SheetHeights
         if (bent.StiffnessNm > 0)
             yield return new("pressure that brings the middle of a dome down", bent.DownPa, "Pa",
                 Invariant($"h D/(a b⁴), a plate on its four edges: h {bent.HighMm:0.0} mm by bow and heat, {stock.WidthMm:0} × {stock.LengthMm:0} mm; {bent.SuckedPa:0} Pa act"), FigureSource.Derived);
+        if (bent.StiffnessNm > 0)
+            yield return new("shortest curl that the vacuum presses flat", LocalCurl.ShortestMm(bent.StiffnessNm, MostLiftMm, bent.SuckedPa), "mm",
+                Invariant($"(8 D h / p)^(1/4) for an edge h {MostLiftMm:0.0} mm high, p {bent.SuckedPa:0} Pa; a shorter curl as high stands: tape it, flatten it or change the sheet"), FigureSource.Derived);
         yield return new("hump of a dome, vacuum acting", bent.DomeMm, "mm", bent.LeftMm > bent.Dome.HumpMm
             ? Invariant($"h {bent.HighMm:0.0} mm less what {bent.SuckedPa:0} Pa press down: the middle does not lie")
             : Invariant($"9 D k²/(128 p): bow and heat so k {bent.DomePerM:0.0000}/m; its edges seal"), FigureSource.Derived);

@@ -4,6 +4,7 @@ using Laydown.Cli.Words;
 using Laydown.Measures;
 using Laydown.Plan.Upkeep;
 using Laydown.Press.Inks;
+using Laydown.Shop;
 using Laydown.Shop.Press;
 
 namespace Laydown.Cli.Press;
@@ -88,10 +89,28 @@ internal static class UpkeepCommand
     {
         Argument<string> press = new("press") { Description = "Id of the press." };
         Argument<string[]> packs = new("packs") { Description = "Ink on its shelf, such as cyan:LOT-7:2000:2027-03-31: ink, lot, ml, last day; more are said on the page /upkeep.", Arity = ArgumentArity.ZeroOrMore };
-        Command command = new("shelf", "Writes down the ink on the shelf of a press as it stands now.") { press, packs };
-        command.SetAction((parsed, cancellation) => WriteAsync(
-            shared, parsed, parsed.GetRequiredValue(press), Packs(parsed.GetValue(packs) ?? []).Then(p => Reading.Of(new PressReading(Packs: p))), cancellation));
+        Option<bool> empty = new("--empty") { Description = "Nothing is on the shelf." };
+        Command command = new("shelf", "Shows the ink on the shelf of a press, or writes it down as it stands now.") { press, packs, empty };
+        command.SetAction((parsed, cancellation) => parsed.GetValue(packs) is { Length: > 0 } || parsed.GetValue(empty)
+            ? WriteAsync(shared, parsed, parsed.GetRequiredValue(press), Packs(parsed.GetValue(packs) ?? []).Then(p => Reading.Of(new PressReading(Packs: p))), cancellation)
+            : shared.InShopAsync(parsed, (shop, answer) => ShowShelfAsync(shop, answer, parsed.GetRequiredValue(press), cancellation), cancellation));
         return command;
+    }
+
+    // Asking what is there must not take it off the list.
+    private static async Task<int> ShowShelfAsync(ShopServices shop, Answer answer, string pressId, CancellationToken cancellation)
+    {
+        if (shop.Catalogue.Presses.All(p => p.Id != pressId))
+            return answer.Fail(ExitCodes.Refused, "No such shelf.", [new("command line", null, "press", pressId, "one of " + string.Join(", ", shop.Catalogue.Presses.Select(p => p.Id)))]);
+        IReadOnlyList<InkPack> packs = (await shop.Press.Book.ReadAsync(pressId, cancellation))?.Packs ?? [];
+        if (answer.AsJson)
+            answer.Json("ink-shelf", new { pressId, packs });
+        else if (packs.Count == 0)
+            answer.Line("Nothing is written down.");
+        else
+            answer.Table(["lot", "ink", "ml", "last day", "place"], packs.Select(p => (IReadOnlyList<string>)
+                [p.Lot, Laydown.Plan.Runs.InkWords.Of(p.Role), Invariant($"{p.Ml:0.#}"), p.Expires is { } day ? Invariant($"{day:yyyy-MM-dd}") : "–", p.Place ?? "–"]), named: true);
+        return ExitCodes.Done;
     }
 
     private static Task<int> WriteAsync(Shared shared, ParseResult parsed, string pressId, Reading<PressReading> reading, CancellationToken cancellation) => shared.InShopAsync(

@@ -14,6 +14,7 @@ public static class CareInterface
     {
         RouteGroupBuilder api = routes.MapGroup("/api").DisableAntiforgery();
         api.MapGet("/upkeep/{press}", PlanAsync);
+        api.MapGet("/upkeep/{press}/reading", WrittenAsync);
         api.MapPost("/upkeep/{press}/reading", (string press, HttpContext context, ShopServices shop) => WithAsync<PressReading>(
             context, async reading => (await shop.Press.Read.WriteAsync(press, reading, context.RequestAborted)).Match(p => ShopInterface.Answer("press-care", p), Refused)));
         api.MapGet("/stock", async (ShopServices shop, CancellationToken cancellation) => ShopInterface.Answer("stock-room-view", await shop.Press.Stock.ShowAsync(cancellation)));
@@ -26,6 +27,15 @@ public static class CareInterface
 
     private static async Task<IResult> PlanAsync(string press, int? days, ShopServices shop, TimeProvider clock, CancellationToken cancellation) =>
         (await shop.Press.Upkeep.PlanAsync(press, clock.GetUtcNow(), days ?? PlanUpkeep.UsualDays, cancellation)).Match(p => ShopInterface.Answer("upkeep-plan", p), Refused);
+
+    // What was written down, with every level as it holds now and the mark that a new shelf must name.
+    private static async Task<IResult> WrittenAsync(string press, ShopServices shop, CancellationToken cancellation)
+    {
+        if (shop.Catalogue.Presses.FirstOrDefault(p => p.Id == press) is not { } described)
+            return Refused([new("upkeep", null, "pressId", press, "one of " + string.Join(", ", shop.Catalogue.Presses.Select(p => p.Id)))]);
+        PressCarePage? page = await shop.Press.Book.ReadAsync(press, cancellation);
+        return ShopInterface.Answer("press-care-written", new { page?.State, Packs = page?.Packs ?? [], Levels = await shop.Press.Levels.OfAsync(described, cancellation), Shelf = ShelfMark.Of(page?.Packs ?? []) });
+    }
 
     private static async Task<IResult> RunAsync(string run, string step, string? by, string? place, ShopServices shop, CancellationToken cancellation) =>
         Enum.TryParse(step, ignoreCase: true, out RunStockStep what) && Enum.IsDefined(what)
