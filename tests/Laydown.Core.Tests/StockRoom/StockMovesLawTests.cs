@@ -110,6 +110,30 @@ public sealed class StockMovesLawTests
     }
 
     [Fact]
+    public void A_roll_is_taken_whole_or_in_sections_and_no_piece_is_parted_between_two_rolls()
+    {
+        Stock roll = Board with { Id = "roll", Kind = StockKind.Roll, WidthMm = 1600, LengthMm = 50_000 };
+        StockLot Lot(string id, decimal metres) => new(id, "roll", StockKind.Roll, 1600, 50_000, "rack 1", metres, [], new(2026, 11, 1));
+        Run run = SampleRun(1, [], new(1600, 9000));
+        Run cut = run with { Sheets = [run.Sheets[0] with { CutsAcrossMm = [4000, 6500] }] };
+        (string, decimal)[] Picked(Run of, params StockLot[] room) => [.. StockPicks.Reserve(of, [roll], room, Now, "Ann").Value.Select(m => (m.LotId, m.Quantity))];
+
+        // The oldest roll that holds all of it, though an older one holds a part.
+        Assert.Equal([("L-2", 9m)], Picked(run with { StockId = "roll" }, Lot("L-1", 5), Lot("L-2", 12)));
+
+        // Sections of 4, 2.5 and 2.5 m: 4 from the first, what is left of it is too short for another.
+        Assert.Equal([("L-1", 4m), ("L-2", 5m)], Picked(cut with { StockId = "roll" }, Lot("L-1", 5), Lot("L-2", 6)));
+        Reading<IReadOnlyList<StockMove>> parted = StockPicks.Reserve(run with { StockId = "roll" }, [roll], [Lot("L-1", 5), Lot("L-2", 6)], Now, "Ann");
+        Assert.Equal("no roll of roll with 9 m in one length left for run R-1; most is 6 m", Assert.Single(parted.Faults).Found);
+
+        // Two that lie side by side are two rolls, though one would be long enough for both.
+        Run pair = run with { StockId = "roll", Sheets = [run.Sheets[0], run.Sheets[0]], Belt = run.Belt with { Lanes = [new(1, 0, 1600, 1), new(2, 1650, 1600, 1)] } };
+        Assert.Equal([("L-1", 9m), ("L-2", 9m)], Picked(pair, Lot("L-1", 30), Lot("L-2", 10)));
+        Assert.Equal("1 of the 2 rolls of roll that lie side by side in run R-1", Assert.Single(StockPicks.Reserve(pair, [roll], [Lot("L-1", 30)], Now, "Ann").Faults).Found);
+        Assert.Equal("1 of roll too few free for run R-1", Assert.Single(StockPicks.Reserve(run with { StockId = "roll" }, [roll], [Lot("L-1", 8)], Now, "Ann").Faults).Found);
+    }
+
+    [Fact]
     public void Taking_without_keeping_back_first_takes_what_is_free()
     {
         Run run = SampleRun(4, [], Board.Size);

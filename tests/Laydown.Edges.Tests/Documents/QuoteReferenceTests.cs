@@ -35,6 +35,8 @@ public sealed class QuoteReferenceTests : IDisposable
     {
         string words = PdfTools.Text(PdfTools.Write(folder, "quote.pdf", documents.QuotePdf(Sample(lit: false))));
         Assert.Contains("holds until 2026-12-26", words, StringComparison.Ordinal);
+        Assert.Contains("Wanted by", words, StringComparison.Ordinal);
+        Assert.Contains(Invariant($"{Sample(lit: false).Order.Items[0].Due:yyyy-MM-dd}"), words, StringComparison.Ordinal);
         Assert.Contains("TW-3001-3", words, StringComparison.Ordinal);
         Assert.Contains("The file is protected by a password.", words, StringComparison.Ordinal);
         Assert.DoesNotContain("electrician", words, StringComparison.Ordinal);

@@ -69,11 +69,17 @@ public sealed class SetUpSheetReferenceTests : IDisposable
     }
 
     [Fact]
-    public void A_reader_of_codes_finds_the_page_of_the_run()
+    public void A_reader_of_codes_finds_the_page_of_the_run() => Assert.Equal("/runs/R-20261126-03", CodeOf(Plan(Shopfloor.Board)));
+
+    [Fact]
+    public void Where_the_shop_says_where_its_pages_are_the_code_opens_them() =>
+        Assert.Equal("http://press-room:5080/runs/R-20261126-03", CodeOf(Plan(Shopfloor.Board) with { Address = "http://press-room:5080" }));
+
+    private string? CodeOf(RunContext context)
     {
-        string path = PdfTools.Write(floor.Folder, "set-up.pdf", documents.SetUpPdf(Plan(Shopfloor.Board)));
+        string path = PdfTools.Write(floor.Folder, "set-up.pdf", documents.SetUpPdf(context));
         Assert.Equal(0, PdfTools.Run("pdftoppm", "-r", "200", "-gray", "-f", "1", "-l", "1", path, Path.Combine(floor.Folder, "page")).Code);
-        Assert.Equal("/runs/R-20261126-03", Decode(Directory.GetFiles(floor.Folder, "page*.pgm").Single()));
+        return Decode(Directory.GetFiles(floor.Folder, "page*.pgm").Single());
     }
 
     [Fact]

@@ -1,3 +1,5 @@
+using System.Text.Json.Nodes;
+using Laydown.Edges.Tests.CommandLines;
 using Laydown.Edges.Tests.Store;
 using Laydown.Output.Documents;
 using Laydown.Shop.Press;
@@ -34,6 +36,20 @@ public sealed class StockLabelsReferenceTests : IDisposable
         File.WriteAllBytes(path, new PressPapers().Labels("Tidewrack Signs", [Label(12)]));
         PdfTools.Run("pdftoppm", "-r", "150", "-gray", path, Path.Combine(folder.Path, "page"));
         Assert.Equal("/stock#L-0012", SetUpSheetReferenceTests.Decode(Directory.GetFiles(folder.Path, "page*.pgm").Single()));
+    }
+
+    [Fact]
+    public async Task Where_the_shop_says_where_its_pages_are_the_code_holds_the_whole_address()
+    {
+        using CliShop shop = new();
+        string file = Path.Combine(shop.Folder, "catalogue", "shop.json"), path = Path.Combine(folder.Path, "label.pdf");
+        JsonNode described = JsonNode.Parse(File.ReadAllText(file))!;
+        described["address"] = "http://press-room:5080/";
+        File.WriteAllText(file, described.ToJsonString());
+        await shop.AskAsync("stock", "receive", "foamed-pvc-3", "3", "--place", "rack 1");
+        Assert.Equal(0, (await shop.AskAsync("stock", "labels", "--out", path)).Code);
+        PdfTools.Run("pdftoppm", "-r", "150", "-gray", path, Path.Combine(folder.Path, "page"));
+        Assert.Equal("http://press-room:5080/stock#L-0001", SetUpSheetReferenceTests.Decode(Directory.GetFiles(folder.Path, "page*.pgm").Single()));
     }
 
     [Fact]

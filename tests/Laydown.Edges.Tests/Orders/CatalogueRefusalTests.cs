@@ -62,6 +62,7 @@ public sealed class CatalogueRefusalTests : IDisposable
     [InlineData("stocks/mesh-roll.json", "/id", "\"banner-roll\"")]
     [InlineData("stocks/mesh-roll.json", "/kind", "\"sheet\"")]
     [InlineData("shop.json", "/rates/marginPercent", "100")]
+    [InlineData("shop.json", "/address", "\"javascript:alert(1)\"")]
     [InlineData("shop.json", "/rates/overheads", "[{\"name\": \"rent\", \"on\": \"pressHours\", \"perYear\": {\"cents\": 1}, \"basePerYear\": 0, \"variablePerUnit\": {\"cents\": 0}}]", "/rates/overheads/0/basePerYear")]
     [InlineData("shop.json", "/rates/overheads", "[{\"name\": \"rent\", \"on\": \"pressHours\", \"perYear\": {\"cents\": -1}, \"basePerYear\": 1, \"variablePerUnit\": {\"cents\": 0}}]", "/rates/overheads/0/perYear/cents")]
     [InlineData("shop.json", "/rates/overheads", "[{\"name\": \"a\", \"on\": \"cost\", \"perYear\": {\"cents\": 1}, \"basePerYear\": 1}, {\"name\": \"a\", \"on\": \"cost\", \"perYear\": {\"cents\": 1}, \"basePerYear\": 1}]", "/rates/overheads/1/name")]

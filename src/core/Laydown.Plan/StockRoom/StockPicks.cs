@@ -22,17 +22,14 @@ public static class StockPicks
         {
             List<StockLot> own = [.. OfSize(stock, lots)];
             decimal left = Needed(run, stock) - own.Sum(l => l.ReservedFor(run.Id));
-            foreach (StockLot lot in own.Where(l => l.Free > 0))
-            {
-                decimal taken = Math.Min(left, lot.Free);
-                if (taken <= 0)
-                    break;
-                moves.Add(new(StockMoveKind.Reserve, lot.Id, taken, at, by, run.Id));
-                left -= taken;
-            }
-
-            if (left > 0)
-                faults.Add(Missing(run, stock, own, left));
+            if (left <= 0)
+                continue;
+            (IReadOnlyDictionary<string, decimal> picked, InputFault? fault) = stock.Kind == StockKind.Roll
+                ? RollPicks.Of(run, stock, own, SheetsOf(run, stock), left)
+                : Counted(run, stock, own, left);
+            moves.AddRange(own.Where(l => picked.ContainsKey(l.Id)).Select(l => new StockMove(StockMoveKind.Reserve, l.Id, picked[l.Id], at, by, run.Id)));
+            if (fault is not null)
+                faults.Add(fault);
         }
 
         return faults.Count > 0 ? Reading.Refused<IReadOnlyList<StockMove>>(faults) : Reading.Of<IReadOnlyList<StockMove>>(moves);
@@ -90,7 +87,24 @@ public static class StockPicks
         }
     }
 
-    private static InputFault Missing(Runs.Run run, Stock stock, List<StockLot> own, decimal left) => own.Count == 0
+    // Boards and blanks: from the oldest lots, as many as there are of each.
+    private static (IReadOnlyDictionary<string, decimal> Picked, InputFault? Fault) Counted(Runs.Run run, Stock stock, List<StockLot> own, decimal left)
+    {
+        Dictionary<string, decimal> picked = new(StringComparer.Ordinal);
+        foreach (StockLot lot in own.Where(l => l.Free > 0))
+        {
+            decimal taken = Math.Min(left, lot.Free);
+            if (taken <= 0)
+                break;
+            picked[lot.Id] = taken;
+            left -= taken;
+        }
+
+        return (picked, left > 0 ? Missing(run, stock, own, left) : null);
+    }
+
+    /// <summary>What is said where a stock lacks for a run.</summary>
+    internal static InputFault Missing(Runs.Run run, Stock stock, List<StockLot> own, decimal left) => own.Count == 0
         ? new("stock room", null, "quantity", Invariant($"no lot of {stock.Id} in the room for run {run.Id}"), Invariant($"{Needed(run, stock)} free: take goods in first"))
         : new("stock room", null, "quantity", Invariant($"{left} of {stock.Id} too few free for run {run.Id}"), Invariant($"{Needed(run, stock)} free"));
 

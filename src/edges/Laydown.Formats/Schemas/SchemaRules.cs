@@ -52,6 +52,7 @@ internal static class SchemaRules
         ["inkLink"] = FileName,
         ["Characterisation.folder"] = FileName,
         ["readings"] = Text(1, 200),
+        ["ShopFile.address"] = Form(@"^https?://[^\s/?#]+(/[^\s?#]*)?$", 200, "an address of pages, such as http://press-room:5080"),
         ["releasers"] = Both(Entries(0, 100), Each(Text(1, 100))),
         ["OpticsFit.readings"] = Text(1, 1000),
         ["OpticsFit.patches"] = Entries(0, 10_000),

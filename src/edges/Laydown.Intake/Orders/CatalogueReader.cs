@@ -60,7 +60,7 @@ public sealed class CatalogueReader : ICatalogueReader
                 [.. stocks.Select(s => s.Record)],
                 [.. conditions.Select(c => c.Record)],
                 shop.Rates)
-            { Optics = [.. optics.Select(o => o.Record)], Calendar = calendar, Releasers = shop.Releasers ?? [] });
+            { Optics = [.. optics.Select(o => o.Record)], Calendar = calendar, Releasers = shop.Releasers ?? [], Address = (shop.Address ?? "").TrimEnd('/') });
     }
 
     private static ShopCalendar? ReadCalendar(string folder, List<Described<PressDescription>> presses, List<InputFault> faults)

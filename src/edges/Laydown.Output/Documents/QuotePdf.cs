@@ -50,10 +50,20 @@ internal sealed class QuotePdf
         paper.Y = 104;
         Pair("For", quote.Order.Customer, PageFonts.Bold);
         Pair("Received", Invariant($"{quote.Order.Received:yyyy-MM-dd}"), PageFonts.Regular);
+        if (WantedBy is { } wanted)
+            Pair("Wanted by", wanted, PageFonts.Regular);
         if (quote.Order.Note is { Length: > 0 } note)
             Pair("Your note", note, PageFonts.Regular);
         paper.Y += 6;
     }
+
+    // A day where all items have the same; else each day with its items.
+    private string? WantedBy => quote.Order.Items.GroupBy(i => i.Due).OrderBy(g => g.Key).ToList() switch
+    {
+        [] => null,
+        [var one] => Invariant($"{one.Key:yyyy-MM-dd}"),
+        var several => string.Join("; ", several.Select(g => Invariant($"{g.Key:yyyy-MM-dd}: {string.Join(", ", g.Select(i => i.Id))}"))),
+    };
 
     private void Pair(string name, string value, SKTypeface face)
     {

@@ -5,7 +5,7 @@ namespace Laydown.Output.Documents;
 /// <summary>What a set-up sheet says, the same words for page and PDF.</summary>
 /// <param name="ShopName">The shop.</param>
 /// <param name="RunId">The run.</param>
-/// <param name="PagePath">Path of the run's page, which the QR code holds.</param>
+/// <param name="PagePath">Address of the run's page, which the QR code holds; the path alone where the shop does not say where its pages are.</param>
 /// <param name="Subject">Press and stock in one line.</param>
 /// <param name="Due">When it is due.</param>
 /// <param name="Figures">The large figures.</param>

@@ -19,7 +19,7 @@ internal static class SetUpContents
     {
         Laydown.Plan.Runs.Run run = context.Run;
         return new(
-            context.ShopName, run.Id, Invariant($"/runs/{run.Id}"), Invariant($"{context.Press.Name} · {string.Join(" · ", context.Beside.Prepend(context.Stock).Select(s => s.Name))}"),
+            context.ShopName, run.Id, Invariant($"{context.Address}/runs/{run.Id}"), Invariant($"{context.Press.Name} · {string.Join(" · ", context.Beside.Prepend(context.Stock).Select(s => s.Name))}"),
             Invariant($"due {run.Due:yyyy-MM-dd} · layout {LayoutMark.Short(LayoutMark.Of(run.Sheets))}"), Figures(context), InkSupply.RefusalsNow(run, context.Press), [.. run.SetUp.Measure, .. run.SetUp.ToBeSeen], context.Stock.Kind == StockKind.Roll ? 3 : 5,
             Belt(context), RunDrawings.Belt(context), Layers(run.Stack), run.Stack.Because, RunDrawings.Layers(context), RunDrawings.Sheets(context),
             Mode(context), [.. run.Inks.Select(i => Ink(context.Press, i))], run.SetUp.FirstPieceChecks,

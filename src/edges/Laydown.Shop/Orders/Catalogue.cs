@@ -33,6 +33,9 @@ public sealed record Catalogue(
     /// <summary>Who may release layouts, by name; empty for anybody who gives a name.</summary>
     public IReadOnlyList<string> Releasers { get; init; } = [];
 
+    /// <summary>Where the shop's pages are served, without a slash at the end; empty where the shop does not say.</summary>
+    public string Address { get; init; } = "";
+
     /// <summary>The optics that hold for a print condition: its own, else those of its ink set, else null.</summary>
     public InkOptics? OpticsOf(PrintCondition condition) =>
         OpticsOf(condition.OpticsId) ?? OpticsOf(InkSets.FirstOrDefault(s => string.Equals(s.Id, condition.InkSetId, StringComparison.Ordinal))?.OpticsId);

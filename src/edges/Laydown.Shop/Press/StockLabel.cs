@@ -7,5 +7,5 @@ namespace Laydown.Shop.Press;
 /// <param name="Place">Where it stands.</param>
 /// <param name="Since">The day it came, or was cut.</param>
 /// <param name="Note">Where it comes from, or null.</param>
-/// <param name="PagePath">Path of its page, for the code.</param>
+/// <param name="PagePath">Address of its page, for the code; the path alone where nobody says where the pages are.</param>
 public sealed record StockLabel(string LotId, string Name, string Size, string Place, DateOnly Since, string? Note, string PagePath);

@@ -23,7 +23,8 @@ public sealed class QuoteOrder(ShopFolder folder, Catalogue catalogue, IShopStor
     /// <param name="orderId">The order.</param>
     /// <param name="quantities">The quantities; none for a plain quote.</param>
     /// <param name="cancellation">Stops; then no paper is written.</param>
-    public async Task<Reading<Quote>> QuoteAsync(string orderId, IReadOnlyList<int> quantities, CancellationToken cancellation)
+    /// <param name="progress">Hears what is tried; null for nobody.</param>
+    public async Task<Reading<Quote>> QuoteAsync(string orderId, IReadOnlyList<int> quantities, CancellationToken cancellation, IProgress<string>? progress = null)
     {
         OrderRecord? order = (await store.OrdersAsync(cancellation))
             .FirstOrDefault(o => string.Equals(o.Order.Id, orderId, StringComparison.Ordinal));
@@ -34,7 +35,7 @@ public sealed class QuoteOrder(ShopFolder folder, Catalogue catalogue, IShopStor
             ? Reading.Of<IReadOnlyList<ItemBreaks>>([])
             : trying is null
             ? Reading.Refused<IReadOnlyList<ItemBreaks>>(new InputFault(Invariant($"order {orderId}"), null, "breaks", "nothing to price them with", "a shop that plans"))
-            : await trying.BreaksAsync(orderId, quantities, cancellation);
+            : await trying.BreaksAsync(orderId, quantities, cancellation, progress);
         if (!breaks.IsTaken)
             return Reading.Refused<Quote>(breaks.Faults);
         Quote quote = Quoted(order, await store.RunsAsync(cancellation), breaks.Value);

@@ -38,6 +38,9 @@ public sealed record RunContext(
     /// <summary>What two people measured and let go, times by the shop's clock; null while nobody did.</summary>
     public Laydown.Plan.Runs.RunRelease? LetGo { get; init; }
 
+    /// <summary>Where the shop's pages are served, for codes on papers; empty where the shop does not say.</summary>
+    public string Address { get; init; } = "";
+
     /// <summary>The stock of a sheet.</summary>
     public Stock StockOf(Laydown.Layout.Sheets.SheetLayout sheet)
     {

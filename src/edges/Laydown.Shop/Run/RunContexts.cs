@@ -50,7 +50,7 @@ public static class RunContexts
         return Reading.Of(new RunContext(
             catalogue.ShopName, run, press, mode, inks, stock, condition, ProfilePath(catalogue, condition), catalogue.Rates.Currency, members,
             catalogue.OpticsOf(condition))
-        { Looks = looks, Beside = beside });
+        { Looks = looks, Beside = beside, Address = catalogue.Address });
 
         T? Need<T>(T? found, string what, string id)
             where T : class

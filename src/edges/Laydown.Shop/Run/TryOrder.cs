@@ -26,8 +26,13 @@ public sealed class TryOrder(Catalogue catalogue, IShopStore store, IInkMeasure 
     private const int Bought = 1_000_000;
 
     /// <summary>Every item of an order at several quantities, each printed by itself.</summary>
+    /// <param name="orderId">The order.</param>
+    /// <param name="quantities">The quantities.</param>
+    /// <param name="cancellation">Stops.</param>
+    /// <param name="progress">Hears what is tried; null for nobody.</param>
     /// <returns>The prices, or why there are none.</returns>
-    public async Task<Reading<IReadOnlyList<ItemBreaks>>> BreaksAsync(string orderId, IReadOnlyList<int> quantities, CancellationToken cancellation)
+    public async Task<Reading<IReadOnlyList<ItemBreaks>>> BreaksAsync(
+        string orderId, IReadOnlyList<int> quantities, CancellationToken cancellation, IProgress<string>? progress = null)
     {
         ArgumentNullException.ThrowIfNull(quantities);
         if (quantities.Count is 0 or > MostBreaks)
@@ -44,7 +49,11 @@ public sealed class TryOrder(Catalogue catalogue, IShopStore store, IInkMeasure 
         {
             List<QuoteBreak> breaks = [];
             foreach (int quantity in quantities)
+            {
+                progress?.Report(Invariant($"{item.Item.Id} at {quantity} pieces"));
                 breaks.Add(await BreakAsync(plan, item, quantity, cancellation));
+            }
+
             all.Add(new(item.Item.Id, item.Item.Title, breaks));
         }
 
@@ -55,8 +64,9 @@ public sealed class TryOrder(Catalogue catalogue, IShopStore store, IInkMeasure 
     /// <param name="orderId">The order.</param>
     /// <param name="stockIds">Stocks to try in place of the one ordered.</param>
     /// <param name="cancellation">Stops.</param>
+    /// <param name="progress">Hears what is tried; null for nobody.</param>
     /// <returns>The scenarios, or why there are none.</returns>
-    public async Task<Reading<IReadOnlyList<QuoteScenario>>> CompareAsync(string orderId, IReadOnlyList<string> stockIds, CancellationToken cancellation)
+    public async Task<Reading<IReadOnlyList<QuoteScenario>>> CompareAsync(string orderId, IReadOnlyList<string> stockIds, CancellationToken cancellation, IProgress<string>? progress = null)
     {
         ArgumentNullException.ThrowIfNull(stockIds);
         if (stockIds.FirstOrDefault(id => catalogue.Stocks.All(s => !Is(s.Id, id))) is { } unknown)
@@ -66,13 +76,22 @@ public sealed class TryOrder(Catalogue catalogue, IShopStore store, IInkMeasure 
             return Reading.Refused<IReadOnlyList<QuoteScenario>>(items.Faults);
 
         RememberedInk ink = new(measure);
+        progress?.Report("by itself");
         QuoteScenario alone = await ScenarioAsync("by itself", catalogue, ink, items.Value, cancellation);
         List<QuoteScenario> scenarios = [.. AsPlanned(items.Value, await store.RunsAsync(cancellation)), alone];
         foreach ((PressDescription press, Mode mode) in catalogue.Presses.SelectMany(p => p.Modes.Select(m => (p, m))))
+        {
+            progress?.Report(Invariant($"{press.Name}, mode {mode.Name}"));
             scenarios.Add(await ScenarioAsync(Invariant($"{press.Name}, mode {mode.Name}"), Only(press, mode), ink, items.Value, cancellation));
+        }
+
         foreach (string id in stockIds)
+        {
+            progress?.Report(Invariant($"on {id}"));
             scenarios.Add(await ScenarioAsync(Invariant($"on {catalogue.Stocks.First(s => Is(s.Id, id)).Name}"), catalogue, new(measure),
                 [.. items.Value.Select(i => i with { Item = i.Item with { StockId = id } })], cancellation));
+        }
+
         return Reading.Of<IReadOnlyList<QuoteScenario>>(scenarios);
     }
 
@@ -85,7 +104,7 @@ public sealed class TryOrder(Catalogue catalogue, IShopStore store, IInkMeasure 
         var exact = Money.Sum(costs.Select(c => c.Price));
         Money price = (catalogue.Rates.Policy ?? new()).Rounded(exact);
         return new(quantity, price, Money.FromUnits(price.Units / quantity), tried.Runs.Sum(r => r.Run.Time.TotalMinutes),
-            Invariant($"{(costs is [var one] ? one.MarkUpWords : Invariant($"cost {Money.Sum(costs.Select(c => c.Cost))} + overhead {Money.Sum(costs.Select(c => c.Overhead))} + margin {Money.Sum(costs.Select(c => c.Margin))}"))} = {exact}, rounded {price - exact}; {tried.Runs.Sum(r => r.Run.SheetCount)} sheets{Learnt(tried.Runs.Select(r => r.Run))}"));
+            Invariant($"{(costs is [var one] ? one.MarkUpWords : Invariant($"cost {Money.Sum(costs.Select(c => c.Cost))} + overhead {Money.Sum(costs.Select(c => c.Overhead))} + margin {Money.Sum(costs.Select(c => c.Margin))}"))} = {exact}, rounded {price - exact}; {(tried.Runs.Sum(r => r.Run.SheetCount) is 1 ? "1 sheet" : Invariant($"{tried.Runs.Sum(r => r.Run.SheetCount)} sheets"))}{Learnt(tried.Runs.Select(r => r.Run))}"));
     }
 
     private async Task<QuoteScenario> ScenarioAsync(string name, Catalogue shop, RememberedInk ink, IReadOnlyList<ItemRecord> items, CancellationToken cancellation)

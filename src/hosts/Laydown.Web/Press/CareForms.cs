@@ -115,10 +115,10 @@ public static class CareForms
             : Results.BadRequest();
     }
 
-    private static async Task<IResult> LabelsAsync(string? lots, ShopServices shop, CancellationToken cancellation)
+    private static async Task<IResult> LabelsAsync(string? lots, HttpRequest request, ShopServices shop, CancellationToken cancellation)
     {
         string[] ids = (lots ?? "").Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
-        return (await shop.Press.Labels.MakeAsync(ids, cancellation)).Match(
+        return (await shop.Press.Labels.MakeAsync(ids, cancellation, Invariant($"{request.Scheme}://{request.Host}{request.PathBase}"))).Match(
             pdf => Results.File(pdf, "application/pdf", "stock-labels.pdf"), _ => Results.NotFound());
     }
 
