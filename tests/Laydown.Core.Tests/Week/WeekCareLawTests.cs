@@ -59,6 +59,18 @@ public sealed class WeekCareLawTests
         Assert.Equal((500, 820), (plan.Places[0].Start, plan.Places[0].End));
     }
 
+    [Fact]
+    public void A_run_that_waits_does_not_wait_for_care_that_finds_time_before_it()
+    {
+        WeekPress press = new("one", [new(0, 600), new(1440, 2040)], Traits, Care: [new("daily", "Daily", 5, 1440, -1140), new("weekly", "Weekly", 20, 10_080, -8400)]);
+        WeekRun run = new("a", new Dictionary<string, int> { ["one"] = 100 }, Traits, 1600, 5000, 1, [], true);
+        WeekPlan plan = WeekPlanner.Lay(new([press], [run], new(Always: 0), [], [], [], []), new Dictionary<string, IReadOnlyList<string>> { ["one"] = ["a"] });
+
+        // By hand: the daily one is due at 300, while the press stands; the weekly one at 1680, within the run, is done just before it. The run begins when its material is there.
+        Assert.Equal([new("one", "Daily", 300, 305, null), new("one", "Weekly", 1580, 1600, null)], plan.Care);
+        Assert.Equal((1600, 1700), (plan.Places[0].Start, plan.Places[0].End));
+    }
+
     /// <summary>A weekend of 3600 min exactly needs nothing; one minute more a short run where there is open time for it, else storage fluid.</summary>
     [Theory, InlineData(1440, 0, 0), InlineData(1439, 1, 0), InlineData(1401, 0, 88)]
     public void A_stop_over_the_limit_needs_a_short_run_or_storage_fluid(int lastEnd, int shortRuns, int back)

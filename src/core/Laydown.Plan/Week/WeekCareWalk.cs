@@ -15,11 +15,19 @@ internal sealed class WeekCareWalk
     private readonly double[] used;
     private readonly bool[] since;
     private readonly IReadOnlyList<WeekCare> care;
+    private readonly Func<int, int, int, int, (int SetUpStart, int Start, int End)> lay;
+    private readonly int shortest;
     private int quiet;
 
-    internal WeekCareWalk(WeekPress press, WeekTimes times, IReadOnlyList<WeekRun> runs)
+    /// <summary>The care of a press.</summary>
+    /// <param name="press">The press.</param>
+    /// <param name="times">When it is worked.</param>
+    /// <param name="runs">The runs.</param>
+    /// <param name="lay">Set-up start, start and end of a run, for a press free from a time on, with minutes of set-up, and minutes it stands for care added.</param>
+    internal WeekCareWalk(WeekPress press, WeekTimes times, IReadOnlyList<WeekRun> runs, Func<int, int, int, int, (int SetUpStart, int Start, int End)> lay)
     {
-        (this.times, care, stand) = (times, press.Care ?? [], press.Stand);
+        (this.times, care, stand, this.lay) = (times, press.Care ?? [], press.Stand, lay);
+        shortest = stand?.Lines.Select(l => l.LimitMinutes).DefaultIfEmpty(int.MaxValue).Min() ?? int.MaxValue;
         (minutes, every) = ([.. care.Select(c => c.Minutes)], [.. care.Select(c => c.EveryMinutes)]);
         uses = [.. care.Select(c => runs.Select(r => r.Uses is { } u && u.TryGetValue(c.Id, out double share) ? share : 0).ToArray())];
         (last, used, since) = (new int[care.Count], new double[care.Count], new bool[care.Count]);
@@ -41,13 +49,13 @@ internal sealed class WeekCareWalk
     /// <param name="run">The run.</param>
     /// <param name="printing">Minutes it prints.</param>
     /// <param name="free">When the press is free.</param>
-    /// <param name="lay">Set-up start, start and end of the run for a press free from a time on, with minutes it stands for care added.</param>
-    internal (int SetUpStart, int Start, int End) Lay(int run, int printing, int free, Func<int, int, (int SetUpStart, int Start, int End)> lay)
+    /// <param name="setUp">Minutes of its set-up.</param>
+    internal (int SetUpStart, int Start, int End) Lay(int run, int printing, int free, int setUp)
     {
         int paused = 0, stood = int.MinValue;
-        (int SetUpStart, int Start, int End) fit = lay(free, 0);
-        if (stand is not null)
-            fit = AfterStop(fit, ref free, lay);
+        (int SetUpStart, int Start, int End) fit = lay(run, free, setUp, 0);
+        if (fit.SetUpStart - quiet > shortest)
+            fit = AfterStop(fit, run, setUp, ref free);
         for (int i = 0; i < Most; i++)
         {
             (int c, int due, bool before) = First(run, printing, fit, paused);
@@ -55,7 +63,10 @@ internal sealed class WeekCareWalk
                 break;
             if (before)
             {
-                (int start, _, int end) = times.Fit(Math.Max(free, Math.Min(fit.SetUpStart, Math.Max(due, times.OpensAt(fit.SetUpStart)))), 0, minutes[c], 0, false);
+                // When it is due, or sooner where that keeps the run from waiting; what is due within the run no sooner than on its day.
+                int at = Math.Max(free, Math.Min(due, fit.SetUpStart - minutes[c]));
+                at = due > fit.SetUpStart ? Math.Max(at, times.OpensAt(fit.SetUpStart)) : at;
+                (int start, _, int end) = times.Fit(at, 0, minutes[c], 0, false);
                 Done(c, start, end, -1, 0);
                 free = end;
             }
@@ -67,7 +78,7 @@ internal sealed class WeekCareWalk
                 (paused, stood) = (paused + minutes[c], end);
             }
 
-            fit = lay(free, paused);
+            fit = lay(run, free, setUp, paused);
         }
 
         for (int c = 0; c < last.Length; c++)
@@ -86,7 +97,7 @@ internal sealed class WeekCareWalk
     private (int Care, int Due, bool Before) First(int run, int printing, (int SetUpStart, int Start, int End) fit, int paused)
     {
         (int first, int at, bool before) = (-1, fit.End, false);
-        int opens = times.OpensAt(fit.SetUpStart);
+        int opens = -1;
         for (int c = 0; c < last.Length; c++)
         {
             int due = every[c] > 0 ? last[c] + every[c] : int.MaxValue;
@@ -94,6 +105,9 @@ internal sealed class WeekCareWalk
                 due = used[c] >= 1 ? 0 : Math.Min(due, times.After(fit.Start, paused + (int)((1 - used[c]) / uses[c][run] * printing)));
             if (due >= fit.End)
                 continue;
+
+            if (opens < 0)
+                opens = times.OpensAt(fit.SetUpStart);
 
             // Where the press opens again within the run care is done there; a care done since the last run is no use once more.
             bool border = paused == 0 && (due <= fit.SetUpStart || (since[c] && times.OpensAt(due) <= opens));
@@ -105,19 +119,16 @@ internal sealed class WeekCareWalk
     }
 
     // A stop longer than the lines may stand: a short run within it where that is enough, else storage fluid before and ink again after.
-    private (int SetUpStart, int Start, int End) AfterStop(
-        (int SetUpStart, int Start, int End) fit, ref int free, Func<int, int, (int SetUpStart, int Start, int End)> lay)
+    private (int SetUpStart, int Start, int End) AfterStop((int SetUpStart, int Start, int End) fit, int run, int setUp, ref int free)
     {
         int from = quiet, stop = fit.SetUpStart - from;
         WeekLine[] over = [.. stand!.Lines.Where(l => stop > l.LimitMinutes)];
-        if (over.Length == 0)
-            return fit;
         int limit = over.Min(l => l.LimitMinutes), shortRun = stand.ShortRunMinutes;
         if (times.LastFit(Math.Min(from + limit, fit.SetUpStart - shortRun), shortRun) is { } start && start >= free && fit.SetUpStart - start - shortRun <= limit)
         {
             Told?.Invoke("Short run that keeps the lines alive", start, start + shortRun, -1);
             free = start + shortRun;
-            return lay(free, 0);
+            return lay(run, free, setUp, 0);
         }
 
         int fill = Whole(over.Sum(l => l.FillMinutes)), back = Whole(over.Sum(l => l.BackMinutes)), begin = fit.SetUpStart - back;
@@ -128,7 +139,7 @@ internal sealed class WeekCareWalk
         begin = begin >= Math.Max(free, times.OpensAt(fit.SetUpStart)) ? begin : times.Fit(Math.Max(free, times.OpensAt(fit.SetUpStart)), 0, back, 0, false).SetUpStart;
         Told?.Invoke("Lines filled with ink again", begin, begin + back, -1);
         free = begin + back;
-        return lay(free, 0);
+        return lay(run, free, setUp, 0);
     }
 
     private static int Whole(double minutes) => (int)Math.Ceiling(minutes - 1e-9);

@@ -28,7 +28,7 @@ internal sealed class WeekModel
         Presses = problem.Presses.Count;
         Times = [.. problem.Presses.Select(p => new WeekTimes(p.Open))];
         stops = [.. problem.Presses.Select(p => new WeekStops(p))];
-        care = [.. problem.Presses.Select((p, i) => p.Care is { Count: > 0 } || p.Stand is not null ? new WeekCareWalk(p, Times[i], Runs) : null)];
+        care = [.. problem.Presses.Select((p, i) => p.Care is { Count: > 0 } || p.Stand is not null ? new WeekCareWalk(p, Times[i], Runs, (run, from, setUp, paused) => Fit(i, run, from, setUp, paused)) : null)];
         queue = new(problem);
         (ends, atBest) = (new int[Runs.Length], new int[Runs.Length]);
         Dictionary<string, int> places = Runs.Select((r, i) => (r.Id, i)).ToDictionary(x => x.Id, x => x.i, StringComparer.Ordinal);
@@ -222,7 +222,7 @@ internal sealed class WeekModel
     }
 
     private (int SetUpStart, int Start, int End) Next(int press, int run, int free, int setUp) => care[press] is { } walk
-        ? walk.Lay(run, Minutes[press][run], free, (from, paused) => Fit(press, run, from, setUp, paused))
+        ? walk.Lay(run, Minutes[press][run], free, setUp)
         : Fit(press, run, free, setUp, 0);
 
     private (int SetUpStart, int Start, int End) Fit(int press, int run, int free, int setUp, int paused)
