@@ -8,18 +8,17 @@ using Laydown.Plan.Log;
 using Laydown.Shop;
 using Laydown.Shop.Log;
 using Laydown.Store;
-using Laydown.Web;
-using Microsoft.AspNetCore.Builder;
 
 namespace Laydown.Bench.Log;
 
-/// <summary>A year of log of 100 000 entries: how long each page takes to open.</summary>
+/// <summary>A year of log of 100 000 entries: how long each page takes to open, in the program as it is built for its users.</summary>
 internal static class LogBench
 {
     private const int Entries = 100_000;
     private const int Times = 21;
+    private const int FreshTimes = 7;
 
-    /// <summary>Writes the year into a fresh shop, serves it, opens every page.</summary>
+    /// <summary>Writes the year into a fresh shop, serves it with the built program, opens every page; some pages as the first ones of fresh processes.</summary>
     public static async Task<LogBenchResult> RunAsync(BenchArguments arguments, CancellationToken cancellation)
     {
         string folder = Directory.CreateTempSubdirectory("laydown-log-").FullName;
@@ -44,17 +43,27 @@ internal static class LogBench
         await new SqliteLogStore(file).AppendAllAsync(year, cancellation);
         double written = watch.Elapsed.TotalSeconds;
 
-        await using WebApplication app = WebShop.Build(shop, "http://127.0.0.1:0");
-        await app.StartAsync(cancellation);
-        using HttpClient client = new() { BaseAddress = new Uri(app.Urls.First()) };
-        TimeSpan before = Process.GetCurrentProcess().TotalProcessorTime;
+        // Every page many times in one process; this also warms the client, whose own start is no part of what follows.
+        IReadOnlyList<string> pages = await PagesAsync(shop, cancellation);
         List<LogBenchRow> rows = [];
-        foreach (string page in await PagesAsync(shop, cancellation))
-            rows.Add(await OpenAsync(client, page, cancellation));
-        double cpu = (Process.GetCurrentProcess().TotalProcessorTime - before).TotalSeconds;
+        double cpu;
+        using (ServedShop served = await ServedShop.StartAsync(shop.Folder, cancellation))
+        {
+            TimeSpan before = served.Processor;
+            foreach (string page in pages)
+                rows.Add(await OpenAsync(served.Client, page, cancellation));
+            cpu = (served.Processor - before).TotalSeconds;
+        }
+
+        List<FreshRow> fresh = [];
+        foreach (string page in new[] { pages[0], "/log/charts?of=Across", pages[^2], "/api/log?rows=500" })
+        {
+            fresh.Add(await FreshAsync(shop.Folder, page, TimeSpan.Zero, cancellation));
+            fresh.Add(await FreshAsync(shop.Folder, page, TimeSpan.FromSeconds(3), cancellation));
+        }
+
         string checksum = await ChecksumAsync(shop, cancellation);
-        await app.StopAsync(cancellation);
-        return new(name, year.Count, year.Count(e => e.Actual is not null), written, new FileInfo(file).Length / 1048576.0, rows, cpu, checksum);
+        return new(name, year.Count, year.Count(e => e.Actual is not null), written, new FileInfo(file).Length / 1048576.0, rows, fresh, cpu, checksum);
     }
 
     // The first page, one in the middle of the year, the last one, and those with a choice.
@@ -83,6 +92,30 @@ internal static class LogBench
 
         List<double> others = [.. times.Skip(1).Order()];
         return new(page, times[0], others[others.Count / 2], others[^1], bytes);
+    }
+
+    private static async Task<FreshRow> FreshAsync(string folder, string page, TimeSpan rest, CancellationToken cancellation)
+    {
+        List<double> starts = [], answers = [], processor = [];
+        for (int i = 0; i < FreshTimes; i++)
+        {
+            using ServedShop served = await ServedShop.StartAsync(folder, cancellation);
+            await Task.Delay(rest, cancellation);
+            TimeSpan before = served.Processor;
+            var watch = Stopwatch.StartNew();
+            await served.Client.GetByteArrayAsync(page, cancellation);
+            answers.Add(watch.Elapsed.TotalMilliseconds);
+            starts.Add(served.StartMs);
+            processor.Add((served.Processor - before).TotalMilliseconds);
+        }
+
+        return new(page, rest.TotalSeconds, Middle(starts), Middle(answers), answers.Max(), Middle(processor));
+    }
+
+    private static double Middle(List<double> values)
+    {
+        values.Sort();
+        return values[values.Count / 2];
     }
 
     private static async Task<string> ChecksumAsync(ShopServices shop, CancellationToken cancellation)

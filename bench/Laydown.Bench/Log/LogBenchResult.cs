@@ -6,8 +6,9 @@ namespace Laydown.Bench.Log;
 /// <param name="RunsDone">Runs done among them.</param>
 /// <param name="WriteSeconds">Time to write them in one transaction, s.</param>
 /// <param name="FileMb">Length of the store, MiB.</param>
-/// <param name="Rows">The pages.</param>
-/// <param name="CpuSeconds">Processor time of opening all pages, s.</param>
+/// <param name="Rows">The pages, opened again and again in one process.</param>
+/// <param name="Fresh">Pages as the first request of a fresh process.</param>
+/// <param name="CpuSeconds">Processor time of the program while it opened the rows, s.</param>
 /// <param name="Checksum">SHA-256 over numbers and times of the entries of the pages read: equal results, equal checksum.</param>
 internal sealed record LogBenchResult(
-    string Bench, int Entries, int RunsDone, double WriteSeconds, double FileMb, IReadOnlyList<LogBenchRow> Rows, double CpuSeconds, string Checksum);
+    string Bench, int Entries, int RunsDone, double WriteSeconds, double FileMb, IReadOnlyList<LogBenchRow> Rows, IReadOnlyList<FreshRow> Fresh, double CpuSeconds, string Checksum);
