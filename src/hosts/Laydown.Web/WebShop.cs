@@ -26,9 +26,13 @@ public static class WebShop
     /// <exception cref="IOException">The port is taken.</exception>
     public static async Task ServeAsync(ShopServices services, string url, CancellationToken cancellation)
     {
+        Task reading = Task.Run(() => WarmUp.StoreAsync(services, cancellation), cancellation);
         await using WebApplication app = Build(services, url);
+        await reading;
         await app.StartAsync(cancellation);
+        Task<int> opening = WarmUp.PagesAsync(new Uri(app.Urls.First()), cancellation);
         await app.WaitForShutdownAsync(cancellation);
+        await opening;
     }
 
     /// <summary>The application, not yet started.</summary>

@@ -1,5 +1,9 @@
 using Laydown.Measures;
 using Laydown.Plan.Runs;
+using Laydown.Press.Conditions;
+using Laydown.Press.Inks;
+using Laydown.Press.Stacks;
+using Laydown.Shop.Colour;
 using Laydown.Shop.Orders;
 using Laydown.Shop.Run;
 using Laydown.Shop.Week;
@@ -26,12 +30,15 @@ public sealed class TakePressLawTests : IDisposable
     {
         RunRecord run = await MadeAsync();
         string other = Other(run);
-        WeekElsewhere tried = Assert.Single((await Week().ElsewhereAsync(run.Run.Id, None)).Value, e => e.PressId == other);
+        Heard told = new();
+        WeekElsewhere tried = Assert.Single((await Week().ElsewhereAsync(run.Run.Id, told, None)).Value, e => e.PressId == other);
         Assert.NotNull(tried.Offer);
         DateTime at = new(shop.Clock.GetUtcNow().Year, shop.Clock.GetUtcNow().Month, shop.Clock.GetUtcNow().Day, 10, 0, 0, DateTimeKind.Unspecified);
         at = Enumerable.Range(1, 7).Select(d => at.AddDays(d)).First(d => d.DayOfWeek is DayOfWeek.Tuesday);
         WeekView week = (await Week().PutOnPressAsync(run.Run.Id, other, "Ada", "the other one stands", at, None)).Value;
         RunRecord now = (await shop.Store.RunAsync(run.Run.Id, None))!;
+
+        Assert.Equal(shop.Catalogue.Presses.Where(p => p.Id != run.Run.PressId).Select((p, i) => new WeekTrying(run.Run.Id, p.Id, i, shop.Catalogue.Presses.Count - 1)), told.All);
 
         // The run is another one under the same id: press, condition, cost and files follow, and what was offered is what was taken.
         Assert.Equal(new PressTaken(other, run.Run.PressId, "Ada", "the other one stands"), now.Run.OnPress);
@@ -48,6 +55,63 @@ public sealed class TakePressLawTests : IDisposable
         ChooseMode choose = new(shop.Catalogue, shop.Store, Plan(), new(shop.Folder, shop.Store, make));
         Assert.Equal(now.Run.OnPress, (await choose.ChooseAsync(run.Run.Id, new(mode, "Bo", "as last year"), None)).Value.Run.OnPress);
         Assert.Equal(run.Run.PressId, (await Take().TakeAsync(run.Run.Id, run.Run.PressId, "Ada", "it works again", None)).Value.Run.PressId);
+    }
+
+    [Fact]
+    public async Task Taken_back_a_run_is_planned_as_it_was_with_its_mode_taken_by_hand_and_stands_where_it_stood()
+    {
+        RunRecord made = await MadeAsync();
+        string mode = made.Run.Mode.Scores.First(s => s.ModeId != made.Run.Mode.ModeId && s.Points.All(p => p.Standing != ModeStanding.Out)).ModeId;
+        RunRecord before = (await new ChooseMode(shop.Catalogue, shop.Store, Plan(), new(shop.Folder, shop.Store, make)).ChooseAsync(made.Run.Id, new(mode, "Bo", "as last year"), None)).Value;
+        LayerStack? stack = (await shop.Store.ItemAsync("TW-1-1", None))!.Stack;
+        WeekRunView stood = (await Week().PlanAsync(None)).Value.Runs.First(r => r.RunId == made.Run.Id);
+        WeekView moved = (await Week().PutOnPressAsync(made.Run.Id, Other(made), "Ada", "the other one stands", null, None)).Value;
+        Assert.StartsWith(Invariant($"{made.Run.Id} goes back to {shop.Catalogue.Presses.First(p => p.Id == made.Run.PressId).Name}"), moved.BackWords, StringComparison.Ordinal);
+        Assert.Equal(RunState.Completed, (await make.MakeAsync(made.Run.Id, None)).Value.State);
+
+        WeekView back = (await Week().BackAsync(None)).Value;
+        RunRecord now = (await shop.Store.RunAsync(made.Run.Id, None))!;
+        Assert.Equal((before.InputHash, before.Run.PressId, mode, RunState.Waiting), (now.InputHash, now.Run.PressId, now.Run.Mode.ModeId, now.State));
+        Assert.Equal(before.Run.Cost.Cost, now.Run.Cost.Cost);
+        Assert.Null(now.Run.OnPress);
+        Assert.Equal(stack!.Key, (await shop.Store.ItemAsync("TW-1-1", None))!.Stack!.Key);
+        Assert.False(Directory.Exists(Path.Combine(shop.Folder.Runs, made.Run.Id)));
+        Assert.Equal((stood.PressId, stood.Start), back.Runs.Where(r => r.RunId == made.Run.Id).Select(r => (r.PressId, r.Start)).Single());
+        Assert.False(back.CanGoBack);
+        Assert.Equal(RunState.Completed, (await make.MakeAsync(made.Run.Id, None)).Value.State);
+    }
+
+    [Fact]
+    public async Task A_change_of_press_is_not_taken_back_over_a_later_change_of_the_run()
+    {
+        RunRecord made = await MadeAsync();
+        Assert.True((await Week().PutOnPressAsync(made.Run.Id, Other(made), "Ada", "the other one stands", null, None)).Value.CanGoBack);
+        RunRecord there = (await shop.Store.RunAsync(made.Run.Id, None))!;
+        string mode = there.Run.Mode.Scores.First(s => s.ModeId != there.Run.Mode.ModeId && s.Points.All(p => p.Standing != ModeStanding.Out)).ModeId;
+        RunRecord later = (await new ChooseMode(shop.Catalogue, shop.Store, Plan(), new(shop.Folder, shop.Store, make)).ChooseAsync(made.Run.Id, new(mode, "Bo", "as last year"), None)).Value;
+
+        InputFault fault = Assert.Single((await Week().BackAsync(None)).Faults);
+        Assert.Equal(("run", "one that was changed since it was put on that press"), (fault.Field, fault.Found));
+        Assert.Equal(later.InputHash, (await shop.Store.RunAsync(made.Run.Id, None))!.InputHash);
+    }
+
+    [Fact]
+    public async Task The_ink_of_a_piece_is_measured_once_for_a_press_that_is_tried_and_then_taken()
+    {
+        RunRecord made = await MadeAsync();
+        Counted measure = new();
+        TakePress take = new(shop.Catalogue, shop.Store, new PlanRuns(shop.Catalogue, shop.Store, measure), new(shop.Folder, shop.Store, make));
+        await take.TryAsync(made.Run.Id, Other(made), None);
+        await take.TryAsync(made.Run.Id, Other(made), None);
+        Assert.True((await take.TakeAsync(made.Run.Id, Other(made), "Ada", "the other one stands", None)).IsTaken);
+        Assert.Equal(1, measure.Times);
+
+        // Another picture under the same name is measured anew.
+        ItemRecord item = (await shop.Store.ItemAsync("TW-1-1", None))!;
+        await shop.Store.SaveItemsAsync([item with { Artwork = item.Artwork! with { Sha256 = new('0', 64) } }], None);
+        await take.TryAsync(made.Run.Id, made.Run.PressId, None);
+        await take.TryAsync(made.Run.Id, made.Run.PressId, None);
+        Assert.Equal(2, measure.Times);
     }
 
     [Fact]
@@ -84,6 +148,26 @@ public sealed class TakePressLawTests : IDisposable
     private PlanWeek Week() => new(shop.Folder, shop.Catalogue, shop.Store, null, shop.Clock, Take());
 
     private string Other(RunRecord run) => shop.Catalogue.Presses.First(p => p.Id != run.Run.PressId).Id;
+
+    private sealed class Heard : IProgress<WeekTrying>
+    {
+        public List<WeekTrying> All { get; } = [];
+
+        public void Report(WeekTrying value) => All.Add(value);
+    }
+
+    private sealed class Counted : IInkMeasure
+    {
+        private readonly ShopBench.FakeMeasure inner = new();
+
+        public int Times { get; private set; }
+
+        public Task<Reading<IReadOnlyList<LayerInk>>> MeasureAsync(ItemRecord item, PrintCondition condition, InkSet inkSet, string profilePath, CancellationToken cancellation)
+        {
+            Times++;
+            return inner.MeasureAsync(item, condition, inkSet, profilePath, cancellation);
+        }
+    }
 
     private async Task<RunRecord> MadeAsync()
     {

@@ -35,6 +35,21 @@ public sealed class LogHttpLawTests
     }
 
     [Fact]
+    public async Task Warming_up_opens_every_page_it_names_and_changes_nothing()
+    {
+        await using ServedShop served = await ServedShop.OpenAsync();
+        int before = await AllAsync(served);
+        string kept = Path.Combine(Path.GetDirectoryName(new Laydown.Shop.ShopFolder(served.Shop.Services.Folder).StoreFile)!, "week.json");
+        await WarmUp.StoreAsync(served.Shop.Services, TestContext.Current.CancellationToken);
+        Assert.Equal(WarmUp.Pages.Count, await WarmUp.PagesAsync(served.Client.BaseAddress!, TestContext.Current.CancellationToken));
+        Assert.Equal(before, await AllAsync(served));
+        Assert.False(File.Exists(kept));
+
+        // One that cannot be opened is left for whoever opens it.
+        Assert.Equal(0, await WarmUp.PagesAsync(new("http://127.0.0.1:1"), TestContext.Current.CancellationToken));
+    }
+
+    [Fact]
     public async Task A_form_from_elsewhere_is_not_taken()
     {
         await using ServedShop served = await ServedShop.OpenAsync();

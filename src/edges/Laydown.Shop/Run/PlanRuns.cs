@@ -57,10 +57,10 @@ public sealed class PlanRuns(Catalogue catalogue, IShopStore store, IInkMeasure 
     /// <summary>A run's items planned anew for one press alone, under the run's own id; nothing is saved.</summary>
     /// <returns>The run with the layers of its items on that press, or why it cannot be one run there.</returns>
     internal async Task<Reading<PlannedOnPress>> OnPressAsync(
-        string runId, IReadOnlyList<ItemRecord> items, Laydown.Press.Machines.PressDescription press, CancellationToken cancellation)
+        string runId, IReadOnlyList<ItemRecord> items, Laydown.Press.Machines.PressDescription press, IInkMeasure ink, CancellationToken cancellation)
     {
         List<ItemRecord> ready = [.. items.Select(i => i with { State = ItemState.Ready, RunId = null, Faults = [] })];
-        Desk desk = new(ready.ToDictionary(i => i.Item.Id, StringComparer.Ordinal), new(runId, 0, exactly: true), []);
+        Desk desk = new(ready.ToDictionary(i => i.Item.Id, StringComparer.Ordinal), new(runId, 0, exactly: true), []) { Measure = ink };
         await FillAsync(desk, ready, cancellation, PressRooms.Of(catalogue) with { Presses = [press] });
         IReadOnlyList<InputFault> faults = [.. desk.Items.Values.Where(i => i.State == ItemState.Stopped).SelectMany(i => i.Faults).Distinct()];
         if (faults.Count > 0)
@@ -110,7 +110,7 @@ public sealed class PlanRuns(Catalogue catalogue, IShopStore store, IInkMeasure 
         {
             ItemRecord record = desk.Items[item.Ready.Item.Id] with { Stack = item.Stack };
             desk.Items[record.Item.Id] = record;
-            Reading<IReadOnlyList<LayerInk>> ink = await measure.MeasureAsync(
+            Reading<IReadOnlyList<LayerInk>> ink = await (desk.Measure ?? measure).MeasureAsync(
                 record, group.Condition, group.InkSet, RunContexts.ProfilePath(catalogue, group.Condition), cancellation);
             if (ink.IsTaken)
                 measured.Add(Planned(item, ink.Value, record));
@@ -221,6 +221,8 @@ public sealed class PlanRuns(Catalogue catalogue, IShopStore store, IInkMeasure 
     private sealed record Desk(Dictionary<string, ItemRecord> Items, Numbers Numbers, List<RunRecord> Runs)
     {
         public Laydown.Plan.Log.EstimateModel? Learnt { get; set; }
+
+        public IInkMeasure? Measure { get; init; }
 
         public void Hold(string itemId, IReadOnlyList<InputFault> faults)
         {

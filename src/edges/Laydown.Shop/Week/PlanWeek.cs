@@ -77,23 +77,38 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
         ? Reading.Of(book with { Orders = [.. book.Orders.Where(o => !o.Contains(runId))] })
         : Reading.Refused<WeekBook>(RunFaults.Of(runId, "order", "a run without a locked order", "one that has one")), cancellation);
 
-    /// <summary>Takes the last change by hand back: runs stand as they stood before it.</summary>
-    public Task<Reading<WeekView>> BackAsync(CancellationToken cancellation) => KeepAsync((book, _) => book.Before is { } before
-        ? Reading.Of(before)
-        : Reading.Refused<WeekBook>(new InputFault("week", null, "change", "none", "a run put, let go, locked or unlocked before")), 0, cancellation);
+    /// <summary>Takes the last change by hand back: runs stand as they stood before it, one that was put on another press is planned as it was on its own.</summary>
+    /// <param name="cancellation">Stops before anything is changed.</param>
+    public async Task<Reading<WeekView>> BackAsync(CancellationToken cancellation)
+    {
+        Reading<WeekBook> last = Read();
+        if (!last.IsTaken)
+            return Reading.Refused<WeekView>(last.Faults);
+        if (last.Value is { Before: not null, Moved: { } move } && press is not null && await press.BackAsync(move, cancellation) is { IsTaken: false } stays)
+            return Reading.Refused<WeekView>(stays.Faults);
+
+        // Where a press was taken back, what follows is not cut off.
+        return await KeepAsync((book, _) => book.Before is { } before
+            ? Reading.Of(before)
+            : Reading.Refused<WeekBook>(new InputFault("week", null, "change", "none", "a run put, let go, locked, unlocked or put on another press before")),
+            0, last.Value.Moved is null ? cancellation : CancellationToken.None);
+    }
 
     /// <summary>The week with, for every late run, what other presses would make of it: each planned anew for that press and tried on this plan.</summary>
     /// <param name="week">The week as planned or shown.</param>
+    /// <param name="progress">Told each press that was tried; null where nobody looks.</param>
     /// <param name="cancellation">Ends the work.</param>
-    public async Task<Reading<WeekView>> WithPressesAsync(WeekView week, CancellationToken cancellation)
+    public async Task<Reading<WeekView>> WithPressesAsync(WeekView week, IProgress<WeekTrying>? progress, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(week);
         List<WeekRunView> runs = [.. week.Runs];
+        int late = runs.Count(r => r.Why is not null), told = 0;
         for (int i = 0; i < runs.Count; i++)
         {
             if (runs[i].Why is not { } why)
                 continue;
-            Reading<IReadOnlyList<WeekElsewhere>> elsewhere = await ElsewhereAsync(why.RunId, cancellation);
+            progress?.Report(new(why.RunId, null, told++, late));
+            Reading<IReadOnlyList<WeekElsewhere>> elsewhere = await ElsewhereAsync(why.RunId, null, cancellation);
             if (!elsewhere.IsTaken)
                 return Reading.Refused<WeekView>(elsewhere.Faults);
             IEnumerable<WeekRemedy> presses = elsewhere.Value.Select(e => e.Offer?.There).OfType<WeekRemedy>().Where(r => r.LateThen < why.Late);
@@ -105,14 +120,20 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
 
     /// <summary>A run on every other press: planned anew for it and tried on the plan as it stands, or refused in words. Nothing is changed.</summary>
     /// <param name="runId">The run.</param>
+    /// <param name="progress">Told each press before it is tried; null where nobody looks.</param>
     /// <param name="cancellation">Ends the work.</param>
-    public async Task<Reading<IReadOnlyList<WeekElsewhere>>> ElsewhereAsync(string runId, CancellationToken cancellation)
+    public async Task<Reading<IReadOnlyList<WeekElsewhere>>> ElsewhereAsync(string runId, IProgress<WeekTrying>? progress, CancellationToken cancellation)
     {
         if (press is null || await store.RunAsync(runId, cancellation) is not { } record)
             return Reading.Refused<IReadOnlyList<WeekElsewhere>>(RunFaults.Of(runId, "id", "no run of that id", "a planned run"));
         List<(string PressId, Reading<Laydown.Plan.Runs.Run> Run)> tried = [];
-        foreach (Laydown.Press.Machines.PressDescription other in press.Others(record))
+        IReadOnlyList<Laydown.Press.Machines.PressDescription> others = press.Others(record);
+        foreach (Laydown.Press.Machines.PressDescription other in others)
+        {
+            progress?.Report(new(runId, other.Id, tried.Count, others.Count));
             tried.Add((other.Id, await press.TryAsync(runId, other.Id, cancellation)));
+        }
+
         return await InTurnAsync((book, desk) => Missing(desk, runId) is { } missing ? Reading.Refused<WeekBook>(missing) : Reading.Of(book), s =>
         {
             WeekPlan plan = s.Desk.Solve(0, cancellation);
@@ -137,14 +158,14 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
             (book, desk) => local is { } time ? Open(desk, runId, pressId, desk.At(time)).Then(_ => Reading.Of(book)) : Reading.Of(book), s => Task.FromResult(s.Book), cancellation);
         if (!able.IsTaken)
             return Reading.Refused<WeekView>(able.Faults);
-        Reading<RunRecord> taken = await press.TakeAsync(runId, pressId, by, reason, cancellation);
+        Reading<(RunRecord Now, PressMove Move)> taken = await press.MoveAsync(runId, pressId, by, reason, cancellation);
         if (!taken.IsTaken)
             return Reading.Refused<WeekView>(taken.Faults);
 
         // The press is taken: what follows is not cut off.
         return await KeepAsync((book, desk) =>
         {
-            WeekBook without = book with { Pins = [.. book.Pins.Where(p => p.RunId != runId)], Stood = [.. book.Stood.Where(s => s.RunId != runId)], Before = null };
+            WeekBook without = book with { Pins = [.. book.Pins.Where(p => p.RunId != runId)], Stood = [.. book.Stood.Where(s => s.RunId != runId)], Before = book with { Before = null, Moved = null }, Moved = taken.Value.Move };
             return local is { } at ? Pinned(without, desk, runId, at) : Reading.Of(without);
         }, WeekPlanner.UsualIterations, CancellationToken.None);
     }
@@ -161,7 +182,7 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
     }
 
     private Task<Reading<WeekView>> ChangeAsync(Func<WeekBook, WeekDesk, Reading<WeekBook>> change, CancellationToken cancellation) =>
-        KeepAsync((book, desk) => change(book, desk).Then(b => Reading.Of(b with { Before = book with { Before = null } })), WeekPlanner.UsualIterations, cancellation);
+        KeepAsync((book, desk) => change(book, desk).Then(b => Reading.Of(b with { Before = book with { Before = null, Moved = null }, Moved = null })), WeekPlanner.UsualIterations, cancellation);
 
     private Task<Reading<WeekView>> KeepAsync(Func<WeekBook, WeekDesk, Reading<WeekBook>> change, long iterations, CancellationToken cancellation) => InTurnAsync(change, async s =>
     {
@@ -285,6 +306,8 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
             Benches = WeekBenches.Of(desk, plan),
             Care = [.. plan.Care.Select(b => new WeekCareView(b.PressId, b.What, desk.InstantOf(b.Start), desk.InstantOf(b.End), b.RunId))],
             Printed = [.. plan.Printed.Where(p => p.Ready > 0).Select(p => Printed(desk, p, sitting.Printed.First(r => r.Run.Id == p.RunId)))],
+            BackWords = sitting.Book is { Before: not null, Moved.Before.Run: { } moved }
+                ? Invariant($"{moved.Id} goes back to {names.GetValueOrDefault(moved.PressId, moved.PressId)} as it was planned there; press files made since go.") : null,
         };
     }
 

@@ -22,4 +22,7 @@ public sealed record WeekView(
 
     /// <summary>Runs that are printed and still go over benches.</summary>
     public IReadOnlyList<WeekPrintedView> Printed { get; init; } = [];
+
+    /// <summary>What taking the last change back does beside moving runs; null for nothing.</summary>
+    public string? BackWords { get; init; }
 }

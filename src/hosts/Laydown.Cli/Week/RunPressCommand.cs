@@ -23,7 +23,7 @@ internal static class RunPressCommand
             async (shop, answer) => parsed.GetValue(take) is { } press
                 ? WeekCommand.Tell(answer, await shop.Week.PutOnPressAsync(
                     parsed.GetRequiredValue(id), press, parsed.GetValue(by) ?? "", parsed.GetValue(reason) ?? "", parsed.GetValue(at), cancellation))
-                : Tell(answer, shop, await shop.Week.ElsewhereAsync(parsed.GetRequiredValue(id), cancellation)),
+                : Tell(answer, shop, await shop.Week.ElsewhereAsync(parsed.GetRequiredValue(id), new TriedPresses(answer), cancellation)),
             cancellation));
         return command;
     }

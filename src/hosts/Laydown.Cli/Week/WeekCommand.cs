@@ -22,14 +22,14 @@ internal static class WeekCommand
         };
         command.SetAction((parsed, cancellation) => parsed.GetValue(file) is { } path
             ? FromFileAsync(shared.Answer(parsed), Path.GetFullPath(path), parsed.GetValue(iterations), cancellation)
-            : shared.InShopAsync(parsed, async (shop, answer) => Tell(answer, await PlanAsync(shop.Week, parsed.GetValue(presses), cancellation)), cancellation));
+            : shared.InShopAsync(parsed, async (shop, answer) => Tell(answer, await PlanAsync(shop.Week, answer, parsed.GetValue(presses), cancellation)), cancellation));
         return command;
     }
 
-    private static async Task<Reading<WeekView>> PlanAsync(PlanWeek week, bool presses, CancellationToken cancellation)
+    private static async Task<Reading<WeekView>> PlanAsync(PlanWeek week, Answer answer, bool presses, CancellationToken cancellation)
     {
         Reading<WeekView> planned = await week.PlanAsync(cancellation);
-        return presses && planned.IsTaken ? await week.WithPressesAsync(planned.Value, cancellation) : planned;
+        return presses && planned.IsTaken ? await week.WithPressesAsync(planned.Value, new TriedPresses(answer), cancellation) : planned;
     }
 
     private static Command Put(Shared shared)

@@ -14,7 +14,7 @@ public static class WeekInterface
         RouteGroupBuilder api = routes.MapGroup("/api").DisableAntiforgery();
         api.MapGet("/week", async (ShopServices shop, CancellationToken cancellation) => Told(await shop.Week.PlanAsync(cancellation)));
         api.MapGet("/week/presses/{run}", async (string run, ShopServices shop, CancellationToken cancellation) =>
-            (await shop.Week.ElsewhereAsync(run, cancellation)).Match(e => ShopInterface.Answer("week-presses", e), Refused));
+            (await shop.Week.ElsewhereAsync(run, null, cancellation)).Match(e => ShopInterface.Answer("week-presses", e), Refused));
         api.MapPost("/week", (HttpContext context, ShopServices shop) => TakeAsync(context, change => ChangeAsync(change, shop.Week, context.RequestAborted)));
         api.MapPost("/week/try", (HttpContext context, ShopServices shop) => TakeAsync(context, change => TryAsync(change, shop.Week, context.RequestAborted)));
     }
