@@ -9,6 +9,15 @@ namespace Laydown.Web.Tests.Http;
 public sealed class WeekHttpLawTests
 {
     [Fact]
+    public async Task The_form_of_another_press_reaches_what_takes_it_and_one_from_elsewhere_is_not_taken()
+    {
+        await using ServedShop served = await ServedShop.OpenAsync();
+        using FormUrlEncodedContent form = new([new("press", "short-belt")]);
+        Assert.Contains("action=\"/week/press/R-20261126-01/take\"", await served.Client.GetStringAsync("/week/press/R-20261126-01"), StringComparison.Ordinal);
+        Assert.Equal(System.Net.HttpStatusCode.BadRequest, (await served.Client.PostAsync("/week/press/R-20261126-01/take", form)).StatusCode);
+    }
+
+    [Fact]
     public async Task The_week_is_told_changed_and_refused_by_name()
     {
         await using ServedShop served = await ServedShop.OpenAsync();

@@ -16,7 +16,7 @@ public static class WeekForms
             DateTime.TryParse(f["at"].ToString(), CultureInfo.InvariantCulture, DateTimeStyles.None, out DateTime at)
                 ? shop.Week.PinAsync(f["run"].ToString(), at, context.RequestAborted)
                 : Task.FromResult(Reading.Refused<WeekView>(new InputFault("week", null, "at", f["at"].ToString(), "a day and a time")))));
-        routes.MapPost("/week/press/{id}", PressAsync);
+        routes.MapPost("/week/press/{id}/take", PressAsync);
         routes.MapPost("/week/back", (HttpContext context, IAntiforgery guard, ShopServices shop) => ActAsync(context, guard, _ => shop.Week.BackAsync(context.RequestAborted)));
         routes.MapPost("/week/let", (HttpContext context, IAntiforgery guard, ShopServices shop) =>
             ActAsync(context, guard, f => shop.Week.UnpinAsync(f["run"].ToString(), context.RequestAborted)));
