@@ -27,4 +27,11 @@ internal static class WeekData
             [.. Enumerable.Range(0, count).Select(_ => Below(60))],
             [.. Enumerable.Range(0, count).Select(_ => (IReadOnlyList<int>)[.. Enumerable.Range(0, count).Select(_ => Below(60))])]);
     }
+
+    /// <summary>Any move of an order: two blocks by chance, with or without jobs between them.</summary>
+    public static SequenceMove Move(WeekChance chance, int count)
+    {
+        int first = chance.Below(count - 1), second = first + 1 + chance.Below(count - first - 1), third = second + (chance.Below(2) * chance.Below(count - second));
+        return new(first, second, third, third + 1 + chance.Below(count - third));
+    }
 }

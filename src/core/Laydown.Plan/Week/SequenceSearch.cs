@@ -4,9 +4,9 @@ namespace Laydown.Plan.Week;
 
 /// <summary>Puts jobs on one press in the order with the least weighted lateness it can find; any-time.</summary>
 /// <remarks>
-/// Lines of an iterated local search (block shifts of up to 13 jobs and swaps, kicks that swap two blocks) [Subramanian2014], each begun by a cooling
-/// [Kirkpatrick1983]; own working out. Several workers tell each other their best at fixed counts of moves: the same seed, number of workers and
-/// iterations give the same order on every machine.
+/// Orders drawn by chance are brought down by shifts of blocks of up to 13 jobs and swaps, with kicks that swap two blocks [Subramanian2014]; the best of them
+/// are crossed with each other, and every child is brought down in turn [Xu2014]; own working out. Several workers each have orders of their own and are
+/// waited for at fixed counts of moves: the same seed, number of workers and iterations give the same order on every machine.
 /// </remarks>
 public static class SequenceSearch
 {
@@ -32,8 +32,6 @@ public static class SequenceSearch
             // The stop is looked at inside, so that what was found is kept.
             Parallel.For(0, workers.Length, new ParallelOptions { CancellationToken = CancellationToken.None }, i => left[i] -= workers[i].Run(left[i], round, stop));
             SequenceAnswer ahead = workers.Select(w => w.Best).MinBy(b => b.Cost)!;
-            foreach (SequenceWorker worker in workers)
-                worker.Follow(ahead);
             if (ahead.Cost >= best.Cost)
                 continue;
 
