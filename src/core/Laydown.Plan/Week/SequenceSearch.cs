@@ -5,13 +5,13 @@ namespace Laydown.Plan.Week;
 /// <summary>Puts jobs on one press in the order with the least weighted lateness it can find; any-time.</summary>
 /// <remarks>
 /// Orders drawn by chance are brought down by shifts of blocks of up to 13 jobs and swaps, with kicks that swap two blocks [Subramanian2014]; the best of them
-/// are crossed with each other, and every child is brought down in turn [Xu2014]; own working out. Several workers each have orders of their own and are
-/// waited for at fixed counts of moves: the same seed, number of workers and iterations give the same order on every machine.
+/// are crossed with each other, and every child is brought down in turn [Xu2014]; own working out. Several workers each have orders of their own and give their
+/// best to the next one at fixed counts of moves: the same seed, number of workers and iterations give the same order on every machine.
 /// </remarks>
 public static class SequenceSearch
 {
     private const long FirstRound = 200_000;
-    private const long MostRound = 20_000_000;
+    private const long MostRound = 100_000_000;
 
     /// <summary>Searches.</summary>
     /// <param name="problem">The problem.</param>
@@ -31,7 +31,10 @@ public static class SequenceSearch
         {
             // The stop is looked at inside, so that what was found is kept.
             Parallel.For(0, workers.Length, new ParallelOptions { CancellationToken = CancellationToken.None }, i => left[i] -= workers[i].Run(left[i], round, stop));
-            SequenceAnswer ahead = workers.Select(w => w.Best).MinBy(b => b.Cost)!;
+            SequenceAnswer[] found = [.. workers.Select(w => w.Best)];
+            for (int i = 0; i < workers.Length; i++)
+                workers[i].Follow(found[(i + 1) % workers.Length]);
+            SequenceAnswer ahead = found.MinBy(b => b.Cost)!;
             if (ahead.Cost >= best.Cost)
                 continue;
 

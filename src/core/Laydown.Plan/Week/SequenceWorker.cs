@@ -54,6 +54,13 @@ internal sealed class SequenceWorker
         return done;
     }
 
+    /// <summary>Takes another worker's best among its own orders, once it has as many as it keeps.</summary>
+    internal void Follow(SequenceAnswer other)
+    {
+        if (orders.IsFull)
+            orders.Keep([.. other.Order], other.Cost);
+    }
+
     private void Iterate()
     {
         if (inLine)

@@ -17,6 +17,7 @@ internal sealed class WeekCareWalk
     private readonly IReadOnlyList<WeekCare> care;
     private readonly Func<int, int, int, int, (int SetUpStart, int Start, int End)> lay;
     private readonly int shortest;
+    private readonly List<Kept> kept = [];
     private int quiet;
 
     /// <summary>The care of a press.</summary>
@@ -44,6 +45,32 @@ internal sealed class WeekCareWalk
             (last[c], used[c], since[c]) = (care[c].Last, care[c].Used, care[c].Last < 0 || care[c].Used > 0);
         quiet = stand?.LastUsed ?? 0;
     }
+
+    /// <summary>Keeps how things stand, under a number; numbers come one after the other from 0.</summary>
+    internal void Keep(int number)
+    {
+        if (number == kept.Count)
+            kept.Add(new(new int[last.Length], new double[last.Length], new bool[last.Length], 0));
+        (int[] keptLast, double[] keptUsed, bool[] keptSince, _) = kept[number];
+        last.CopyTo(keptLast, 0);
+        used.CopyTo(keptUsed, 0);
+        since.CopyTo(keptSince, 0);
+        kept[number] = kept[number] with { Quiet = quiet };
+    }
+
+    /// <summary>Goes back to how things stood.</summary>
+    internal void Back(int number)
+    {
+        (int[] keptLast, double[] keptUsed, bool[] keptSince, quiet) = kept[number];
+        keptLast.CopyTo(last, 0);
+        keptUsed.CopyTo(used, 0);
+        keptSince.CopyTo(since, 0);
+    }
+
+    /// <summary>Whether things stand as they did.</summary>
+    internal bool IsAs(int number) =>
+        quiet == kept[number].Quiet && last.AsSpan().SequenceEqual(kept[number].Last) && used.AsSpan().SequenceEqual(kept[number].Used)
+        && since.AsSpan().SequenceEqual(kept[number].Since);
 
     /// <summary>Lays a run after the ones before it.</summary>
     /// <param name="run">The run.</param>
@@ -143,4 +170,6 @@ internal sealed class WeekCareWalk
     }
 
     private static int Whole(double minutes) => (int)Math.Ceiling(minutes - 1e-9);
+
+    private sealed record Kept(int[] Last, double[] Used, bool[] Since, int Quiet);
 }

@@ -106,6 +106,21 @@ internal sealed class WeekModel
         return queue.Walk(ends, atBest, most);
     }
 
+    /// <summary>Lays the next run of an order, after care kept or laid before: when it ends, and what it costs as if nobody waited at benches.</summary>
+    /// <param name="press">The press.</param>
+    /// <param name="before">The run before, or the number of runs plus that of the press for its present state.</param>
+    /// <param name="run">The run.</param>
+    /// <param name="free">When the press is free.</param>
+    internal (int End, long Cost) Lay(int press, int before, int run, int free)
+    {
+        int setUp = setUps[before][run];
+        (_, int start, int end) = Next(press, run, free, setUp);
+        return (end, Cost(run, setUp, cents[before][run], start, end));
+    }
+
+    /// <summary>The care of a press along an order, or null where none is planned.</summary>
+    internal WeekCareWalk? CareOf(int press) => care[press];
+
     /// <summary>Cost of an order on a press as if nobody waited at benches; stops adding where it is over <paramref name="most"/>.</summary>
     internal long Cost(int press, IReadOnlyList<int> order, long most = long.MaxValue)
     {
