@@ -149,7 +149,7 @@ public sealed class SequenceSearchLawTests
         {
             SequenceProblem problem = WeekData.Drawn(seed, 6);
             long least = Orders([.. Enumerable.Range(0, 6)], 0).Min(problem.CostOf);
-            Assert.Equal(least, SequenceSearch.Solve(problem, new SearchRules(1, 1500), null, CancellationToken.None).Cost);
+            Assert.Equal(least, SequenceSearch.Solve(problem, new SearchRules(1, 400), null, CancellationToken.None).Cost);
         }
     }
 
@@ -157,7 +157,7 @@ public sealed class SequenceSearchLawTests
     public void Same_seed_and_iterations_give_the_same_order_each_job_once_and_its_true_cost()
     {
         SequenceProblem problem = WeekData.Drawn(5, 40);
-        SearchRules rules = new(7, 300, 2);
+        SearchRules rules = new(7, 150, 2);
         SequenceAnswer one = SequenceSearch.Solve(problem, rules, null, CancellationToken.None);
         SequenceAnswer other = SequenceSearch.Solve(problem, rules, null, CancellationToken.None);
         Assert.Equal(one.Order, other.Order);
@@ -169,7 +169,7 @@ public sealed class SequenceSearchLawTests
     public void Every_answer_told_is_better_than_the_one_before_and_the_last_is_given()
     {
         List<long> told = [];
-        SequenceAnswer answer = SequenceSearch.Solve(WeekData.Drawn(9, 50), new SearchRules(1, 5500), a => told.Add(a.Cost), CancellationToken.None);
+        SequenceAnswer answer = SequenceSearch.Solve(WeekData.Drawn(9, 50), new SearchRules(1, 400), a => told.Add(a.Cost), CancellationToken.None);
         Assert.Equal(told.OrderDescending().Distinct(), told);
         Assert.Equal(answer.Cost, told[^1]);
         Assert.True(told.Count > 1);
@@ -186,16 +186,21 @@ public sealed class SequenceSearchLawTests
     }
 
     private static IEnumerable<SequenceMove> Shifts(int jobs, int longest) =>
-        from first in Enumerable.Range(0, jobs) from middle in Enumerable.Range(first + 1, jobs - first - 1) from end in Enumerable.Range(middle + 1, jobs - middle)
+        from first in Enumerable.Range(0, jobs)
+        from middle in Enumerable.Range(first + 1, jobs - first - 1)
+        from end in Enumerable.Range(middle + 1, jobs - middle)
         where Math.Min(middle - first, end - middle) <= longest
         select new SequenceMove(first, middle, middle, end);
 
     private static IEnumerable<SequenceMove> Swaps(int jobs) =>
-        from one in Enumerable.Range(0, jobs) from other in Enumerable.Range(one + 1, jobs - one - 1) select new SequenceMove(one, one + 1, other, other + 1);
+        from one in Enumerable.Range(0, jobs)
+        from other in Enumerable.Range(one + 1, jobs - one - 1)
+        select new SequenceMove(one, one + 1, other, other + 1);
 
     // All runs of places at which both have the same jobs.
     private static IEnumerable<int[]> RunsOf(int[] parent, int[] child) =>
-        from start in Enumerable.Range(0, child.Length) from end in Enumerable.Range(start + 1, child.Length - start)
+        from start in Enumerable.Range(0, child.Length)
+        from end in Enumerable.Range(start + 1, child.Length - start)
         where parent.AsSpan(start, end - start).SequenceEqual(child.AsSpan(start, end - start))
         select child[start..end];
 

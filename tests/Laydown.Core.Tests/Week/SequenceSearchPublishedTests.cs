@@ -7,8 +7,8 @@ namespace Laydown.Core.Tests.Week;
 public sealed class SequenceSearchPublishedTests
 {
     /// <summary>
-    /// Proven optima of [Cicirello2003] by [TanakaAraki2013]. The gaps in percent allowed here are about twice those seen with so few iterations,
-    /// one cooling and three hundred kicks, for the first two (2.5 and 3.5); the others keep the bounds of an earlier search. What five seconds give stands in docs/benchmarks/week.md.
+    /// Proven optima of [Cicirello2003] by [TanakaAraki2013]. The gaps in percent allowed here are those of an earlier search; so few iterations end before any orders
+    /// are crossed. What five seconds give stands in docs/benchmarks/week.md.
     /// </summary>
     [Theory]
     [InlineData("wt_sds_9.instance", 5660, 5)]
@@ -18,7 +18,7 @@ public sealed class SequenceSearchPublishedTests
     public void Comes_near_the_proven_optimum_and_never_below(string file, long optimum, double percent)
     {
         SequenceInstance instance = WeekData.Instance(file);
-        SequenceAnswer answer = SequenceSearch.Solve(WeekData.Problem(instance), new SearchRules(1, 6300), null, CancellationToken.None);
+        SequenceAnswer answer = SequenceSearch.Solve(WeekData.Problem(instance), new SearchRules(1, 1500), null, CancellationToken.None);
         Assert.Empty(SequenceChecker.Faults(instance, answer.Order, answer.Cost));
         Assert.InRange(answer.Cost, optimum, (long)(optimum * (1 + (percent / 100))));
     }
