@@ -15,7 +15,7 @@ if (args is ["raster-stages"])
 
 if (BenchArguments.Parse(args) is not { } arguments)
 {
-    Console.Error.WriteLine("bench: wanted NAME [--instances DIR] [--seconds S] [--out FILE] [--json], for layout also [--family NAME], for layout and week [--sample K] [--cpu] [--keep]; NAME is spine, colour, daynight, raster, layout, week or log.");
+    Console.Error.WriteLine("bench: wanted NAME [--instances DIR] [--seconds S] [--out FILE] [--json], for layout also [--family NAME], for layout and week [--sample K] [--cpu], for these and planner [--keep]; NAME is spine, colour, daynight, raster, layout, week, planner or log.");
     return 2;
 }
 
@@ -40,6 +40,8 @@ try
         await ResultFile.KeepAsync(await Laydown.Bench.Log.LogBench.RunAsync(arguments, stop.Token), arguments, Console.Out, stop.Token);
     else if (arguments.Name == "week")
         await ResultFile.KeepAsync(Laydown.Bench.Week.WeekBench.Run(arguments, Console.Error, stop.Token), arguments, Console.Out, stop.Token);
+    else if (arguments.Name == "planner")
+        await ResultFile.KeepAsync(Laydown.Bench.Week.PlannerBench.Run(arguments, Console.Error, stop.Token), arguments, Console.Out, stop.Token);
     else
         await ResultFile.KeepAsync(await Spine.RunAsync(arguments, stop.Token), arguments, Console.Out, stop.Token);
     return 0;

@@ -55,6 +55,17 @@ internal static class ResultFile
         await WeekTable.KeepAsync(result, Path.Combine(folder, "week"), Path.Combine(folder, "..", "..", "docs", "benchmarks", "week.md"), cancellation);
     }
 
+    /// <summary>The same for the planner; on wish the table is written.</summary>
+    public static async Task KeepAsync(PlannerResult result, BenchArguments arguments, TextWriter output, CancellationToken cancellation)
+    {
+        await KeepAsync(result.Bench, result, "cpuSeconds", _ => output.WriteLine(PlannerTable.Text(result)), arguments, output, cancellation);
+        if (!arguments.Keep)
+            return;
+
+        string folder = Environment.GetEnvironmentVariable("LAYDOWN_BENCH_RESULTS") ?? Path.Combine("bench", "results");
+        await PlannerTable.KeepAsync(result, Path.Combine(folder, "week"), Path.Combine(folder, "..", "..", "docs", "benchmarks", "planner.md"), cancellation);
+    }
+
     private static async Task KeepAsync<T>(
         string name, T result, string cpuField, Action<double?> say, BenchArguments arguments, TextWriter output,
         CancellationToken cancellation)

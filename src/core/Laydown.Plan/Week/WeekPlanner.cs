@@ -9,7 +9,7 @@ namespace Laydown.Plan.Week;
 /// </remarks>
 public static class WeekPlanner
 {
-    /// <summary>Iterations that suit a drag: on 200 runs over two presses about a second of processor time.</summary>
+    /// <summary>Iterations that suit a drag: on 200 runs over two presses about a second on each of two cores.</summary>
     public const int UsualIterations = 400_000;
 
     /// <summary>Warmth at the start, shares of the mean cost of a run: of a new plan, and of one that is bettered nearby; and how much colder the end is.</summary>
@@ -23,7 +23,7 @@ public static class WeekPlanner
 
     /// <summary>Plans.</summary>
     /// <param name="problem">The problem, without faults.</param>
-    /// <param name="rules">Seed and iterations; 0 iterations give the first answer. Workers are not used.</param>
+    /// <param name="rules">Seed and iterations of each of two walks; 0 iterations give the first answer. Workers are not used.</param>
     /// <param name="standing">A plan to begin with, such as the one before a drag; its runs that are no more are left out, new ones are put in. Null for none.</param>
     /// <param name="better">Told the first plan and better ones, some dozens at most; null where nobody listens.</param>
     /// <param name="stop">Ends the search; the best so far comes back.</param>
@@ -35,19 +35,16 @@ public static class WeekPlanner
         WeekModel model = new(problem);
         WeekSearch search = new(model, standing, rules.Seed);
         better?.Invoke(PlanOf(model, search.Best));
-        if (standing is null)
-        {
-            Walk(search, rules.Iterations, Warm, b => better?.Invoke(PlanOf(model, b)), stop);
-            return PlanOf(model, search.Best);
-        }
-
-        // What stands is bettered nearby; all is put otherwise only where much is gained by it.
-        Walk(search, rules.Iterations / 2, Cool, b => better?.Invoke(PlanOf(model, b)), stop);
         if (rules.Iterations == 0 || stop.IsCancellationRequested)
             return PlanOf(model, search.Best);
-        WeekSearch afresh = new(model, null, rules.Seed);
-        Walk(afresh, rules.Iterations - (rules.Iterations / 2), Warm, _ => { }, stop);
-        if (afresh.BestCost >= WorthChanging * search.BestCost)
+
+        // Two walks side by side, on as many cores: what stands is bettered nearby, and all is put afresh. With nothing that stands both are new plans.
+        WeekModel beside = new(problem, model);
+        WeekSearch afresh = new(beside, null, rules.Seed + 1);
+        Parallel.Invoke(
+            () => Walk(search, rules.Iterations, standing is null ? Warm : Cool, b => better?.Invoke(PlanOf(model, b)), stop),
+            () => Walk(afresh, rules.Iterations, Warm, null, stop));
+        if (afresh.BestCost >= (standing is null ? 1 : WorthChanging) * search.BestCost)
             return PlanOf(model, search.Best);
         better?.Invoke(PlanOf(model, afresh.Best));
         return PlanOf(model, afresh.Best);
@@ -82,13 +79,13 @@ public static class WeekPlanner
     }
 
     // From warm to cold in equal steps; a gain is told.
-    private static void Walk(WeekSearch search, long iterations, double warm, Action<int[][]> better, CancellationToken stop)
+    private static void Walk(WeekSearch search, long iterations, double warm, Action<int[][]>? better, CancellationToken stop)
     {
         const int steps = 50;
         double warmth = warm * search.MeanCost, factor = 1 / (1 + (WeekChance.MinusLog(1 / Cooling) / steps));
         for (int step = 0; step < steps && !stop.IsCancellationRequested && iterations > 0; step++, warmth *= factor)
             if (search.Run(Share(iterations, step, steps), warmth, stop))
-                better(search.Best);
+                better?.Invoke(search.Best);
     }
 
     private static long Share(long all, int step, int steps) => (Math.Min(all, long.MaxValue / 64) * (step + 1) / steps) - (Math.Min(all, long.MaxValue / 64) * step / steps);
