@@ -23,7 +23,7 @@ public static class WarmUp
             return;
         LogCursor? next = (await log.Read.PageAsync(new(Rows: 100), cancellation)).Next;
         await log.Read.PageAsync(new(After: next, Rows: 1), cancellation);
-        await log.Charts.ShowAsync(ChartedFigure.Across, new(), cancellation);
+        await log.Charts.ShowAsync(ChartedFigure.Across, new(), null, cancellation);
     }
 
     /// <summary>Opens the pages; what cannot be opened is left for whoever opens it, who is told why.</summary>

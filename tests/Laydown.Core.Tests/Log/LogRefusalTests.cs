@@ -17,6 +17,38 @@ public sealed class LogRefusalTests
     public void Negative_waste_is_refused() => Refused("/stop/spoiled", "-1 sheets", Faults(Stop(3, -1), LogSamples.Run, Start));
 
     [Fact]
+    public void Counts_that_no_press_prints_in_one_go_are_refused()
+    {
+        Refused("/stop/good", "2147483647 sheets", Faults(Stop(int.MaxValue, 1), LogSamples.Run, Start));
+        Refused("/stop/spoiled", "1000001 sheets", Faults(Stop(1, 1_000_001), LogSamples.Run, Start));
+        Assert.Empty(Faults(Stop(1_000_000, 1_000_000), LogSamples.Run, Start));
+        LogEntry remake = LogSamples.Entry(0, 5, LogKind.Remake) with { Remake = new(RemakeCause.Dust, RemakeFound.Press, null, int.MaxValue, 0, 0, 0, RemakePayer.Shop, new(long.MaxValue), "") };
+        Refused("/remake/pieces", "2147483647", Faults(remake, LogSamples.Run));
+        Refused("/remake/cost", "at most 100000000.00", Faults(remake, LogSamples.Run));
+    }
+
+    [Fact]
+    public void A_remake_of_an_item_that_is_not_on_the_run_is_refused_with_those_that_are()
+    {
+        LoggedRun run = LogSamples.Run with { ItemIds = ["A-1", "A-2"] };
+        LogEntry remake = LogSamples.Entry(0, 5, LogKind.Remake) with { Remake = new(RemakeCause.Dust, RemakeFound.Press, "B-1", 1, 0, 0, 0, RemakePayer.Shop, default, "") };
+        Refused("/remake/itemId", "'B-1'; wanted an item of run R-1: A-1, A-2", Faults(remake, run));
+        Assert.Empty(Faults(remake with { Remake = remake.Remake! with { ItemId = "A-2" } }, run));
+        Assert.Empty(Faults(remake with { Remake = remake.Remake! with { ItemId = null } }, run));
+    }
+
+    [Fact]
+    public void What_another_kind_of_entry_tells_is_refused_and_not_kept_unlooked_at()
+    {
+        Refused("/stop", "told by an entry of kind Start", Faults(Start with { Stop = new(-5, 0, null, Done: true) }, LogSamples.Run));
+        LogEntry note = LogSamples.Entry(0, 5, LogKind.Note) with { Note = "words" };
+        Refused("/stop", "kind Note", Faults(note with { Stop = new(1, 0, null, Done: true) }, LogSamples.Run));
+        Refused("/ink", "kind Note", Faults(note with { Ink = new("k", 1) }, LogSamples.Run));
+        Refused("/strikes", "kind Note", Faults(note with { Strikes = 1 }, LogSamples.Run));
+        Assert.Empty(Faults(note, LogSamples.Run));
+    }
+
+    [Fact]
     public void An_end_before_its_start_is_refused() =>
         Refused("/at", "not after the start", Faults(Stop(3, 0) with { At = LogSamples.At(-5) }, LogSamples.Run, Start));
 

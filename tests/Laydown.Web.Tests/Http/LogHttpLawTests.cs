@@ -29,6 +29,7 @@ public sealed class LogHttpLawTests
         Assert.Equal("/kind", await FieldAsync(served, new { kind = "stop", runId = "R-20261126-01", stop = new { good = 1, spoiled = 0, done = true } }));
         Assert.Equal("/stop/spoiled", await FieldAsync(served, new { kind = "stop", runId = "R-20261126-01", stop = new { good = 1, spoiled = -1, done = true } }));
         Assert.Equal("/ink/tankId", await FieldAsync(served, new { kind = "ink", runId = "R-20261126-01", ink = new { levelMl = 5 } }));
+        Assert.Equal("/stop", await FieldAsync(served, new { kind = "note", runId = "R-20261126-01", note = "x", stop = new { good = 1, spoiled = 0, done = true } }));
         Assert.Equal(HttpStatusCode.BadRequest, (await served.Client.PostAsJsonAsync("/api/log", new { kind = "nothing" })).StatusCode);
         Assert.Equal(HttpStatusCode.BadRequest, (await served.Client.GetAsync("/api/log?rows=0")).StatusCode);
         Assert.Equal(before, await AllAsync(served));
@@ -47,6 +48,20 @@ public sealed class LogHttpLawTests
 
         // One that cannot be opened is left for whoever opens it.
         Assert.Equal(0, await WarmUp.PagesAsync(new("http://127.0.0.1:1"), TestContext.Current.CancellationToken));
+    }
+
+    [Fact]
+    public async Task Colours_are_charted_patch_by_patch_or_the_chart_says_that_they_lie_together()
+    {
+        await using ServedShop served = await ServedShop.OpenAsync();
+        foreach ((string patch, double l) in new[] { ("grey", 0.5), ("cyan", -3.5), ("grey", 0.7), ("cyan", -3.1) })
+            (await served.Client.PostAsJsonAsync("/api/log", new { kind = "colour", runId = SampleLog.Run, at = "2026-11-26T09:00:00Z", colour = new { patch, deltaE = 1, deltaL = l } })).EnsureSuccessStatusCode();
+        JsonElement all = (await served.Client.GetFromJsonAsync<JsonElement>("/api/log/charts/Lightness")).GetProperty("result");
+        Assert.Contains("2 patches lie in one chart", all.GetProperty("note").GetString(), StringComparison.Ordinal);
+        JsonElement grey = (await served.Client.GetFromJsonAsync<JsonElement>("/api/log/charts/Lightness?patch=grey")).GetProperty("result");
+        Assert.Equal((2, 0.6), (grey.GetProperty("readings").GetInt32(), Math.Round(grey.GetProperty("charts")[0].GetProperty("centre").GetDouble(), 9)));
+        string page = await served.Client.GetStringAsync("/log/charts?of=Lightness&patch=cyan");
+        Assert.Contains("ΔL* of cyan", WebUtility.HtmlDecode(page), StringComparison.Ordinal);
     }
 
     [Fact]

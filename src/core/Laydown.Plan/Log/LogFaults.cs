@@ -8,6 +8,9 @@ public static class LogFaults
     /// <summary>How far an entry may lie ahead of the clock of the machine that takes it, minutes.</summary>
     public const int MostAheadMinutes = 5;
 
+    /// <summary>Most sheets of one stop and most pieces of one remake: more is a number of something else, such as a code that was scanned into the field.</summary>
+    public const int MostCount = 1_000_000;
+
     private const int MostWords = 2000;
     private const long MostCents = 10_000_000_000;
     private const string File = "log";
@@ -25,7 +28,7 @@ public static class LogFaults
             return [Fault("/runId", entry.RunId is null ? "no run" : Invariant($"no run '{entry.RunId}'"), "the id of a run of this shop")];
         if (run is null && entry.RunId is not null)
             return [Fault("/runId", Invariant($"no run '{entry.RunId}'"), "the id of a run of this shop, or none")];
-        return [.. Common(entry, now), .. entry.Kind switch
+        return [.. Common(entry, now), .. OfOtherKinds(entry), .. entry.Kind switch
         {
             LogKind.Start => OfStart(entry, before),
             LogKind.Stop => OfStop(entry, before),
@@ -33,7 +36,7 @@ public static class LogFaults
             LogKind.Thickness => OfThickness(entry, run),
             LogKind.Colour => OfColour(entry.Colour),
             LogKind.Register => OfRegister(entry.Register),
-            LogKind.Remake => OfRemake(entry.Remake),
+            LogKind.Remake => OfRemake(entry.Remake, run),
             LogKind.Strike => OfStrike(entry, before),
             LogKind.Overhead => OfOverhead(entry),
             _ => string.IsNullOrWhiteSpace(entry.Note) ? [Fault("/note", "no words", "what is to be noted")] : [],
@@ -51,6 +54,15 @@ public static class LogFaults
         if (entry.Note?.Length > MostWords)
             yield return Fault("/note", Invariant($"{entry.Note.Length} signs"), Invariant($"at most {MostWords}"));
     }
+
+    // What another kind of entry tells would be kept without being looked at.
+    private static IEnumerable<InputFault> OfOtherKinds(LogEntry entry) =>
+        new (string Field, LogKind Kind, bool Told)[]
+        {
+            ("/stop", LogKind.Stop, entry.Stop is not null), ("/ink", LogKind.Ink, entry.Ink is not null), ("/thickness", LogKind.Thickness, entry.Thickness is not null),
+            ("/colour", LogKind.Colour, entry.Colour is not null), ("/register", LogKind.Register, entry.Register is not null), ("/remake", LogKind.Remake, entry.Remake is not null),
+            ("/strikes", LogKind.Strike, entry.Strikes is not null), ("/overhead", LogKind.Overhead, entry.Overhead is not null),
+        }.Where(t => t.Told && t.Kind != entry.Kind).Select(t => Fault(t.Field, Invariant($"told by an entry of kind {entry.Kind}"), Invariant($"nothing there, or an entry of kind {t.Kind}")));
 
     private static IEnumerable<InputFault> OfStart(LogEntry entry, LogBefore before)
     {
@@ -72,10 +84,10 @@ public static class LogFaults
             yield break;
         }
 
-        if (stop.Good < 0)
-            yield return Fault("/stop/good", Invariant($"{stop.Good} sheets"), "0 or more");
-        if (stop.Spoiled < 0)
-            yield return Fault("/stop/spoiled", Invariant($"{stop.Spoiled} sheets"), "0 or more");
+        if (stop.Good is < 0 or > MostCount)
+            yield return Fault("/stop/good", Invariant($"{stop.Good} sheets"), Invariant($"0 or more, at most {MostCount}"));
+        if (stop.Spoiled is < 0 or > MostCount)
+            yield return Fault("/stop/spoiled", Invariant($"{stop.Spoiled} sheets"), Invariant($"0 or more, at most {MostCount}"));
         if (stop.Made is { } made && made != (long)stop.Good + stop.Spoiled)
             yield return Fault("/stop/made", Invariant($"{made} sheets made, {stop.Good} good + {stop.Spoiled} spoiled"), "as many good and spoiled as made");
         if (stop.InkMl is { } ink && !(ink is >= 0 and <= 1e6))
@@ -84,7 +96,7 @@ public static class LogFaults
             yield return Fault("/kind", Invariant($"run {entry.RunId} is not running"), "a run that was started");
         else if (entry.At <= start.At)
             yield return Fault("/at", Invariant($"end {entry.At:yyyy-MM-dd HH:mm:ss} not after the start {start.At:yyyy-MM-dd HH:mm:ss}"), "an end after the start");
-        if (stop.Done && stop.Good >= 0 && stop.Spoiled >= 0 && before.OfRun.Sum(e => (e.Stop?.Good ?? 0) + (e.Stop?.Spoiled ?? 0)) + (long)stop.Good + stop.Spoiled == 0)
+        if (stop.Done && stop.Good >= 0 && stop.Spoiled >= 0 && before.OfRun.Sum(e => (e.Stop?.Good ?? 0L) + (e.Stop?.Spoiled ?? 0L)) + (long)stop.Good + stop.Spoiled == 0)
             yield return Fault("/stop", "done without a sheet, good or spoiled", "at least one sheet, or a run that is broken off");
     }
 
@@ -136,7 +148,7 @@ public static class LogFaults
             yield return Fault("/register/alongMm", Invariant($"{register.AlongMm} mm"), "−100 mm to 100 mm");
     }
 
-    private static IEnumerable<InputFault> OfRemake(RemakeNote? remake)
+    private static IEnumerable<InputFault> OfRemake(RemakeNote? remake, LoggedRun? run)
     {
         if (remake is null)
         {
@@ -150,13 +162,15 @@ public static class LogFaults
             yield return Fault("/remake/found", Invariant($"{remake.Found}"), "a place of the list");
         if (!Enum.IsDefined(remake.Payer))
             yield return Fault("/remake/payer", Invariant($"{remake.Payer}"), "shop, customer or supplier");
-        if (remake.Pieces < 1)
-            yield return Fault("/remake/pieces", Invariant($"{remake.Pieces}"), "1 or more");
+        if (remake.ItemId is { } item && run?.ItemIds is { } items && !items.Contains(item, StringComparer.Ordinal))
+            yield return Fault("/remake/itemId", Invariant($"'{item}'"), Invariant($"an item of run {run.RunId}: {string.Join(", ", items)}; or none for any on the sheet"));
+        if (remake.Pieces is < 1 or > MostCount)
+            yield return Fault("/remake/pieces", Invariant($"{remake.Pieces}"), Invariant($"1 or more, at most {MostCount}"));
         foreach ((string name, double value, string unit) in new[] { ("areaM2", remake.AreaM2, "m²"), ("inkMl", remake.InkMl, "ml"), ("minutes", remake.Minutes, "min") })
             if (!(value is >= 0 and <= 1e6))
                 yield return Fault(Invariant($"/remake/{name}"), Invariant($"{value} {unit}"), Invariant($"0 {unit} to 1 000 000 {unit}"));
-        if (remake.Cost.Cents < 0)
-            yield return Fault("/remake/cost", Invariant($"{remake.Cost}"), "0 or more");
+        if (remake.Cost.Cents is < 0 or > MostCents)
+            yield return Fault("/remake/cost", Invariant($"{remake.Cost}"), Invariant($"0 or more, at most {new Money(MostCents)}"));
     }
 
     private static IEnumerable<InputFault> OfStrike(LogEntry entry, LogBefore before)

@@ -14,6 +14,7 @@ namespace Laydown.Plan.Log;
 /// <param name="SheetM2">Mean area of one sheet, m².</param>
 /// <param name="PieceM2">Mean printed area of the pieces on one sheet, m².</param>
 /// <param name="ThickestMm">Most thickness the press takes, mm.</param>
+/// <param name="ItemIds">Items on its sheets; null where they are not known.</param>
 public sealed record LoggedRun(
     string RunId,
     string PressId,
@@ -27,4 +28,5 @@ public sealed record LoggedRun(
     double SheetsInkMl,
     double SheetM2,
     double PieceM2,
-    double ThickestMm);
+    double ThickestMm,
+    IReadOnlyList<string>? ItemIds = null);

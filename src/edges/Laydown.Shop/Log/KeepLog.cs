@@ -14,13 +14,13 @@ namespace Laydown.Shop.Log;
 public sealed class KeepLog(Catalogue catalogue, IShopStore store, ILogStore log, TimeProvider clock)
 {
     /// <summary>Keeps an entry. Where it has a run, press and, for a stop that ends it, what it took are filled in; a remake without a cost gets one.</summary>
-    /// <param name="entry">The entry; an instant of <c>default</c> is now.</param>
+    /// <param name="entry">The entry; an instant of <c>default</c> is now. It is kept in the time zone of the shop, whose days say what was on time.</param>
     /// <param name="cancellation">Stops; then nothing is kept.</param>
     /// <returns>The entry as kept, with its number, or why it is refused.</returns>
     public async Task<Reading<LogEntry>> KeepAsync(LogEntry entry, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(entry);
-        DateTimeOffset now = clock.GetLocalNow();
+        DateTimeOffset now = ShopTimes.Of(clock.GetLocalNow(), catalogue);
         Laydown.Plan.Runs.Run? run = entry.RunId is null ? null : (await store.RunAsync(entry.RunId, cancellation))?.Run;
         string pressId = run?.PressId ?? entry.PressId;
         PressDescription? press = catalogue.Presses.FirstOrDefault(p => string.Equals(p.Id, pressId, StringComparison.Ordinal));
@@ -38,7 +38,7 @@ public sealed class KeepLog(Catalogue catalogue, IShopStore store, ILogStore log
             Actual = null,
             PressId = pressId ?? "",
             By = entry.By ?? "",
-            At = entry.At == default ? now : entry.At,
+            At = ShopTimes.Of(entry.At == default ? now : entry.At, catalogue),
             Remake = entry.Remake is null || run is null ? entry.Remake : RemakeCosts.Reckoned(entry.Remake, run, catalogue),
         };
         Dictionary<string, double> tanks = (press?.Tanks ?? []).ToDictionary(t => t.Id, t => t.CapacityMl, StringComparer.Ordinal);

@@ -16,7 +16,7 @@ internal static class LoggedRuns
         return new(
             run.Id, run.PressId, run.Mode.ModeId, run.StockId, run.Due, sheets, time.SetUpMinutes / learnt, (time.PrintMinutes + time.HandlingMinutes) / learnt,
             run.Inks.Sum(i => i.SetUpMl), run.Inks.Sum(i => i.PrintedMl), run.Sheets.Sum(s => s.Repeats * s.Sheet.AreaM2) / sheets,
-            run.Sheets.Sum(s => s.Repeats * PiecesM2(s)) / sheets, thickestMm);
+            run.Sheets.Sum(s => s.Repeats * PiecesM2(s)) / sheets, thickestMm, [.. run.Items.Select(i => i.ItemId)]);
     }
 
     private static double PiecesM2(SheetLayout sheet) => sheet.Placements.Sum(p => p.Place.Size.AreaM2);

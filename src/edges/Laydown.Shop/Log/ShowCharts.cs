@@ -10,29 +10,48 @@ public sealed class ShowCharts(ILogStore log)
     /// <summary>Most readings of a chart: the last ones.</summary>
     public const int MostReadings = 200;
 
+    // So many colours are looked through for the readings of one patch.
+    private const int MostColours = 4000;
+
     /// <summary>Charts of one figure over the last readings.</summary>
     /// <param name="of">What is charted.</param>
     /// <param name="span">Press and time.</param>
+    /// <param name="patch">One patch of a colour; null for all together.</param>
     /// <param name="cancellation">Stops.</param>
-    public Task<ShownCharts> ShowAsync(ChartedFigure of, LogSpan span, CancellationToken cancellation) => of switch
+    public Task<ShownCharts> ShowAsync(ChartedFigure of, LogSpan span, string? patch, CancellationToken cancellation) => of switch
     {
-        ChartedFigure.Lightness => SinglesAsync(of, LogKind.Colour, "ΔL*", "", e => e.Colour?.DeltaL, span, cancellation),
-        ChartedFigure.RedGreen => SinglesAsync(of, LogKind.Colour, "Δa*", "", e => e.Colour?.DeltaA, span, cancellation),
-        ChartedFigure.YellowBlue => SinglesAsync(of, LogKind.Colour, "Δb*", "", e => e.Colour?.DeltaB, span, cancellation),
+        ChartedFigure.Lightness => ColourAsync(of, "ΔL*", c => c.DeltaL, span, patch, cancellation),
+        ChartedFigure.RedGreen => ColourAsync(of, "Δa*", c => c.DeltaA, span, patch, cancellation),
+        ChartedFigure.YellowBlue => ColourAsync(of, "Δb*", c => c.DeltaB, span, patch, cancellation),
         ChartedFigure.Across => SinglesAsync(of, LogKind.Register, "Register across the feed", "mm", e => e.Register?.AcrossMm, span, cancellation),
         ChartedFigure.Along => SinglesAsync(of, LogKind.Register, "Register along the feed", "mm", e => e.Register?.AlongMm, span, cancellation),
         ChartedFigure.Thickness => ThicknessAsync(span, cancellation),
         _ => SpoiledAsync(span, cancellation),
     };
 
-    private async Task<ShownCharts> SinglesAsync(
-        ChartedFigure of, LogKind kind, string name, string unit, Func<LogEntry, double?> value, LogSpan span, CancellationToken cancellation)
+    private async Task<ShownCharts> ColourAsync(
+        ChartedFigure of, string name, Func<ColourReading, double?> value, LogSpan span, string? patch, CancellationToken cancellation)
     {
-        List<LogEntry> entries = [.. (await log.LastAsync(kind, span, MostReadings, cancellation)).Where(e => value(e) is not null)];
+        List<LogEntry> all = [.. (await log.LastAsync(LogKind.Colour, span, MostColours, cancellation)).Where(e => e.Colour is { } c && value(c) is not null)];
+        List<string> patches = [.. all.Select(e => e.Colour!.Patch).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+        List<LogEntry> entries = [.. all.Where(e => patch is null || string.Equals(e.Colour!.Patch, patch, StringComparison.Ordinal)).TakeLast(MostReadings)];
+        ShownCharts shown = Singles(of, patch is null ? name : Invariant($"{name} of {patch}"), "", e => value(e.Colour!), span, entries);
+        string note = patch is null && patches.Count > 1 ? Invariant($"{shown.Note} {patches.Count} patches lie in one chart, each with its own middle: choose one.") : shown.Note;
+        return shown with { Patches = patches, Patch = patch, Note = note };
+    }
+
+    private async Task<ShownCharts> SinglesAsync(
+        ChartedFigure of, LogKind kind, string name, string unit, Func<LogEntry, double?> value, LogSpan span, CancellationToken cancellation) =>
+        Singles(of, name, unit, value, span, [.. (await log.LastAsync(kind, span, MostReadings, cancellation)).Where(e => value(e) is not null)]);
+
+    private static ShownCharts Singles(ChartedFigure of, string name, string unit, Func<LogEntry, double?> value, LogSpan span, List<LogEntry> entries)
+    {
         if (entries.Count < ControlCharts.FewestPoints)
             return Few(of, span, entries.Count);
         (ControlChart values, ControlChart ranges) = ControlCharts.Individuals(name, unit, [.. entries.Select(Label)], [.. entries.Select(e => value(e)!.Value)]);
-        return Shown(of, span, entries.Count, values, ranges);
+        ShownCharts shown = Shown(of, span, entries.Count, values, ranges);
+        int presses = entries.Select(e => e.PressId).Distinct(StringComparer.Ordinal).Count();
+        return presses > 1 ? shown with { Note = Invariant($"{shown.Note} {presses} presses lie in one chart, each with its own middle: choose one.") } : shown;
     }
 
     private async Task<ShownCharts> ThicknessAsync(LogSpan span, CancellationToken cancellation)

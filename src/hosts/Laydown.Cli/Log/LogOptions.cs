@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using Laydown.Cli.Words;
 using Laydown.Measures;
 using Laydown.Plan.Log;
@@ -45,7 +44,7 @@ internal sealed class LogOptions(Shared shared)
             parsed,
             async (shop, answer) =>
             {
-                if (!TryTime(parsed.GetValue(at), out DateTimeOffset when))
+                if (!TryTime(parsed.GetValue(at), shop, out DateTimeOffset when))
                     return answer.Fail(ExitCodes.BadUsage, "--at: wanted a time such as 2026-11-26T09:30+01:00.", []);
                 string pressId = parsed.GetValue(press) ?? (shop.Catalogue.Presses.Count == 1 ? shop.Catalogue.Presses[0].Id : "");
                 LogEntry entry = new(0, when, kind, runOf(parsed), pressId, parsed.GetValue(by) ?? "", parsed.GetValue(note));
@@ -68,9 +67,9 @@ internal sealed class LogOptions(Shared shared)
         return ExitCodes.Done;
     }
 
-    private static bool TryTime(string? text, out DateTimeOffset when)
+    private static bool TryTime(string? text, ShopServices shop, out DateTimeOffset when)
     {
-        when = default;
-        return text is null || DateTimeOffset.TryParse(text, CultureInfo.InvariantCulture, DateTimeStyles.AssumeLocal, out when);
+        when = ShopTimes.Read(text, shop.Catalogue) ?? default;
+        return text is null || when != default;
     }
 }

@@ -67,9 +67,10 @@ internal static class LogReadCommands
     public static Command Charts(Shared shared)
     {
         Argument<ChartedFigure> of = new("of") { Description = "What is charted." };
-        return new SpanOptions().On(new("charts", "Charts of what was measured, with what their rules say.") { of }, shared, async (parsed, shop, answer, part, cancellation) =>
+        Option<string?> patch = new("--patch") { Description = "One patch of a colour only; patches have middles of their own." };
+        return new SpanOptions().On(new("charts", "Charts of what was measured, with what their rules say.") { of, patch }, shared, async (parsed, shop, answer, part, cancellation) =>
         {
-            ShownCharts shown = await shop.Log!.Charts.ShowAsync(parsed.GetRequiredValue(of), part, cancellation);
+            ShownCharts shown = await shop.Log!.Charts.ShowAsync(parsed.GetRequiredValue(of), part, parsed.GetValue(patch), cancellation);
             if (answer.AsJson)
             {
                 answer.Json("log-charts", shown);

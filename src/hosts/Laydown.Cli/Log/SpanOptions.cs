@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using Laydown.Cli.Words;
 using Laydown.Shop;
 using Laydown.Shop.Log;
@@ -22,16 +21,18 @@ internal sealed class SpanOptions
         command.Options.Add(to);
         command.SetAction((parsed, cancellation) => shared.InShopAsync(
             parsed,
-            (shop, answer) => TryTime(parsed.GetValue(from), out DateTimeOffset? start) && TryTime(parsed.GetValue(to), out DateTimeOffset? end)
-                ? work(parsed, shop, answer, new(parsed.GetValue(press), start, end), cancellation)
-                : Task.FromResult(answer.Fail(ExitCodes.BadUsage, "--from, --to: wanted a day such as 2026-11-26 or a time such as 2026-11-26T09:30+01:00.", [])),
+            (shop, answer) => !TryTime(parsed.GetValue(from), shop, out DateTimeOffset? start) || !TryTime(parsed.GetValue(to), shop, out DateTimeOffset? end)
+                ? Task.FromResult(answer.Fail(ExitCodes.BadUsage, "--from, --to: wanted a day such as 2026-11-26 or a time such as 2026-11-26T09:30+01:00.", []))
+                : end <= start
+                ? Task.FromResult(answer.Fail(ExitCodes.BadUsage, "--from, --to: wanted an end after the start.", []))
+                : work(parsed, shop, answer, new(parsed.GetValue(press), start, end), cancellation),
             cancellation));
         return command;
     }
 
-    private static bool TryTime(string? text, out DateTimeOffset? when)
+    private static bool TryTime(string? text, ShopServices shop, out DateTimeOffset? when)
     {
-        when = DateTimeOffset.TryParse(text, CultureInfo.InvariantCulture, DateTimeStyles.AssumeLocal, out DateTimeOffset time) ? time : null;
+        when = ShopTimes.Read(text, shop.Catalogue);
         return text is null || when is not null;
     }
 }

@@ -17,8 +17,8 @@ public static class LogInterface
         api.MapPost("", KeepAsync);
         api.MapGet("/estimates", EstimatesAsync);
         api.MapGet("/overhead", OverheadAsync);
-        api.MapGet("/charts/{of}", async (ChartedFigure of, string? press, DateTimeOffset? from, DateTimeOffset? to, ShopServices shop, CancellationToken cancellation) =>
-            shop.Log is { } log ? ShopInterface.Answer("log-charts", await log.Charts.ShowAsync(of, new(press, from, to), cancellation)) : Results.NotFound());
+        api.MapGet("/charts/{of}", async (ChartedFigure of, string? press, string? patch, DateTimeOffset? from, DateTimeOffset? to, ShopServices shop, CancellationToken cancellation) =>
+            shop.Log is { } log ? ShopInterface.Answer("log-charts", await log.Charts.ShowAsync(of, new(press, from, to), patch, cancellation)) : Results.NotFound());
         api.MapGet("/review", async (string? press, DateTimeOffset? from, DateTimeOffset? to, ShopServices shop, CancellationToken cancellation) =>
             shop.Log is { } log ? ShopInterface.Answer("log-review", await log.Review.ReviewAsync(new(press, from, to), cancellation)) : Results.NotFound());
     }

@@ -2,6 +2,8 @@ using System.Globalization;
 using Laydown.Measures;
 using Laydown.Plan.Log;
 using Laydown.Shop;
+using Laydown.Shop.Log;
+using Laydown.Shop.Orders;
 using Microsoft.AspNetCore.Antiforgery;
 
 namespace Laydown.Web.Log;
@@ -19,17 +21,17 @@ public static class LogForms
         if (shop.Log is not { } log)
             return Results.NotFound();
         IFormCollection form = await context.Request.ReadFormAsync(context.RequestAborted);
-        Reading<LogEntry> entry = EntryOf(run, what, form);
+        Reading<LogEntry> entry = EntryOf(run, what, form, shop.Catalogue);
         Reading<LogEntry> kept = entry.IsTaken ? await log.Keep.KeepAsync(entry.Value, context.RequestAborted) : entry;
         string page = Invariant($"~/runs/{Uri.EscapeDataString(run)}/log");
         return Results.LocalRedirect(kept.Match(
             done => Invariant($"{page}?kept={done.Number}#told"), faults => Invariant($"{page}?not={Uri.EscapeDataString(faults[0].ToString())}#told")));
     }
 
-    private static Reading<LogEntry> EntryOf(string run, string what, IFormCollection form)
+    private static Reading<LogEntry> EntryOf(string run, string what, IFormCollection form, Catalogue catalogue)
     {
         FormNumbers numbers = new(form);
-        LogEntry bare = new(0, default, LogKind.Note, run, "", form["by"].ToString().Trim(), form["note"].ToString().Trim() is { Length: > 0 } note ? note : null);
+        LogEntry bare = new(0, numbers.WhenOrNow(catalogue), LogKind.Note, run, "", form["by"].ToString().Trim(), form["note"].ToString().Trim() is { Length: > 0 } note ? note : null);
         LogEntry? entry = what switch
         {
             "start" => bare with { Kind = LogKind.Start },
@@ -49,7 +51,7 @@ public static class LogForms
     }
 
     private static RemakeNote Remake(IFormCollection form, FormNumbers numbers) => new(
-        Enum.TryParse(form["cause"].ToString(), out RemakeCause cause) ? cause : RemakeCause.Other, Enum.TryParse(form["found"].ToString(), out RemakeFound found) ? found : RemakeFound.Press,
+        numbers.Cause(), Enum.TryParse(form["found"].ToString(), out RemakeFound found) ? found : RemakeFound.Press,
         form["item"].ToString() is { Length: > 0 } item ? item : null, numbers.Count("pieces"), 0, 0, numbers.NumberOrNone("minutes") ?? 0,
         Enum.TryParse(form["payer"].ToString(), out RemakePayer payer) ? payer : RemakePayer.Shop, default, "", form["action"].ToString() is { Length: > 0 } action ? action : null);
 
@@ -77,6 +79,15 @@ public static class LogForms
                 return null;
             bool read = double.TryParse(text.Replace(',', '.'), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out double number);
             return read ? number : Wrong(field, text, "a number", 0.0);
+        }
+
+        // A cause nobody chose would stand first in the causes of the shop.
+        public RemakeCause Cause() => Enum.TryParse(form["cause"].ToString(), out RemakeCause cause) ? cause : Wrong("cause", "nothing chosen", "a cause of the list", RemakeCause.Other);
+
+        public DateTimeOffset WhenOrNow(Catalogue catalogue)
+        {
+            string text = form["at"].ToString().Trim();
+            return text.Length == 0 ? default : ShopTimes.Read(text, catalogue) ?? Wrong("at", text, "a time such as 2026-11-26T09:30", default(DateTimeOffset));
         }
 
         private T Missing<T>(string field, T instead) => Wrong(field, "nothing", "a number", instead);
