@@ -15,9 +15,13 @@ public sealed partial class LogFormLawTests
     {
         await using ServedShop served = await ServedShop.OpenAsync();
         Assert.Contains("?kept=", await SendAsync(served, "start", ("at", "2026-11-26T09:00Z")), StringComparison.Ordinal);
-        Assert.Contains("?kept=", await SendAsync(served, "stop", ("good", "1"), ("spoiled", "0"), ("done", "yes"), ("at", "2026-11-26T09:25Z")), StringComparison.Ordinal);
+        Assert.Contains("?kept=", await SendAsync(served, "stop", ("good", "1"), ("spoiled", "0"), ("done", "yes"), ("ink", "30"), ("at", "2026-11-26T09:25Z")), StringComparison.Ordinal);
         LogEntry stop = (await served.Shop.Services.Log!.Read.OfRunAsync("R-20261126-01", CancellationToken.None)).Last(e => e.Kind == LogKind.Stop);
         Assert.Equal(25, stop.Actual!.Minutes, 9);
+        Assert.Equal(30, stop.Actual.InkMl);
+        string review = await served.Client.GetStringAsync("/log/review");
+        string ink = review[review.IndexOf("id=\"ink\"", StringComparison.Ordinal)..];
+        Assert.Matches(AnyLine(), ink);
     }
 
     [Fact]
@@ -46,4 +50,7 @@ public sealed partial class LogFormLawTests
 
     [GeneratedRegex("name=\"__RequestVerificationToken\" value=\"([^\"]+)\"")]
     private static partial Regex Token();
+
+    [GeneratedRegex("<th scope=\"row\"")]
+    private static partial Regex AnyLine();
 }

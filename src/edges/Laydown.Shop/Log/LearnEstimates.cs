@@ -11,9 +11,7 @@ public sealed class LearnEstimates(ILogStore log)
     public const int MostRuns = 4000;
 
     /// <summary>What the last runs teach about minutes at the press.</summary>
-    public async Task<EstimateModel> MinutesAsync(CancellationToken cancellation) => EstimateModel.Learn(
-        (await log.ActualsAsync(new(), MostRuns, cancellation)).Where(a => a.EstimatedMinutes > 0 && a.Minutes > 0)
-            .Select(a => new EstimateCase(a.PressId, a.ModeId, a.StockId, a.EstimatedMinutes, a.Minutes)));
+    public async Task<EstimateModel> MinutesAsync(CancellationToken cancellation) => Minutes(await log.ActualsAsync(new(), MostRuns, cancellation));
 
     /// <summary>What times of plans, quotes, modes taken and layouts made by hand are corrected by; null where the shop leaves them as reckoned.</summary>
     public async Task<EstimateModel?> ForPlansAsync(ShopRates rates, CancellationToken cancellation)
@@ -23,9 +21,14 @@ public sealed class LearnEstimates(ILogStore log)
     }
 
     /// <summary>What the last runs teach about ink, ml; runs whose ink was not read are left out.</summary>
-    public async Task<EstimateModel> InkAsync(CancellationToken cancellation) => EstimateModel.Learn(
-        (await log.ActualsAsync(new(), MostRuns, cancellation)).Where(a => a.EstimatedInkMl > 0 && a.InkMl > 0)
-            .Select(a => new EstimateCase(a.PressId, a.ModeId, a.StockId, a.EstimatedInkMl, a.InkMl!.Value)));
+    public async Task<EstimateModel> InkAsync(CancellationToken cancellation) => Ink(await log.ActualsAsync(new(), MostRuns, cancellation));
+
+    /// <summary>Both, from one look at the log.</summary>
+    public async Task<(EstimateModel Minutes, EstimateModel Ink)> BothAsync(CancellationToken cancellation)
+    {
+        IReadOnlyList<RunActual> actuals = await log.ActualsAsync(new(), MostRuns, cancellation);
+        return (Minutes(actuals), Ink(actuals));
+    }
 
     /// <summary>A run's time as reckoned without the log, and what the log says of it.</summary>
     public async Task<LearntTime> OfRunAsync(Laydown.Plan.Runs.Run run, CancellationToken cancellation)
@@ -33,4 +36,10 @@ public sealed class LearnEstimates(ILogStore log)
         ArgumentNullException.ThrowIfNull(run);
         return LearntTime.Of(run, await MinutesAsync(cancellation));
     }
+
+    private static EstimateModel Minutes(IReadOnlyList<RunActual> actuals) => EstimateModel.Learn(
+        actuals.Where(a => a.EstimatedMinutes > 0 && a.Minutes > 0).Select(a => new EstimateCase(a.PressId, a.ModeId, a.StockId, a.EstimatedMinutes, a.Minutes)));
+
+    private static EstimateModel Ink(IReadOnlyList<RunActual> actuals) => EstimateModel.Learn(
+        actuals.Where(a => a.EstimatedInkMl > 0 && a.InkMl > 0).Select(a => new EstimateCase(a.PressId, a.ModeId, a.StockId, a.EstimatedInkMl, a.InkMl!.Value)));
 }
