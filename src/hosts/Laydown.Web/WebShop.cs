@@ -21,15 +21,17 @@ public static class WebShop
     /// <summary>Serves until cancelled.</summary>
     /// <param name="services">The open shop.</param>
     /// <param name="url">Address to listen at, such as <c>http://127.0.0.1:5080</c>; it must name this machine itself.</param>
+    /// <param name="open">Told the address once the shop can be asked there; a port 0 is the free one that was taken.</param>
     /// <param name="cancellation">Ends serving; runs being made are cancelled and leave nothing.</param>
     /// <exception cref="ArgumentException">The address is no http address of this machine.</exception>
     /// <exception cref="IOException">The port is taken.</exception>
-    public static async Task ServeAsync(ShopServices services, string url, CancellationToken cancellation)
+    public static async Task ServeAsync(ShopServices services, string url, Action<string> open, CancellationToken cancellation)
     {
         Task reading = Task.Run(() => WarmUp.StoreAsync(services, cancellation), cancellation);
         await using WebApplication app = Build(services, url);
         await reading;
         await app.StartAsync(cancellation);
+        open(app.Urls.First());
         Task<int> opening = WarmUp.PagesAsync(new Uri(app.Urls.First()), cancellation);
         await app.WaitForShutdownAsync(cancellation);
         await opening;
@@ -53,6 +55,9 @@ public static class WebShop
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
         builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         builder.Logging.AddFilter("Microsoft.AspNetCore.Antiforgery", LogLevel.Error);
+
+        // A port that is taken is told by the caller, in words.
+        builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.Critical);
         AddParts(builder.Services, services, clock ?? TimeProvider.System);
         WebApplication app = builder.Build();
         Compose(app);

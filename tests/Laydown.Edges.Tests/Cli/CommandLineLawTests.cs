@@ -1,3 +1,5 @@
+using System.Net;
+using System.Net.Sockets;
 using System.Text.Json;
 using Laydown.Cli;
 using Laydown.Press.Stacks;
@@ -22,6 +24,20 @@ public sealed class CommandLineLawTests : IDisposable
         Assert.Equal(("laydown/quote", ExitCodes.Done), await SchemaAsync("quote", "TW-1"));
         Assert.Equal(("laydown/day", ExitCodes.Done), await SchemaAsync("day"));
         Assert.Equal("laydown/check", (await SchemaAsync("check", Path.Combine(shop.Folder, "orders", "TW-1", "board.pdf"))).Schema);
+    }
+
+    [Fact]
+    public async Task A_page_at_an_address_that_is_taken_or_not_of_this_machine_is_refused_in_words()
+    {
+        using TcpListener other = new(IPAddress.Loopback, 0);
+        other.Start();
+        string taken = FormattableString.Invariant($"http://127.0.0.1:{((IPEndPoint)other.LocalEndpoint).Port}");
+        (int code, JsonElement answer) = await shop.AskAsync("serve", "--url", taken);
+        Assert.Equal(ExitCodes.Refused, code);
+        Assert.Contains($"found {taken} taken", answer.GetProperty("message").GetString(), StringComparison.Ordinal);
+        (code, answer) = await shop.AskAsync("serve", "--url", "http://192.0.2.1:5080");
+        Assert.Equal(ExitCodes.BadUsage, code);
+        Assert.Contains("wanted an http address of this machine", answer.GetProperty("message").GetString(), StringComparison.Ordinal);
     }
 
     [Fact]

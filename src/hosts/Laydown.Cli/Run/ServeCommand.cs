@@ -13,15 +13,30 @@ internal static class ServeCommand
             parsed,
             async (shop, answer) =>
             {
-                string address = parsed.GetRequiredValue(url);
-                if (answer.AsJson)
-                    answer.Json("serve", new { url = address, shop.Folder });
-                else
-                    answer.Line(Invariant($"{shop.Catalogue.ShopName} is open at {address} (Ctrl-C closes it)."));
-                await Web.WebShop.ServeAsync(shop, address, cancellation);
-                return ExitCodes.Done;
+                string wanted = parsed.GetRequiredValue(url);
+                try
+                {
+                    await Web.WebShop.ServeAsync(shop, wanted, address => Say(shop, answer, address), cancellation);
+                    return ExitCodes.Done;
+                }
+                catch (ArgumentException fault) when (fault.ParamName == "url")
+                {
+                    return answer.Fail(ExitCodes.BadUsage, "--url: " + fault.Message.Split(" (Parameter")[0], []);
+                }
+                catch (IOException)
+                {
+                    return answer.Fail(ExitCodes.Refused, Invariant($"--url: found {wanted} taken by another program, or not to be had; wanted a free address, such as http://127.0.0.1:0 for any free port."), []);
+                }
             },
             cancellation));
         return command;
+    }
+
+    private static void Say(Laydown.Shop.ShopServices shop, Words.Answer answer, string address)
+    {
+        if (answer.AsJson)
+            answer.Json("serve", new { url = address, shop.Folder });
+        else
+            answer.Line(Invariant($"{shop.Catalogue.ShopName} is open at {address} (Ctrl-C closes it)."));
     }
 }
