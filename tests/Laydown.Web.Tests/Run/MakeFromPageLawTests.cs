@@ -44,7 +44,7 @@ public sealed class MakeFromPageLawTests(PageFixture fixture) : IClassFixture<Pa
         fixture.Shop.Files.Release();
         IPage page = await fixture.OpenAsync("/runs/R-20261126-02", scripts: false);
         await page.GetByRole(AriaRole.Button, new() { Name = "Make press files" }).ClickAsync();
-        Assert.EndsWith("/runs/R-20261126-02#make", page.Url, StringComparison.Ordinal);
+        await page.WaitForURLAsync("**/runs/R-20261126-02#make");
         while (await fixture.Shop.Store.RunAsync("R-20261126-02", CancellationToken.None) is { State: not (RunState.Completed or RunState.Aborted) })
             await Task.Delay(20);
         await page.ReloadAsync();
