@@ -22,6 +22,11 @@ public sealed class RunHttpLawTests
         string sheet = "{\"thicknessMm\":[" + string.Join(',', Enumerable.Repeat(mm, run.Run.Belt.FrontLay == "none" ? 3 : 5)) + "],\"edgeLiftMm\":0.1,\"measuredBy\":\"Ada\",\"checkedBy\":\"BY\",\"checkedHighestMm\":" + mm + ",\"seen\":true}";
         string every = "{\"made\":[" + string.Join(',', run.Run.SetUp.FirstPieceChecks.Index().Select(c => c.Index + 1)) + "],\"by\":\"Cy\",\"notes\":\"gap is fine\"}";
         Assert.Equal("letGo", Field(await PostAsync(served, "first-piece", every, HttpStatusCode.BadRequest)));
+
+        // What nobody measured is asked for, and never 0.
+        Assert.Equal("/edgeLiftMm", Field(await PostAsync(served, "let-go", sheet.Replace("\"edgeLiftMm\":0.1,", "", StringComparison.Ordinal), HttpStatusCode.BadRequest)));
+        Assert.Equal("/checkedHighestMm", Field(await PostAsync(served, "let-go", sheet.Replace("\"checkedHighestMm\":" + mm + ",", "", StringComparison.Ordinal), HttpStatusCode.BadRequest)));
+        await PostAsync(served, "let-go", sheet.Replace("[" + mm, "null,\"none\":[" + mm, StringComparison.Ordinal), HttpStatusCode.BadRequest);
         Assert.Equal("checkedBy", Field(await PostAsync(served, "let-go", sheet.Replace("BY", "Ada", StringComparison.Ordinal), HttpStatusCode.BadRequest)));
         Assert.True((await PostAsync(served, "let-go", sheet.Replace("BY", "Bo", StringComparison.Ordinal), HttpStatusCode.OK)).GetProperty("result").GetProperty("release").GetProperty("headGap").GetProperty("mm").GetDouble() > 0);
 

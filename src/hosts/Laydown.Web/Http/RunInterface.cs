@@ -1,4 +1,3 @@
-using System.Text.Json;
 using Laydown.Measures;
 using Laydown.Plan.Runs;
 using Laydown.Shop;
@@ -9,39 +8,25 @@ namespace Laydown.Web.Http;
 /// <summary>What people decide about a run, over HTTP: another mode, letting it go, the first piece.</summary>
 public static class RunInterface
 {
+    private const string Wanted = "JSON as docs/guide/letting-go.md shows it";
+
     /// <summary>Answers below <c>/api/runs/ID</c>.</summary>
     public static void Map(IEndpointRouteBuilder routes)
     {
         RouteGroupBuilder api = routes.MapGroup("/api/runs/{id}").DisableAntiforgery();
-        api.MapPost("/let-go", (string id, HttpContext context, ShopServices shop) => WithAsync<MeasuredSheet>(
-            context, async sheet => Let(id, await shop.Release.ReleaseAsync(id, sheet, context.RequestAborted))));
+        api.MapPost("/let-go", (string id, HttpContext context, ShopServices shop) => JsonBody.WithAsync<MeasuredSheet>(
+            context, Wanted, async sheet => Let(id, await shop.Release.ReleaseAsync(id, sheet, context.RequestAborted))));
         api.MapPost("/let-go/back", async (string id, HttpContext context, ShopServices shop) => Let(id, await shop.Release.TakeBackAsync(id, context.RequestAborted)));
-        api.MapPost("/mode", (string id, HttpContext context, ShopServices shop) => WithAsync<ModeOverrule>(
-            context, async mode => Run(await shop.ChooseMode.ChooseAsync(id, mode, context.RequestAborted))));
+        api.MapPost("/mode", (string id, HttpContext context, ShopServices shop) => JsonBody.WithAsync<ModeOverrule>(
+            context, Wanted, async mode => Run(await shop.ChooseMode.ChooseAsync(id, mode, context.RequestAborted))));
         api.MapPost("/mode/as-proposed", async (string id, HttpContext context, ShopServices shop) => Run(await shop.ChooseMode.ChooseAsync(id, null, context.RequestAborted)));
-        api.MapPost("/first-piece", (string id, HttpContext context, ShopServices shop) => WithAsync<FirstPieceApproval>(context, async said => shop.FirstPiece is { } first
-            ? (await first.ApproveAsync(id, said, context.RequestAborted)).Match(a => ShopInterface.Answer("first-piece", a), Refused)
-            : Refused([new("log", null, "log", "none", "a shop that keeps a log")])));
+        api.MapPost("/first-piece", (string id, HttpContext context, ShopServices shop) => JsonBody.WithAsync<FirstPieceApproval>(
+            context, Wanted, async said => shop.FirstPiece is { } first
+            ? (await first.ApproveAsync(id, said, context.RequestAborted)).Match(a => ShopInterface.Answer("first-piece", a), JsonBody.Refused)
+            : JsonBody.Refused([new("log", null, "log", "none", "a shop that keeps a log")])));
     }
 
-    private static IResult Let(string id, Reading<RunRecord> done) => done.Match(r => ShopInterface.Answer("let-go", new { RunId = id, Release = r.LetGo }), Refused);
+    private static IResult Let(string id, Reading<RunRecord> done) => done.Match(r => ShopInterface.Answer("let-go", new { RunId = id, Release = r.LetGo }), JsonBody.Refused);
 
-    private static IResult Run(Reading<RunRecord> done) => done.Match(r => ShopInterface.Answer("run", new { Run = r }), Refused);
-
-    private static async Task<IResult> WithAsync<T>(HttpContext context, Func<T, Task<IResult>> answer)
-        where T : class
-    {
-        try
-        {
-            return await JsonSerializer.DeserializeAsync<T>(context.Request.Body, ShopJson.Compact, context.RequestAborted) is { } body
-                ? await answer(body)
-                : Refused([new("body", null, "/", "null", "an object as JSON")]);
-        }
-        catch (JsonException failure)
-        {
-            return Refused([new("body", null, failure.Path ?? "/", failure.Message, "JSON as docs/guide/letting-go.md shows it")]);
-        }
-    }
-
-    private static IResult Refused(IReadOnlyList<InputFault> faults) => ShopInterface.Answer("faults", new { Faults = faults }, StatusCodes.Status400BadRequest);
+    private static IResult Run(Reading<RunRecord> done) => done.Match(r => ShopInterface.Answer("run", new { Run = r }), JsonBody.Refused);
 }
