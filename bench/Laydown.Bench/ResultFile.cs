@@ -52,7 +52,7 @@ internal static class ResultFile
             return;
 
         string folder = Environment.GetEnvironmentVariable("LAYDOWN_BENCH_RESULTS") ?? Path.Combine("bench", "results");
-        await WeekTable.KeepAsync(result, Path.Combine(folder, "week"), Path.Combine(folder, "..", "..", "docs", "benchmarks", "week.md"), cancellation);
+        await KeptTable.WriteAsync(result, Path.Combine(folder, "week", "sequences.json"), WeekTable.Text(result), Path.Combine(folder, "..", "..", "docs", "benchmarks", "week.md"), cancellation);
     }
 
     /// <summary>The same for the planner; on wish the table is written.</summary>
@@ -63,7 +63,7 @@ internal static class ResultFile
             return;
 
         string folder = Environment.GetEnvironmentVariable("LAYDOWN_BENCH_RESULTS") ?? Path.Combine("bench", "results");
-        await PlannerTable.KeepAsync(result, Path.Combine(folder, "week"), Path.Combine(folder, "..", "..", "docs", "benchmarks", "planner.md"), cancellation);
+        await KeptTable.WriteAsync(result, Path.Combine(folder, "week", "planner.json"), PlannerTable.Text(result), Path.Combine(folder, "..", "..", "docs", "benchmarks", "planner.md"), cancellation);
     }
 
     private static async Task KeepAsync<T>(

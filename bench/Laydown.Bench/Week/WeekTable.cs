@@ -1,23 +1,11 @@
 using System.Globalization;
 using System.Text;
-using Laydown.Formats.Json;
 
 namespace Laydown.Bench.Week;
 
-/// <summary>Keeps the last result in <c>bench/results/week</c> and writes its table: figures are never typed.</summary>
+/// <summary>The table of published sequences.</summary>
 internal static class WeekTable
 {
-    /// <summary>Keeps a result and writes the table.</summary>
-    public static async Task KeepAsync(WeekResult result, string results, string target, CancellationToken cancellation)
-    {
-        using MemoryStream stream = new();
-        LaydownJson.WriteResult(stream, "laydown/bench", 1, result);
-        Directory.CreateDirectory(results);
-        Directory.CreateDirectory(Path.GetDirectoryName(target)!);
-        await File.WriteAllBytesAsync(Path.Combine(results, "sequences.json"), stream.ToArray(), cancellation);
-        await File.WriteAllTextAsync(target, Text(result), cancellation);
-    }
-
     /// <summary>The table.</summary>
     public static string Text(WeekResult result)
     {

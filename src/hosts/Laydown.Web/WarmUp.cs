@@ -10,8 +10,10 @@ namespace Laydown.Web;
 /// </remarks>
 public static class WarmUp
 {
-    /// <summary>Pages that are opened once, in this order; they change nothing.</summary>
-    public static IReadOnlyList<string> Pages { get; } = ["/log", "/log/charts?of=Across", "/api/log?rows=1", "/log/review", "/", "/runs", "/week?as=kept"];
+    /// <summary>Pages that are opened once, in this order; they change nothing. The review of a whole year comes last: it reads the most.</summary>
+    /// <param name="today">The day.</param>
+    public static IReadOnlyList<string> Pages(DateOnly today) =>
+        ["/log", "/log/charts?of=Across", "/api/log?rows=1", "/log/review", "/", "/runs", "/week?as=kept", Invariant($"/log/review?from={today.AddYears(-1):yyyy-MM-dd}&to={today:yyyy-MM-dd}")];
 
     /// <summary>Asks the store what the pages of the log ask.</summary>
     /// <param name="shop">The open shop.</param>
@@ -28,15 +30,16 @@ public static class WarmUp
 
     /// <summary>Opens the pages; what cannot be opened is left for whoever opens it, who is told why.</summary>
     /// <param name="address">Where the shop is served.</param>
+    /// <param name="today">The day.</param>
     /// <param name="cancellation">Ends the opening; no exception.</param>
     /// <returns>How many pages answered.</returns>
-    public static async Task<int> PagesAsync(Uri address, CancellationToken cancellation)
+    public static async Task<int> PagesAsync(Uri address, DateOnly today, CancellationToken cancellation)
     {
         using HttpClient client = new() { BaseAddress = address };
         int answered = 0;
         try
         {
-            foreach (string page in Pages)
+            foreach (string page in Pages(today))
             {
                 using HttpResponseMessage answer = await client.GetAsync(new Uri(page, UriKind.Relative), cancellation);
                 answered += answer.IsSuccessStatusCode ? 1 : 0;

@@ -32,7 +32,7 @@ public static class WebShop
         await reading;
         await app.StartAsync(cancellation);
         open(app.Urls.First());
-        Task<int> opening = WarmUp.PagesAsync(new Uri(app.Urls.First()), cancellation);
+        Task<int> opening = WarmUp.PagesAsync(new Uri(app.Urls.First()), DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().Date), cancellation);
         await app.WaitForShutdownAsync(cancellation);
         await opening;
     }

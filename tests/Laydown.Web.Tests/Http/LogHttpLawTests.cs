@@ -8,6 +8,8 @@ namespace Laydown.Web.Tests.Http;
 /// <summary>The log over HTTP: what the command line does, and clear refusals.</summary>
 public sealed class LogHttpLawTests
 {
+    private static readonly DateOnly Day = new(2026, 11, 26);
+
     [Fact]
     public async Task An_entry_is_kept_found_by_page_and_told_on_its_page()
     {
@@ -42,12 +44,12 @@ public sealed class LogHttpLawTests
         int before = await AllAsync(served);
         string kept = Path.Combine(Path.GetDirectoryName(new Laydown.Shop.ShopFolder(served.Shop.Services.Folder).StoreFile)!, "week.json");
         await WarmUp.StoreAsync(served.Shop.Services, TestContext.Current.CancellationToken);
-        Assert.Equal(WarmUp.Pages.Count, await WarmUp.PagesAsync(served.Client.BaseAddress!, TestContext.Current.CancellationToken));
+        Assert.Equal(WarmUp.Pages(Day).Count, await WarmUp.PagesAsync(served.Client.BaseAddress!, Day, TestContext.Current.CancellationToken));
         Assert.Equal(before, await AllAsync(served));
         Assert.False(File.Exists(kept));
 
         // One that cannot be opened is left for whoever opens it.
-        Assert.Equal(0, await WarmUp.PagesAsync(new("http://127.0.0.1:1"), TestContext.Current.CancellationToken));
+        Assert.Equal(0, await WarmUp.PagesAsync(new("http://127.0.0.1:1"), Day, TestContext.Current.CancellationToken));
     }
 
     [Fact]

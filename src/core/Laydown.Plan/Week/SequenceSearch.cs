@@ -7,6 +7,7 @@ namespace Laydown.Plan.Week;
 /// Orders drawn by chance are brought down by shifts of blocks of up to 13 jobs and swaps, with kicks that swap two blocks [Subramanian2014]; the best of them
 /// are crossed with each other, and every child is brought down in turn [Xu2014]; own working out. Several workers each have orders of their own and give their
 /// best to the next one at fixed counts of moves: the same seed, number of workers and iterations give the same order on every machine.
+/// The planner of the week has a walk of its own, as shifts, releases, the cost of set-ups and benches do not fit here; tests and the bench hold it against this.
 /// </remarks>
 public static class SequenceSearch
 {
