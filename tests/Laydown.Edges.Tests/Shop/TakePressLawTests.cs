@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using Laydown.Measures;
 using Laydown.Plan.Runs;
 using Laydown.Press.Conditions;
@@ -82,6 +83,34 @@ public sealed class TakePressLawTests : IDisposable
         Assert.Equal((stood.PressId, stood.Start), back.Runs.Where(r => r.RunId == made.Run.Id).Select(r => (r.PressId, r.Start)).Single());
         Assert.False(back.CanGoBack);
         Assert.Equal(RunState.Completed, (await make.MakeAsync(made.Run.Id, None)).Value.State);
+    }
+
+    [Fact]
+    public async Task Taken_back_under_another_program_a_run_goes_by_its_inputs_and_what_differs_is_told_by_name()
+    {
+        RunRecord made = await MadeAsync();
+        Assert.True((await Week().PutOnPressAsync(made.Run.Id, Other(made), "Ada", "the other one stands", null, None)).Value.CanGoBack);
+
+        // As a program kept it that reckons hashes otherwise, knew a field that is gone and did not know one of today.
+        string file = Path.Combine(Path.GetDirectoryName(shop.Folder.StoreFile)!, "week.json");
+        JsonNode book = JsonNode.Parse(await File.ReadAllTextAsync(file, None))!;
+        Assert.Equal(made.InputHash, (string?)book["moved"]!["before"]!["inputHash"]);
+        book["moved"]!["before"]!["inputHash"] = new string('0', 64);
+        JsonObject stock = book["moved"]!["inputs"]!["stock"]!.AsObject();
+        Assert.True(stock.Remove("maxInkMlPerM2"));
+        stock["shelfLifeDays"] = 90;
+        await File.WriteAllTextAsync(file, book.ToJsonString(), None);
+
+        ItemRecord item = (await shop.Store.ItemAsync("TW-1-1", None))!;
+        await shop.Store.SaveItemsAsync([item with { Artwork = item.Artwork! with { Sha256 = new('9', 64) } }], None);
+        InputFault fault = Assert.Single((await Week().BackAsync(None)).Faults);
+        Assert.Equal(("run", Invariant($"another than it was planned from there: items 1 sha256 999999999999… in place of {item.Artwork!.Sha256[..12]}…")), (fault.Field, fault.Found));
+        Assert.Equal(Other(made), (await shop.Store.RunAsync(made.Run.Id, None))!.Run.PressId);
+
+        await shop.Store.SaveItemsAsync([item], None);
+        Assert.True((await Week().BackAsync(None)).IsTaken);
+        RunRecord now = (await shop.Store.RunAsync(made.Run.Id, None))!;
+        Assert.Equal((made.Run.PressId, made.InputHash), (now.Run.PressId, now.InputHash));
     }
 
     [Fact]

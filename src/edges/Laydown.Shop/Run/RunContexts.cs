@@ -1,5 +1,7 @@
 using System.Security.Cryptography;
+using System.Text;
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using Laydown.Measures;
 using Laydown.Press.Conditions;
 using Laydown.Press.Inks;
@@ -65,32 +67,21 @@ public static class RunContexts
     public static string ProfilePath(Catalogue catalogue, PrintCondition condition) =>
         Path.Combine(catalogue.Folder, "profiles", Path.GetFileName(condition.Profile));
 
-    /// <summary>SHA-256, lower-case hex, over all that goes into the files: run, press, inks, stock, condition, profile, lines, artwork and looks.</summary>
-    /// <remarks>States and paths stay out: they change nothing in the files.</remarks>
+    /// <summary>SHA-256, lower-case hex, over all that goes into the files: the run and its inputs as <see cref="RunInputs"/> tells them.</summary>
+    /// <remarks>
+    /// States and paths stay out, and so does what the shop has left of a stock or an ink and what either costs: they change nothing in the files. A field
+    /// that says nothing counts as one that is not there, so that a program that knows one more field finds the same hash.
+    /// </remarks>
     public static async Task<string> HashAsync(RunContext context, CancellationToken cancellation)
     {
-        string profile = File.Exists(context.ProfilePath)
-            ? Convert.ToHexStringLower(SHA256.HashData(await File.ReadAllBytesAsync(context.ProfilePath, cancellation)))
-            : "";
-        var inputs = new
+        ArgumentNullException.ThrowIfNull(context);
+        JsonObject all = new()
         {
-            FilesVersion,
-            context.ShopName,
-            context.Run,
-            context.Press,
-            context.Mode,
-            context.InkSet,
-            context.Stock,
-            context.Beside,
-            context.Condition,
-            context.Optics,
-            Profile = profile,
-            context.Currency,
-            Items = context.Items.Select(i => new { i.Item, i.OrderId, i.Customer, i.Stack, i.Artwork?.Sha256 }),
-            Looks = context.Looks.OrderBy(l => l.Key, StringComparer.Ordinal)
-                .Select(l => new { Item = l.Key, l.Value.Record.LookId, l.Value.Record.Layers, Planes = l.Value.Record.PlanesSha256 }),
+            ["filesVersion"] = FilesVersion,
+            ["run"] = JsonSerializer.SerializeToNode(context.Run, ShopJson.Compact),
+            ["inputs"] = await RunInputs.OfAsync(context, cancellation),
         };
-        return Convert.ToHexStringLower(SHA256.HashData(JsonSerializer.SerializeToUtf8Bytes(inputs, ShopJson.Compact)));
+        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(RunInputs.WithoutNothing(all).ToJsonString(ShopJson.Compact))));
     }
 
     private static bool Is(string one, string other) => string.Equals(one, other, StringComparison.Ordinal);

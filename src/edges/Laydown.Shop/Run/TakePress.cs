@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Laydown.Measures;
 using Laydown.Plan.Runs;
 using Laydown.Press.Machines;
@@ -64,12 +65,14 @@ public sealed class TakePress(Catalogue catalogue, IShopStore store, PlanRuns pl
         if (!context.IsTaken)
             return Reading.Refused<(RunRecord, PressMove)>(context.Faults);
         string hash = await RunContexts.HashAsync(context.Value, cancellation);
+        Reading<RunContext> left = RunContexts.Gather(before.Run, catalogue, items, plan.Looks);
+        JsonElement? from = left.IsTaken ? await InputsAsync(left.Value, cancellation) : null;
 
         // From here on nothing may be cut off half-way.
         cancellation.ThrowIfCancellationRequested();
         Reading<RunRecord> taken = await replace.ReplaceAsync(
             run, hash, FilesGone, now => ReplaceRun.Closed(now) ?? ReleaseLayout.Holding(now) ?? RunFaults.Changed(now, before), StacksOf(planned.Items));
-        return taken.Then(now => Reading.Of((now, new PressMove(before, StacksOf(items), hash))));
+        return taken.Then(now => Reading.Of((now, new PressMove(before, StacksOf(items), hash, from))));
     }
 
     /// <summary>Takes a change of press back: the run stands as it was planned before, with its mode and its layout; its press files must be made again and its sheet measured anew.</summary>
@@ -86,14 +89,30 @@ public sealed class TakePress(Catalogue catalogue, IShopStore store, PlanRuns pl
         Reading<RunContext> context = RunContexts.Gather(run, catalogue, items, plan.Looks);
         if (!context.IsTaken)
             return Reading.Refused<RunRecord>(context.Faults);
-        if (!string.Equals(await RunContexts.HashAsync(context.Value, cancellation), move.Before.InputHash, StringComparison.Ordinal))
-            return Reading.Refused<RunRecord>(RunFaults.Of(run.Id, "run", "artwork, stock, press or rules that changed since it was planned there", "the shop as it was; put the run on that press anew"));
+        string hash = await RunContexts.HashAsync(context.Value, cancellation);
+        if (await ChangedSinceAsync(move, context.Value, hash, cancellation) is { } changed)
+            return Reading.Refused<RunRecord>(changed);
 
         // From here on nothing may be cut off half-way.
         cancellation.ThrowIfCancellationRequested();
-        return await replace.ReplaceAsync(run, move.Before.InputHash, GoneBack, now => ReplaceRun.Closed(now) ?? ReleaseLayout.Holding(now)
+        return await replace.ReplaceAsync(run, hash, GoneBack, now => ReplaceRun.Closed(now) ?? ReleaseLayout.Holding(now)
             ?? (string.Equals(now.InputHash, move.HashAfter, StringComparison.Ordinal) ? null : RunFaults.Of(run.Id, "run", "one that was changed since it was put on that press", "the run as that change left it")), move.Stacks);
     }
+
+    // Another program finds another hash for the same inputs, so what differs is looked for in the inputs themselves.
+    private static async Task<InputFault?> ChangedSinceAsync(PressMove move, RunContext now, string hash, CancellationToken cancellation)
+    {
+        if (string.Equals(hash, move.Before.InputHash, StringComparison.Ordinal))
+            return null;
+        if (move.Inputs is not { } from)
+            return RunFaults.Of(now.Run.Id, "run", "artwork, stock, press or rules that changed since it was planned there, or another program", "the shop as it was; put the run on that press anew");
+        return RunInputs.Differences(from, await InputsAsync(now, cancellation)) is { Count: > 0 } differences
+            ? RunFaults.Of(now.Run.Id, "run", Invariant($"another than it was planned from there: {string.Join("; ", differences)}"), "the shop as it was; put the run on that press anew")
+            : null;
+    }
+
+    private static async Task<JsonElement> InputsAsync(RunContext context, CancellationToken cancellation) =>
+        JsonSerializer.SerializeToElement(await RunInputs.OfAsync(context, cancellation), ShopJson.Compact);
 
     private static Dictionary<string, LayerStack> StacksOf(IEnumerable<ItemRecord> items) =>
         items.Where(i => i.Stack is not null).ToDictionary(i => i.Item.Id, i => i.Stack!, StringComparer.Ordinal);
