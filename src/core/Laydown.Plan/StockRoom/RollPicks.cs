@@ -51,7 +51,7 @@ internal static class RollPicks
     private static (IReadOnlyDictionary<string, decimal> Picked, InputFault? Fault) SideBySide(Runs.Run run, Stock stock, List<StockLot> own, List<SheetLayout> sheets)
     {
         Dictionary<string, decimal> picked = new(StringComparer.Ordinal);
-        foreach (decimal metres in sheets.Select(s => Math.Ceiling((decimal)s.Sheet.HeightMm / 10m) / 100m).OrderDescending())
+        foreach (decimal metres in sheets.Select(LengthM).OrderDescending())
         {
             // What is kept back for the run on a roll already counts as that roll.
             if (own.FirstOrDefault(l => !picked.ContainsKey(l.Id) && l.Free + l.ReservedFor(run.Id) >= metres) is not { } lot)
@@ -65,6 +65,15 @@ internal static class RollPicks
 
         return (picked.Where(p => p.Value > 0).ToDictionary(StringComparer.Ordinal), null);
     }
+
+    /// <summary>Lengths a run takes in one, m: its sections between cuts across, or each of two rolls that lie side by side.</summary>
+    public static IEnumerable<decimal> SectionsOf(Runs.Run run, Stock stock)
+    {
+        List<SheetLayout> all = [.. StockPicks.SheetsOf(run, stock)];
+        return run.Belt.Lanes.Count > 1 && all.Count > 1 ? all.Select(LengthM) : all.SelectMany(Sections);
+    }
+
+    private static decimal LengthM(SheetLayout sheet) => Math.Ceiling((decimal)sheet.Sheet.HeightMm / 10m) / 100m;
 
     // Lengths between cuts across, whole centimetres up.
     private static IEnumerable<decimal> Sections(SheetLayout sheet)

@@ -9,7 +9,10 @@ namespace Laydown.Plan.StockRoom;
 /// <param name="Free">What is neither kept back nor missing.</param>
 /// <param name="Wanted">What planned runs need beyond what is kept back for them.</param>
 /// <param name="ReorderAt">Level from which more is ordered, or null.</param>
-/// <param name="ToOrder">What to order: up to the level wanted, or, without one, what planned runs lack; 0 for nothing.</param>
+/// <param name="ToOrder">What to order: up to the level wanted, or, without one, what planned runs lack; 0 for nothing. Of a roll whole ones, m.</param>
 /// <param name="Lots">Lots of it in the room.</param>
+/// <param name="Rolls">Whole rolls to order, so that waiting runs can be kept back in turn, no piece parted; null of boards and blanks.</param>
+/// <param name="OrderWords">Which rolls of the room are too short to count, and which run no roll holds; null where there is nothing to tell.</param>
 public sealed record StockLine(
-    string StockId, string Name, string Unit, decimal OnHand, decimal Reserved, decimal Free, decimal Wanted, int? ReorderAt, decimal ToOrder, int Lots);
+    string StockId, string Name, string Unit, decimal OnHand, decimal Reserved, decimal Free, decimal Wanted, int? ReorderAt, decimal ToOrder, int Lots,
+    int? Rolls = null, string? OrderWords = null);

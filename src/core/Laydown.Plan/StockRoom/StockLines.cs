@@ -18,7 +18,9 @@ public static class StockLines
         decimal reserved = own.Sum(l => l.Reserved.Sum(r => r.Quantity));
         decimal free = Math.Max(0, onHand - reserved), lacking = Math.Max(0, reserved - onHand);
         decimal wanted = runs.Where(r => StockPicks.StockIds(r).Contains(stock.Id, StringComparer.Ordinal)).Sum(r => Math.Max(0, StockPicks.Needed(r, stock) - own.Sum(l => l.ReservedFor(r.Id))));
-        return new(stock.Id, stock.Name, Unit(stock, onHand), onHand, reserved, free, wanted, stock.ReorderAt, ToOrder(stock, free - wanted - lacking), own.Count);
+        RollOrder? rolls = stock.Kind == StockKind.Roll ? RollOrders.Of(stock, own, runs) : null;
+        return new(stock.Id, stock.Name, Unit(stock, onHand), onHand, reserved, free, wanted, stock.ReorderAt,
+            rolls?.Metres ?? ToOrder(stock, free - wanted - lacking), own.Count, rolls?.Rolls, rolls?.Words);
     }
 
     /// <summary>What is counted of a stock, in the number a quantity asks for.</summary>

@@ -116,8 +116,8 @@ public static class StockPicks
         ? Math.Ceiling((decimal)SheetsOf(run, stock).Sum(s => s.Repeats * s.Sheet.HeightMm) / 10m) / 100m
         : SheetsOf(run, stock).Sum(s => s.Repeats);
 
-    // Sheets of further stocks name theirs; all others are of the first.
-    private static IEnumerable<SheetLayout> SheetsOf(Runs.Run run, Stock stock)
+    /// <summary>Sheets of a run that are printed on a stock: those of further stocks name theirs, all others are of the first.</summary>
+    internal static IEnumerable<SheetLayout> SheetsOf(Runs.Run run, Stock stock)
     {
         IReadOnlyList<string> beside = run.BesideStockIds ?? [];
         return beside.Contains(stock.Id, StringComparer.Ordinal)

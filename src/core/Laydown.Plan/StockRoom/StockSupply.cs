@@ -15,12 +15,21 @@ public static class StockSupply
     {
         ArgumentNullException.ThrowIfNull(run);
         IEnumerable<string> others = run.SetUp.Refusals.Where(r => !r.EndsWith(SetUps.OrderEnding, StringComparison.Ordinal));
-        return taken ? [.. others] : [.. others, .. stocks.Select(s => SetUps.Lack(s, (int)Math.Ceiling(StockPicks.Needed(run, s)), There(run, s, lots))).OfType<string>()];
+        return taken ? [.. others] : [.. others, .. stocks.Select(s => Lacking(run, s, [.. StockPicks.OfSize(s, lots)])).OfType<string>()];
     }
 
-    private static int There(Run run, Stock stock, IReadOnlyList<StockLot> lots)
+    private static string? Lacking(Run run, Stock stock, List<StockLot> own) =>
+        SetUps.Lack(stock, (int)Math.Ceiling(StockPicks.Needed(run, stock)), There(run, stock, own)) ?? (stock.Kind == StockKind.Roll ? InOneLength(run, stock, own) : null);
+
+    // Metres enough, but on rolls that do not hold a piece: it could not be kept back either.
+    private static string? InOneLength(Run run, Stock stock, List<StockLot> own)
     {
-        List<StockLot> own = [.. StockPicks.OfSize(stock, lots)];
-        return own.Count == 0 ? stock.OnHand : (int)Math.Floor(own.Sum(l => Math.Min(l.OnHand, l.Free + l.ReservedFor(run.Id))));
+        decimal left = StockPicks.Needed(run, stock) - own.Sum(l => l.ReservedFor(run.Id));
+        return own.Count > 0 && left > 0 && RollPicks.Of(run, stock, own, StockPicks.SheetsOf(run, stock), left).Fault is { } fault
+            ? Invariant($"{stock.Name}: {fault.Found}. {SetUps.OrderEnding}")
+            : null;
     }
+
+    private static int There(Run run, Stock stock, List<StockLot> own) =>
+        own.Count == 0 ? stock.OnHand : (int)Math.Floor(own.Sum(l => Math.Min(l.OnHand, l.Free + l.ReservedFor(run.Id))));
 }

@@ -47,7 +47,9 @@ internal static class StockCommand
         }
 
         answer.Table(["stock", "on hand", "kept back", "free", "wanted", "order"], view.Lines.Select(l => (IReadOnlyList<string>)
-            [l.StockId, Invariant($"{l.OnHand:0.##} {l.Unit}"), Invariant($"{l.Reserved:0.##}"), Invariant($"{l.Free:0.##}"), Invariant($"{l.Wanted:0.##}"), Invariant($"{l.ToOrder:0.##}")]), named: true);
+            [l.StockId, Invariant($"{l.OnHand:0.##} {l.Unit}"), Invariant($"{l.Reserved:0.##}"), Invariant($"{l.Free:0.##}"), Invariant($"{l.Wanted:0.##}"), l.Rolls is > 0 ? Invariant($"{l.ToOrder:0.##} ({l.Rolls} roll{(l.Rolls == 1 ? "" : "s")})") : Invariant($"{l.ToOrder:0.##}")]), named: true);
+        foreach (StockLine line in view.Lines.Where(l => l.OrderWords is not null))
+            answer.Line(Invariant($"{line.StockId}: {line.OrderWords}"));
         answer.Table(["lot", "stock", "size, mm", "on hand", "free", "place", "since"], view.Lots.Select(l => (IReadOnlyList<string>)
             [l.Id, l.StockId, Invariant($"{l.WidthMm:0} × {l.LengthMm:0}"), Invariant($"{l.OnHand:0.##}"), Invariant($"{l.Free:0.##}"), l.Place, Invariant($"{l.Since:yyyy-MM-dd}")]), named: true);
         if (view.Runs is { Count: > 0 } runs)
