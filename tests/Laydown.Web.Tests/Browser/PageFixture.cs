@@ -1,3 +1,4 @@
+using Laydown.Web.Run;
 using Laydown.Web.Tests.Sample;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting.Server;
@@ -45,6 +46,13 @@ public sealed class PageFixture : IAsyncLifetime
 
     /// <summary>An address as it stands in the list of sample pages: links to proofs have another token in every shop.</summary>
     public string At(string path) => path switch { "/proof/open" => Shop.OpenProof, "/proof/closed" => Shop.ClosedProof, _ => path };
+
+    /// <summary>Returns once a run is made or was refused, and the program holds it for done.</summary>
+    public async Task UntilMadeAsync(string runId)
+    {
+        while (app!.Services.GetRequiredService<MakingDesk>().IsBusy(runId))
+            await Task.Delay(20);
+    }
 
     /// <summary>A page of its own at an address of the shop, once everything it asks for has come.</summary>
     public async Task<IPage> OpenAsync(string path, int width = 1440, int height = 900, ColorScheme scheme = ColorScheme.Light, bool scripts = true)

@@ -106,6 +106,21 @@ public sealed class HttpLawTests
     }
 
     [Fact]
+    public async Task Closing_waits_until_a_run_that_is_being_made_is_put_away()
+    {
+        await using ServedShop served = await ServedShop.OpenAsync();
+        served.Shop.Files.Hold();
+        Assert.True(await StartedAsync(served));
+        while ((served.Shop.Services.Progress.Latest(Run)?.DonePercent ?? 0) < 40)
+            await Task.Delay(10);
+        await served.CloseAsync();
+
+        // At once, not some time later: the store may be closed now.
+        Assert.Equal(RunState.Aborted, (await served.Shop.Store.RunAsync(Run, CancellationToken.None))!.State);
+        Assert.Empty(Directory.GetDirectories(Path.Combine(served.Shop.Folder, "runs")));
+    }
+
+    [Fact]
     public async Task A_run_that_is_being_made_is_not_started_twice()
     {
         await using ServedShop served = await ServedShop.OpenAsync();

@@ -30,10 +30,16 @@ internal sealed class ServedShop : IAsyncDisposable
         return new(shop, app, app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
     }
 
-    public async ValueTask DisposeAsync()
+    /// <summary>Ends serving; the shop itself stays open.</summary>
+    public async Task CloseAsync()
     {
         Client.Dispose();
         await app.DisposeAsync();
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await CloseAsync();
         Shop.Dispose();
     }
 }

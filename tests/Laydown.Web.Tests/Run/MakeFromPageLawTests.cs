@@ -45,8 +45,7 @@ public sealed class MakeFromPageLawTests(PageFixture fixture) : IClassFixture<Pa
         IPage page = await fixture.OpenAsync("/runs/R-20261126-02", scripts: false);
         await page.GetByRole(AriaRole.Button, new() { Name = "Make press files" }).ClickAsync();
         await page.WaitForURLAsync("**/runs/R-20261126-02#make");
-        while (await fixture.Shop.Store.RunAsync("R-20261126-02", CancellationToken.None) is { State: not (RunState.Completed or RunState.Aborted) })
-            await Task.Delay(20);
+        await fixture.UntilMadeAsync("R-20261126-02");
         await page.ReloadAsync();
         await Assertions.Expect(page.GetByRole(AriaRole.Link, new() { Name = "set-up.html" })).ToBeVisibleAsync();
         await page.Context.CloseAsync();

@@ -95,7 +95,21 @@ internal sealed class SampleShop : IDisposable
     public void Dispose()
     {
         Services.MakeRun.Dispose();
-        Directory.Delete(Folder, recursive: true);
+        RemoveFolder(tries: 50);
+    }
+
+    // A picture that nobody waits for any more may still be written in it.
+    private void RemoveFolder(int tries)
+    {
+        try
+        {
+            Directory.Delete(Folder, recursive: true);
+        }
+        catch (IOException) when (tries > 1 && Directory.Exists(Folder))
+        {
+            Thread.Sleep(100);
+            RemoveFolder(tries - 1);
+        }
     }
 
     private static Catalogue ReadCatalogue(ShopFolder folder)

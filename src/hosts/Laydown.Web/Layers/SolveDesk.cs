@@ -2,17 +2,18 @@ using System.Collections.Concurrent;
 using Laydown.Measures;
 using Laydown.Shop;
 using Laydown.Shop.Layers;
+using Laydown.Web.Frame;
 
 namespace Laydown.Web.Layers;
 
 /// <summary>Solves panels in the background for the pages, one of each item at a time, and lets them be cancelled.</summary>
 /// <param name="shop">The open shop.</param>
 /// <param name="log">Where unforeseen failures are written.</param>
-public sealed class SolveDesk(ShopServices shop, ILogger<SolveDesk> log) : IDisposable
+public sealed class SolveDesk(ShopServices shop, ILogger<SolveDesk> log) : IAsyncDisposable
 {
     private readonly ConcurrentDictionary<string, Work> works = new(StringComparer.Ordinal);
     private readonly SemaphoreSlim turn = new(1);
-    private readonly CancellationTokenSource closing = new();
+    private readonly BackgroundWork background = new();
 
     /// <summary>How far the solving for an item is; null when none was started since the start of the program.</summary>
     public SolveState? Of(string itemId) => works.TryGetValue(itemId, out Work? work) ? work.State : null;
@@ -22,7 +23,7 @@ public sealed class SolveDesk(ShopServices shop, ILogger<SolveDesk> log) : IDisp
     public bool Start(PanelRequest request)
     {
         string item = request.ItemId ?? throw new ArgumentException("Panel: wanted an item.", nameof(request));
-        Work work = new(CancellationTokenSource.CreateLinkedTokenSource(closing.Token));
+        Work work = new(CancellationTokenSource.CreateLinkedTokenSource(background.Closing));
         Work now = works.AddOrUpdate(item, work, (_, old) => old.State.Busy ? old : work);
         if (!ReferenceEquals(now, work))
         {
@@ -30,7 +31,7 @@ public sealed class SolveDesk(ShopServices shop, ILogger<SolveDesk> log) : IDisp
             return false;
         }
 
-        _ = Task.Run(() => SolveAsync(request, work), CancellationToken.None);
+        background.Begin(() => SolveAsync(request, work));
         return true;
     }
 
@@ -45,10 +46,9 @@ public sealed class SolveDesk(ShopServices shop, ILogger<SolveDesk> log) : IDisp
     }
 
     /// <inheritdoc/>
-    public void Dispose()
+    public async ValueTask DisposeAsync()
     {
-        closing.Cancel();
-        closing.Dispose();
+        await background.DisposeAsync();
         turn.Dispose();
     }
 

@@ -6,13 +6,14 @@ using Laydown.Measures;
 using Laydown.Plan.Runs;
 using Laydown.Shop;
 using Laydown.Shop.Layout;
+using Laydown.Web.Frame;
 
 namespace Laydown.Web.Layout;
 
 /// <summary>Keeps what layout pages ask for again and again: opened layouts, the ink of their items, searches that go on while one looks.</summary>
 /// <param name="shop">The open shop.</param>
 /// <param name="log">Where unforeseen failures are written.</param>
-public sealed class LayoutDesk(ShopServices shop, ILogger<LayoutDesk> log) : IDisposable
+public sealed class LayoutDesk(ShopServices shop, ILogger<LayoutDesk> log) : IAsyncDisposable
 {
     /// <summary>Longest time a search may take, seconds.</summary>
     public const int MostSeconds = 300;
@@ -22,7 +23,7 @@ public sealed class LayoutDesk(ShopServices shop, ILogger<LayoutDesk> log) : IDi
     private readonly ConcurrentDictionary<string, (long Until, OpenedLayout Opened)> opened = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, Task<Reading<IReadOnlyList<PlannedItem>>>> measured = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, LayoutSearch> searches = new(StringComparer.Ordinal);
-    private readonly CancellationTokenSource closing = new();
+    private readonly BackgroundWork background = new();
 
     /// <summary>The layout of a run as it was at most two seconds ago: dragging asks many times a second.</summary>
     public async Task<Reading<OpenedLayout>> OpenAsync(string runId, bool fresh, CancellationToken cancellation)
@@ -44,7 +45,7 @@ public sealed class LayoutDesk(ShopServices shop, ILogger<LayoutDesk> log) : IDi
         string key = Invariant($"{layout.Record.Run.Id} {layout.Context.Condition.Id} {string.Join(' ', layout.Context.Items.Select(i => Invariant($"{i.Item.Id} {i.Artwork?.Sha256} {i.LookId} {i.Stack?.Key}")))}");
         if (measured.Count >= MostKept)
             measured.Clear();
-        return measured.GetOrAdd(key, _ => Task.Run(() => shop.Layouts.Measure.MeasureAsync(layout, closing.Token), CancellationToken.None));
+        return measured.GetOrAdd(key, _ => background.Begin(() => shop.Layouts.Measure.MeasureAsync(layout, background.Closing)));
     }
 
     /// <summary>The same as far as it is known now; null while it is being measured or where it cannot be.</summary>
@@ -64,7 +65,7 @@ public sealed class LayoutDesk(ShopServices shop, ILogger<LayoutDesk> log) : IDi
         LayoutSearch search = new(Guid.NewGuid().ToString("N"), runId);
         searches[search.Id] = search;
         search.Limit(TimeSpan.FromSeconds(Math.Clamp(seconds, 0.05, MostSeconds)));
-        _ = Task.Run(() => Run(search, layout, sheets, seed), CancellationToken.None);
+        background.Begin(() => Run(search, layout, sheets, seed));
         return search.Id;
     }
 
@@ -83,12 +84,11 @@ public sealed class LayoutDesk(ShopServices shop, ILogger<LayoutDesk> log) : IDi
         searches.TryGetValue(searchId, out LayoutSearch? search) ? search.FeedAsync(cancellation) : null;
 
     /// <inheritdoc/>
-    public void Dispose()
+    public ValueTask DisposeAsync()
     {
-        closing.Cancel();
         foreach (LayoutSearch search in searches.Values)
             search.Stop();
-        closing.Dispose();
+        return background.DisposeAsync();
     }
 
     // The watcher that still reads gets the last word; the entry goes.
@@ -98,7 +98,7 @@ public sealed class LayoutDesk(ShopServices shop, ILogger<LayoutDesk> log) : IDi
         searches.TryRemove(search.Id, out _);
     }
 
-    private void Run(LayoutSearch search, OpenedLayout layout, IReadOnlyList<HandSheet> sheets, int seed)
+    private Task Run(LayoutSearch search, OpenedLayout layout, IReadOnlyList<HandSheet> sheets, int seed)
     {
         try
         {
@@ -111,5 +111,7 @@ public sealed class LayoutDesk(ShopServices shop, ILogger<LayoutDesk> log) : IDi
             log.LogError(failure, "Search for layouts of run {RunId} failed.", search.RunId);
             search.Over(Invariant($"failed: {failure.Message}"));
         }
+
+        return Task.CompletedTask;
     }
 }

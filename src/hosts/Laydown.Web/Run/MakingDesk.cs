@@ -2,17 +2,18 @@ using System.Collections.Concurrent;
 using Laydown.Measures;
 using Laydown.Shop;
 using Laydown.Shop.Run;
+using Laydown.Web.Frame;
 
 namespace Laydown.Web.Run;
 
 /// <summary>Makes runs in the background for the pages and the HTTP interface, and lets them be cancelled. One of each run at a time.</summary>
 /// <param name="shop">The open shop.</param>
 /// <param name="log">Where unforeseen failures are written.</param>
-public sealed class MakingDesk(ShopServices shop, ILogger<MakingDesk> log) : IDisposable
+public sealed class MakingDesk(ShopServices shop, ILogger<MakingDesk> log) : IAsyncDisposable
 {
     private readonly ConcurrentDictionary<string, CancellationTokenSource> busy = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, IReadOnlyList<InputFault>> refusals = new(StringComparer.Ordinal);
-    private readonly CancellationTokenSource closing = new();
+    private readonly BackgroundWork background = new();
 
     /// <summary>Whether a run is being made, or waits for the one before it.</summary>
     public bool IsBusy(string runId) => busy.ContainsKey(runId);
@@ -30,7 +31,7 @@ public sealed class MakingDesk(ShopServices shop, ILogger<MakingDesk> log) : IDi
 
     private bool Start(string runId, Func<CancellationToken, Task<Reading<RunRecord>>> make)
     {
-        var cancel = CancellationTokenSource.CreateLinkedTokenSource(closing.Token);
+        var cancel = CancellationTokenSource.CreateLinkedTokenSource(background.Closing);
         if (!busy.TryAdd(runId, cancel))
         {
             cancel.Dispose();
@@ -39,7 +40,7 @@ public sealed class MakingDesk(ShopServices shop, ILogger<MakingDesk> log) : IDi
 
         refusals.TryRemove(runId, out _);
         shop.Progress.Report(new(runId, "waits its turn", 0));
-        _ = Task.Run(() => MakeAsync(runId, make, cancel), CancellationToken.None);
+        background.Begin(() => MakeAsync(runId, make, cancel));
         return true;
     }
 
@@ -62,11 +63,7 @@ public sealed class MakingDesk(ShopServices shop, ILogger<MakingDesk> log) : IDi
     }
 
     /// <inheritdoc/>
-    public void Dispose()
-    {
-        closing.Cancel();
-        closing.Dispose();
-    }
+    public ValueTask DisposeAsync() => background.DisposeAsync();
 
     private async Task MakeAsync(string runId, Func<CancellationToken, Task<Reading<RunRecord>>> make, CancellationTokenSource cancel)
     {
