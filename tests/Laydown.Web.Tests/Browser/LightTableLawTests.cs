@@ -201,7 +201,6 @@ public sealed partial class LightTableLawTests(PageFixture fixture) : IClassFixt
         IPage page = await OpenAsync();
         await page.GetByRole(AriaRole.Radio, new() { Name = "why it is out of reach" }).CheckAsync();
         await Assertions.Expect(page.GetByText("night brighter than the panel gets")).ToBeVisibleAsync();
-        await page.WaitForTimeoutAsync(300);
         await page.GetByRole(AriaRole.Application).FocusAsync();
         await page.Keyboard.PressAsync("Enter");
         await Assertions.Expect(page.Locator("[data-told]")).ToContainTextAsync("Out of reach: night brighter than the panel gets.");

@@ -88,7 +88,7 @@ public sealed class HandLayoutLawTests(PageFixture fixture) : IClassFixture<Page
         await page.Locator("[data-bench]").FocusAsync();
         await PressAsync(page, "n", "mm from the left and .* mm from below on board .*, .* mm");
         (double x, double y) = await PlaceAsync(page);
-        await PressAsync(page, "ArrowRight", "lies");
+        await PressAsync(page, "ArrowRight", Invariant($"lies {x} mm from the left and {y + 1} mm from below"));
         Assert.Equal((x, y + 1), await PlaceAsync(page));
         await PressAsync(page, "Shift+ArrowDown", Invariant($"lies {x + 10} mm"));
         await PressAsync(page, "r", "turned to \\d+ degrees");

@@ -20,11 +20,14 @@ export class PointPanel {
 
   async show(table, one, [x, y]) {
     this.asked?.abort();
-    this.asked = new AbortController();
+    const asked = this.asked = new AbortController();
     try {
-      const answer = await fetch(`${one.element.dataset.point}?x=${x}&y=${y}`, { signal: this.asked.signal });
+      const answer = await fetch(`${one.element.dataset.point}?x=${x}&y=${y}`, { signal: asked.signal });
       if (!answer.ok) throw new Error(`${answer.status}`);
       const { result } = await answer.json();
+      // A map that is still on its way is waited for: a place out of reach must say why.
+      await one.maps.reason?.decode().catch(() => null);
+      if (asked.signal.aborted) return;
       const reason = this.reasonAt(table, one, x, y);
       this.write(result, one, reason);
       this.told.textContent = this.words(result, reason);
