@@ -61,7 +61,7 @@ public sealed record ShopServices(
     public MakeDots MakeDots => new(new ShopFolder(Folder), Store, MakeRun, Dots, Progress);
 
     /// <summary>Tells what time it is.</summary>
-    public TimeProvider Clock { get; init; } = TimeProvider.System;
+    public required TimeProvider Clock { get; init; }
 
     /// <summary>Lets runs go to the press.</summary>
     public ReleaseRun Release => new(Catalogue, Store, MakeRun, Clock, Log?.Keep, Press.Levels, Press.Supply);

@@ -32,7 +32,7 @@ public static class WebShop
         await reading;
         await app.StartAsync(cancellation);
         open(app.Urls.First());
-        Task<int> opening = WarmUp.PagesAsync(new Uri(app.Urls.First()), DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().Date), cancellation);
+        Task<int> opening = WarmUp.PagesAsync(new Uri(app.Urls.First()), DateOnly.FromDateTime(services.Clock.GetLocalNow().Date), cancellation);
         await app.WaitForShutdownAsync(cancellation);
         await opening;
     }
@@ -40,9 +40,8 @@ public static class WebShop
     /// <summary>The application, not yet started.</summary>
     /// <param name="services">The open shop.</param>
     /// <param name="url">Address to listen at; port 0 takes a free one.</param>
-    /// <param name="clock">Tells which day it is; null for the machine's clock.</param>
     /// <exception cref="ArgumentException">The address is no http address of this machine.</exception>
-    public static WebApplication Build(ShopServices services, string url, TimeProvider? clock = null)
+    public static WebApplication Build(ShopServices services, string url)
     {
         ArgumentNullException.ThrowIfNull(services);
         WebApplicationBuilder builder = WebApplication.CreateBuilder(new WebApplicationOptions
@@ -58,16 +57,16 @@ public static class WebShop
 
         // A port that is taken is told by the caller, in words.
         builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.Critical);
-        AddParts(builder.Services, services, clock ?? TimeProvider.System);
+        AddParts(builder.Services, services);
         WebApplication app = builder.Build();
         Compose(app);
         return app;
     }
 
-    private static void AddParts(IServiceCollection parts, ShopServices services, TimeProvider clock)
+    private static void AddParts(IServiceCollection parts, ShopServices services)
     {
         parts.AddSingleton(services);
-        parts.AddSingleton(clock);
+        parts.AddSingleton(services.Clock);
         parts.AddSingleton<MakingDesk>();
         parts.AddSingleton<RefusedWishes<Laydown.Plan.Runs.MeasuredSheet>>();
         parts.AddSingleton<RefusedWishes<Laydown.Plan.Runs.ModeOverrule>>();

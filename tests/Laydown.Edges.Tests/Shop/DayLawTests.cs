@@ -272,6 +272,7 @@ public sealed class DayLawTests : IDisposable
             layers,
             ProofServices.Of(bench.Folder, layers, new(bench.Catalogue, bench.Store, pairs), new SqliteProofStore(bench.Folder.StoreFile), bench.Clock))
         {
+            Clock = bench.Clock,
             Press = PressServices.Of(bench.Catalogue, bench.Store, new SqlitePressCareBook(bench.Folder.StoreFile), new SqliteStockRoom(bench.Folder.StoreFile), new PressPapers(), bench.Clock),
             Sheets = SheetServices.Of(bench.Folder, bench.Catalogue, bench.Store, new PressPlanes(bench.Folder.Pyramids), new LookPictures()),
         };

@@ -24,7 +24,7 @@ public sealed class PageFixture : IAsyncLifetime
     public async ValueTask InitializeAsync()
     {
         shop = await SampleShop.OpenAsync();
-        app = WebShop.Build(shop.Services, "http://127.0.0.1:0", shop.Clock);
+        app = WebShop.Build(shop.Services, "http://127.0.0.1:0");
         await app.StartAsync();
         Address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
         playwright = await Playwright.CreateAsync();

@@ -25,7 +25,7 @@ internal sealed class ServedShop : IAsyncDisposable
     public static async Task<ServedShop> OpenAsync()
     {
         SampleShop shop = await SampleShop.OpenAsync();
-        WebApplication app = WebShop.Build(shop.Services, "http://127.0.0.1:0", shop.Clock);
+        WebApplication app = WebShop.Build(shop.Services, "http://127.0.0.1:0");
         await app.StartAsync();
         return new(shop, app, app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
     }

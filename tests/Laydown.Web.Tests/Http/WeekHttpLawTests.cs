@@ -42,4 +42,28 @@ public sealed class WeekHttpLawTests
         Assert.Contains("application/json", await (await served.Client.PostAsync("/api/week", text)).Content.ReadAsStringAsync(), StringComparison.Ordinal);
         Assert.Contains(run, await served.Client.GetStringAsync("/week"), StringComparison.Ordinal);
     }
+
+    [Fact]
+    public async Task Every_run_put_by_hand_and_taken_back_stands_as_before()
+    {
+        await using ServedShop served = await ServedShop.OpenAsync();
+        JsonElement first = await WeekAsync(served);
+        foreach (JsonElement run in first.GetProperty("runs").EnumerateArray())
+        {
+            foreach (int minutes in (int[])[60, 75, 240])
+            {
+                // Opened anew before each: what is planned then is what must stand again.
+                string before = Stands(await WeekAsync(served)), id = run.GetProperty("runId").GetString()!;
+                string at = run.GetProperty("start").GetDateTimeOffset().AddMinutes(minutes).ToString("yyyy-MM-ddTHH:mm", System.Globalization.CultureInfo.InvariantCulture);
+                if ((await served.Client.PostAsJsonAsync("/api/week", new { kind = "put", runs = new[] { id }, at })).StatusCode != HttpStatusCode.OK)
+                    continue;
+                JsonElement back = await (await served.Client.PostAsJsonAsync("/api/week", new { kind = "back" })).Content.ReadFromJsonAsync<JsonElement>();
+                Assert.Equal(before, Stands(back.GetProperty("result")));
+            }
+        }
+    }
+
+    private static async Task<JsonElement> WeekAsync(ServedShop served) => (await served.Client.GetFromJsonAsync<JsonElement>("/api/week")).GetProperty("result");
+
+    private static string Stands(JsonElement week) => string.Join('\n', week.GetProperty("runs").EnumerateArray().Select(r => r.GetProperty("runId").GetString() + " " + r.GetProperty("start").GetString()).Order(StringComparer.Ordinal));
 }

@@ -45,7 +45,7 @@ internal sealed class SampleShop : IDisposable
 
     public required MemoryProofStore Proofs { get; init; }
 
-    public FixedDay Clock { get; } = new();
+    public TimeProvider Clock => Services.Clock;
 
     /// <summary>Path of a proof link that is open, with one answer.</summary>
     public string OpenProof { get; private set; } = "";
@@ -80,6 +80,7 @@ internal sealed class SampleShop : IDisposable
             layers,
             ProofServices.Of(folder, layers, new(catalogue, store, pairs), proofs, clock))
         {
+            Clock = clock,
             Pictures = new ScreenPictures(),
             LayoutFiles = new LayoutWriter(),
             Press = PressServices.Of(catalogue, store, new MemoryCareBook(), new MemoryStockRoom(), new PressPapers(), clock),
