@@ -41,8 +41,9 @@ public sealed class WeekCareLawTests
         WeekRun Run(string id, int minutes) => new(id, new Dictionary<string, int> { ["one"] = minutes }, Traits, 0, 5000, 1, [], true, new Dictionary<string, double> { ["clean"] = 0.5 });
         WeekPlan plan = WeekPlanner.Lay(new([press], [Run("a", 400), Run("b", 300)], new(Always: 0), [], [], [], []), new Dictionary<string, IReadOnlyList<string>> { ["one"] = ["a", "b"] });
 
-        // By hand: cleaned to 12, a from 12 to 412, b from 412 to the night at 600 and on after the check of 5 min at 1440: 300 - 188 = 112 min more. The next cleaning is full at its end.
-        Assert.Equal([new("one", "Clean", 0, 12, null), new("one", "Check", 1440, 1445, "b")], plan.Care);
+        // By hand: cleaning would be due after half of a, from 0; cleaned to 12, a from 12 to 412, b from 412 to the night at 600 and on after the check of 5 min at 1440: 300 - 188 = 112 min more. The next cleaning is full at its end.
+        Assert.Equal([("Clean", 0, 12, null), ("Check", 1440, 1445, "b")], Told(plan));
+        Assert.Equal([("clean", 200, true), ("check", 1340, false)], plan.Care.Select(b => (b.CareId, b.Due, b.ByUse)));
         Assert.Equal([("a", 12, 412), ("b", 412, 1557)], plan.Places.Select(p => (p.RunId, p.Start, p.End)));
         Assert.Equal([new(412, 600), new(1445, 1557)], plan.Places[1].Parts);
     }
@@ -55,7 +56,7 @@ public sealed class WeekCareLawTests
         WeekPlan plan = WeekPlanner.Lay(new([press], [run], new(Always: 0), [], [], [], []), new Dictionary<string, IReadOnlyList<string>> { ["one"] = ["a"] });
 
         // By hand: the daily one is due at 100, the press stands till 500. Three intervals in 300 min: after 100 and after 200 of printing the run stands 10 min; the third is full at its end.
-        Assert.Equal([new("one", "Daily", 100, 105, null), new("one", "Check", 600, 610, "a"), new("one", "Check", 710, 720, "a")], plan.Care);
+        Assert.Equal([("Daily", 100, 105, null), ("Check", 600, 610, "a"), ("Check", 710, 720, "a")], Told(plan));
         Assert.Equal((500, 820), (plan.Places[0].Start, plan.Places[0].End));
     }
 
@@ -67,8 +68,30 @@ public sealed class WeekCareLawTests
         WeekPlan plan = WeekPlanner.Lay(new([press], [run], new(Always: 0), [], [], [], []), new Dictionary<string, IReadOnlyList<string>> { ["one"] = ["a"] });
 
         // By hand: the daily one is due at 300, while the press stands; the weekly one at 1680, within the run, is done just before it. The run begins when its material is there.
-        Assert.Equal([new("one", "Daily", 300, 305, null), new("one", "Weekly", 1580, 1600, null)], plan.Care);
+        Assert.Equal([("Daily", 300, 305, null), ("Weekly", 1580, 1600, null)], Told(plan));
         Assert.Equal((1600, 1700), (plan.Places[0].Start, plan.Places[0].End));
+    }
+
+    /// <summary>Stirring every 24 h, due at 1340 in the night: in the last minutes before where it matters while the press stands, else when somebody is there again.</summary>
+    [Theory, InlineData(true, 594), InlineData(false, 1440)]
+    public void What_cannot_wait_for_the_morning_is_done_before_people_go(bool whileIdle, int at)
+    {
+        WeekPress press = new("one", [new(0, 600), new(1440, 2040)], Traits, Care: [new("stir", "Stir", 6, 1440, -100, WhileIdle: whileIdle)]);
+        WeekRun run = new("a", new Dictionary<string, int> { ["one"] = 60 }, Traits, 1500, 5000, 1, [], true);
+        Assert.Equal([("Stir", at, at + 6, null)], Told(WeekPlanner.Lay(new([press], [run], new(Always: 0), [], [], [], []), new Dictionary<string, IReadOnlyList<string>> { ["one"] = ["a"] })));
+    }
+
+    [Fact]
+    public void A_top_up_gives_back_whole_bottles_and_ink_of_care_counts()
+    {
+        // A tank whose usual top-up is two bottles, with room for .2 of that beyond; .4 are used and each run takes .5. A cleaning before the third run takes .25.
+        WeekCare[] care = [new("ink", "Top up", 4, 0, 0, 0.4, Whole: 0.5, Room: 1.2), new("clean", "Clean", 10, 0, 0, 0, Adds: new Dictionary<string, double> { ["ink"] = 0.25 })];
+        WeekRun Run(string id) => new(id, new Dictionary<string, int> { ["one"] = 100 }, Traits, 0, 5000, 1, [], true, new Dictionary<string, double> { ["ink"] = 0.5, ["clean"] = 0.5 });
+        WeekPlan plan = WeekPlanner.Lay(
+            new([new("one", [new(0, 2000)], Traits, Care: care)], [Run("a"), Run("b"), Run("c"), Run("d")], new(Always: 0), [], [], [], []), new Dictionary<string, IReadOnlyList<string>> { ["one"] = ["a", "b", "c", "d"] });
+
+        // By hand: after a .9; room for 1.1, two bottles: -.1, after b .4. Cleaned: .65, and .5 more are too much: room for .85, one bottle: .15, after c .65; room for .85: .15, after d .65.
+        Assert.Equal([("Top up", 100, 104, null), ("Clean", 204, 214, null), ("Top up", 214, 218, null), ("Top up", 318, 322, null)], Told(plan));
     }
 
     /// <summary>A weekend of 3600 min exactly needs nothing; one minute more a short run where there is open time for it, else storage fluid.</summary>
@@ -92,9 +115,12 @@ public sealed class WeekCareLawTests
         Assert.Contains("Press one, care check: found an id twice", With(problem.Presses[0] with { Care = [new("check", "", 1, 0, 0), new("check", "", 1, 0, 0)] }).Faults()[0], StringComparison.Ordinal);
         Assert.Contains("Press one, care check", With(problem.Presses[0] with { Care = [new("check", "", 0, 0, 0)] }).Faults()[0], StringComparison.Ordinal);
         Assert.Contains("Press one, care check", With(problem.Presses[0] with { Care = [new("check", "", 1, 0, 5)] }).Faults()[0], StringComparison.Ordinal);
+        Assert.Contains("Press one, care check", With(problem.Presses[0] with { Care = [new("check", "", 1, 0, 0, Whole: double.NaN)] }).Faults()[0], StringComparison.Ordinal);
         Assert.Contains("Press one, stand", With(problem.Presses[0] with { Stand = new([new(0, 1, 1)], 30, 0) }).Faults()[0], StringComparison.Ordinal);
         Assert.Contains("share of use", (problem with { Runs = [problem.Runs[0] with { Uses = new Dictionary<string, double> { ["clean"] = -1 } }] }).Faults()[0], StringComparison.Ordinal);
     }
+
+    private static IEnumerable<(string What, int Start, int End, string? RunId)> Told(WeekPlan plan) => plan.Care.Select(b => (b.What, b.Start, b.End, b.RunId));
 
     // How far over its intervals a care is, at worst, in any minute of printing: minutes, or shares of use beyond the minute that is begun.
     private static double Overdue(WeekProblem problem, WeekCare care, WeekPlace[] places, WeekBlock[] blocks)

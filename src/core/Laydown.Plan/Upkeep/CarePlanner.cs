@@ -6,25 +6,31 @@ namespace Laydown.Plan.Upkeep;
 /// <summary>Says when care tasks are due and puts each between runs and into a shift where that can be.</summary>
 /// <remarks>
 /// Due is the first instant at which one of a rule's intervals is full. Within a run the task moves to the last border before it, or, where the run alone is longer than the interval, pauses the run.
+/// Care that the week laid stands as it was laid; from its end on the rest is planned here.
 /// Outside the shifts a task that matters only in use waits for the next shift; one that is due while the press stands moves to the last hour in which somebody is there, or is told as late.
 /// </remarks>
 internal sealed class CarePlanner
 {
     private const int MostTasks = 20_000;
+    private const string NeverDone = "nothing is written down of the last time";
 
     private readonly UpkeepRequest request;
     private readonly OpenTimes open;
     private readonly PressUse[] uses;
     private readonly IReadOnlyList<OpenSpan> shifts;
     private readonly DateTimeOffset[] borders;
+    private readonly DateTimeOffset start;
+    private readonly ILookup<string, LaidTask> laid;
 
     public CarePlanner(UpkeepRequest request, OpenTimes open)
     {
         (this.request, this.open) = (request, open);
+        start = request.Laid?.Until > request.From ? request.Laid.Until : request.From;
+        laid = (request.Laid?.Tasks ?? []).Where(t => t.RuleId is not null && t.Start < request.To).ToLookup(t => t.RuleId!, StringComparer.Ordinal);
         uses = [.. request.Uses.Where(u => u.End > request.State.At).OrderBy(u => u.Start)];
         shifts = open.Between(request.From, request.To.AddDays(14), request.Press.Id);
         borders = [.. uses.SelectMany(u => (DateTimeOffset[])[u.Start, u.End]).Concat(shifts.SelectMany(s => (DateTimeOffset[])[s.Start, s.End]))
-            .Where(b => b >= request.From && !Array.Exists(uses, u => u.Start < b && b < u.End)).Distinct().Order()];
+            .Where(b => b >= start && !Array.Exists(uses, u => u.Start < b && b < u.End)).Distinct().Order()];
     }
 
     /// <summary>Every task from the start of the time planned to its end, earliest first.</summary>
@@ -34,9 +40,16 @@ internal sealed class CarePlanner
     {
         CareCounter? counter = request.State.Counters.FirstOrDefault(c => c.RuleId == rule.Id);
         Since since = new(counter?.LastDone ?? request.State.At, counter?.PrintHours ?? 0, counter?.Ml ?? 0);
-        if (counter is null && IsFrequent(rule) && Place(rule, request.From, request.From) is { } first && first.At < request.To)
+        bool unknown = counter is null && IsFrequent(rule);
+        foreach (LaidTask task in laid[rule.Id])
         {
-            yield return Task(rule, request.From, first, "nothing is written down of the last time");
+            yield return Laid(rule, task, unknown);
+            (since, unknown) = (new(task.Start, 0, 0), false);
+        }
+
+        if (unknown && Place(rule, start, start) is { } first && first.At < request.To)
+        {
+            yield return Task(rule, start, first, NeverDone);
             since = new(first.At, 0, 0);
         }
 
@@ -57,13 +70,13 @@ internal sealed class CarePlanner
     {
         List<(DateTimeOffset At, string Because)> due = [];
         if (rule.EveryHours is { } hours)
-            due.Add((since.At.AddHours(hours), Invariant($"{hours:0.##} h after the last time")));
+            due.Add((since.At.AddHours(hours), Hours(hours)));
         if (rule.EveryDays is { } days)
-            due.Add((SameTime(since.At, days), Invariant($"{days} {(days == 1 ? "day" : "days")} after the last time")));
+            due.Add((SameTime(since.At, days), Days(days)));
         if (rule.EveryPrintHours is { } print && Reached(since.At, print - since.PrintHours, u => u.Hours, _ => 0) is { } printed)
-            due.Add((printed, Invariant($"{print:0.##} h of printing since the last time")));
+            due.Add((printed, Printed(print)));
         if (rule.EveryMl is { } ml && Reached(since.At, ml - since.Ml, u => Inks(u, rule).Sum(i => i.PrintedMl), u => Inks(u, rule).Sum(i => i.SetUpMl)) is { } drawn)
-            due.Add((drawn, Invariant($"{ml:0} ml of ink since the last time")));
+            due.Add((drawn, Drawn(ml)));
         return due.Count == 0 ? null : due.MinBy(d => d.At);
     }
 
@@ -99,8 +112,8 @@ internal sealed class CarePlanner
 
     private Placed Place(CareRule rule, DateTimeOffset due, DateTimeOffset last)
     {
-        if (due <= request.From)
-            return NextThere(request.From, rule.WhileIdle ? due : null);
+        if (due <= start)
+            return NextThere(start, rule.WhileIdle ? due : null);
         PressUse? use = Array.Find(uses, u => u.Start < due && due < u.End);
         DateTimeOffset? before = LastBorder(last, due);
         if (use is not null)
@@ -114,7 +127,7 @@ internal sealed class CarePlanner
     {
         int i = Array.BinarySearch(borders, due);
         i = i >= 0 ? i : ~i - 1;
-        return i >= 0 && borders[i] > last && borders[i] >= request.From ? borders[i] : null;
+        return i >= 0 && borders[i] > last ? borders[i] : null;
     }
 
     private bool IsThere(DateTimeOffset at) => shifts.Any(s => s.Start <= at && at <= s.End) || Array.Exists(uses, u => u.Start <= at && at <= u.End);
@@ -130,6 +143,24 @@ internal sealed class CarePlanner
 
     private CareTask Task(CareRule rule, DateTimeOffset due, Placed placed, string because) => new(
         rule.Id, rule.Kind, rule.Name, open.At(due), open.At(placed.At), rule.Minutes, rule.By, rule.TankId, placed.RunId, placed.LateHours, because, rule.Source, CareCautions.Of(rule.Kind));
+
+    // As the week laid it; whichever of hours and ink fills more of its interval is not told apart there.
+    private CareTask Laid(CareRule rule, LaidTask task, bool unknown)
+    {
+        string because = unknown ? NeverDone
+            : task.ByUse ? string.Join(", or ", new[] { rule.EveryPrintHours is { } print ? Printed(print) : null, rule.EveryMl is { } ml ? Drawn(ml) : null }.OfType<string>())
+            : rule.EveryHours is { } hours && !(rule.EveryDays * 24 <= hours) ? Hours(hours) : Days(rule.EveryDays ?? 0);
+        double late = rule.WhileIdle ? Math.Max(0, (task.Start - task.Due).TotalHours) : 0;
+        return Task(rule, task.Due, new(task.Start, task.RunId, late), because) with { Minutes = (task.End - task.Start).TotalMinutes };
+    }
+
+    private static string Hours(double hours) => Invariant($"{hours:0.##} h after the last time");
+
+    private static string Days(int days) => Invariant($"{days} {(days == 1 ? "day" : "days")} after the last time");
+
+    private static string Printed(double hours) => Invariant($"{hours:0.##} h of printing since the last time");
+
+    private static string Drawn(double ml) => Invariant($"{ml:0} ml of ink since the last time");
 
     private sealed record Since(DateTimeOffset At, double PrintHours, double Ml);
 

@@ -15,6 +15,9 @@ public static class PressUses
             return new TankUse(tank.Id, run.Inks.Sum(i => i.SetUpMl * Share(i)), run.Inks.Sum(i => i.PrintedMl * Share(i)));
         }).Where(u => u.SetUpMl + u.PrintedMl > 0)];
 
+    /// <summary>What a run is, for people: its stock and what is on it.</summary>
+    public static string NameOf(Runs.Run run) => Invariant($"{run.StockId}, {string.Join(", ", run.Items.Select(i => i.Title).Distinct())}");
+
     /// <summary>Runs one after the other through the shifts, in the order given; a run that a shift's end cuts goes on in the next.</summary>
     /// <param name="runs">Runs with the earliest start of each; null for as soon as the one before is done.</param>
     /// <param name="press">The press.</param>
@@ -53,7 +56,7 @@ public static class PressUses
             if (minutes <= 0)
                 continue;
             bool first = parts.Count == 0;
-            parts.Add(new(run.Id, Invariant($"{run.StockId}, {string.Join(", ", run.Items.Select(i => i.Title).Distinct())}"), start, start.AddMinutes(minutes),
+            parts.Add(new(run.Id, NameOf(run), start, start.AddMinutes(minutes),
                 [.. InksOf(run, press).Select(i => new TankUse(i.TankId, first ? i.SetUpMl : 0, i.PrintedMl * minutes / all))]));
             left -= minutes;
             if (left <= 1e-6)

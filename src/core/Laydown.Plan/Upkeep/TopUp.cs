@@ -8,5 +8,6 @@ namespace Laydown.Plan.Upkeep;
 /// <param name="WhilePrinting">Whether the press prints meanwhile.</param>
 /// <param name="Lots">From which lots, first to expire first.</param>
 /// <param name="MissingMl">What no lot on the shelf holds, ml.</param>
+/// <param name="RunPauses">Whether the run stands while it is poured.</param>
 public sealed record TopUp(
-    string TankId, DateTimeOffset At, double Ml, string? RunId, bool WhilePrinting, IReadOnlyList<PackDraw> Lots, double MissingMl = 0);
+    string TankId, DateTimeOffset At, double Ml, string? RunId, bool WhilePrinting, IReadOnlyList<PackDraw> Lots, double MissingMl = 0, bool RunPauses = false);

@@ -27,6 +27,7 @@ public static class UpkeepFaults
         faults.AddRange(OfTimes(request, file));
         faults.AddRange(OfPacks(request.Packs, file));
         faults.AddRange(OfUses(request, file));
+        faults.AddRange(OfLaid(request, file));
         return faults;
     }
 
@@ -96,6 +97,22 @@ public static class UpkeepFaults
             yield return new(file, null, "/state/at", Invariant($"{request.State.At:O}"), Invariant($"within {UpkeepRequest.MostDays} days before {request.From:O}: read the press anew"));
         if (request.To <= request.From || (request.To - request.From).TotalDays > UpkeepRequest.MostDays)
             yield return new(file, null, "/to", Invariant($"{request.To:O}"), Invariant($"after {request.From:O}, at most {UpkeepRequest.MostDays} days"));
+    }
+
+    private static IEnumerable<InputFault> OfLaid(UpkeepRequest request, string file)
+    {
+        foreach ((int i, LaidTask task) in (request.Laid?.Tasks ?? []).Index())
+        {
+            string path = Invariant($"/laid/tasks/{i}");
+            if (task.End <= task.Start)
+                yield return new(file, null, path + "/end", Invariant($"{task.End:O}"), Invariant($"after its start, {task.Start:O}"));
+            if (task.RuleId is null == task.TankId is null)
+                yield return new(file, null, path, task.RuleId is null ? "neither a rule nor a tank" : "a rule and a tank", "a rule of care, or a tank that is topped up");
+            if (task.RuleId is { } rule && request.Care.Rules.All(r => r.Id != rule))
+                yield return new(file, null, path + "/ruleId", rule, "one of " + string.Join(", ", request.Care.Rules.Select(r => r.Id)));
+            if (task.TankId is { } tank && request.Press.Tanks.All(t => t.Id != tank))
+                yield return new(file, null, path + "/tankId", tank, "one of " + string.Join(", ", request.Press.Tanks.Select(t => t.Id)));
+        }
     }
 
     private static IEnumerable<InputFault> OfUses(UpkeepRequest request, string file)

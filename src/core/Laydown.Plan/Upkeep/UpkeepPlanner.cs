@@ -38,6 +38,11 @@ public static class UpkeepPlanner
     /// <summary>Ink of a tank: what colour it is by the first channel it feeds.</summary>
     public static InkRole RoleOf(PressDescription press, string tankId) => press.Channels.FirstOrDefault(c => c.TankId == tankId)?.Role ?? InkRole.Clear;
 
+    /// <summary>What a top-up at the low mark pours of a tank: whole bottles as far as it finds room for them, else what fills it; ml.</summary>
+    /// <param name="tank">The tank.</param>
+    /// <param name="packMl">Ink in one bottle, ml, over 0.</param>
+    public static double UsualTopUpMl(Tank tank, double packMl) => TankPlanner.UsualMl(tank, packMl);
+
     private static TankPlan Tank(UpkeepRequest request, Tank tank, IReadOnlyList<CareTask> care)
     {
         DateTimeOffset at = request.State.At;
@@ -46,7 +51,7 @@ public static class UpkeepPlanner
         Dictionary<string, double> mlOf = request.Care.Rules.Where(r => r.TankId is null || r.TankId == tank.Id).ToDictionary(r => r.Id, r => r.InkMlPerLine * lines, StringComparer.Ordinal);
         IEnumerable<InkFlow> flows = request.Uses.Where(u => u.End > at && u.Start < request.To).SelectMany(u => Flows(u, tank.Id, at))
             .Concat(care.Where(c => mlOf.ContainsKey(c.RuleId)).Select(c => new InkFlow(c.At, c.At, mlOf[c.RuleId], c.InterruptsRun)));
-        return TankPlanner.Plan(tank, RoleOf(request.Press, tank.Id), level, request.Care.PackMl, flows, at, request.To);
+        return TankPlanner.Plan(tank, RoleOf(request.Press, tank.Id), level, request.Care.PackMl, flows, at, request.To, request.Laid);
     }
 
     // Of a use that was going on when the press was read, only the rest is still to come.

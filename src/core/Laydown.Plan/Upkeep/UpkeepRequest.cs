@@ -15,6 +15,7 @@ namespace Laydown.Plan.Upkeep;
 /// <param name="Uses">Spans in which the press prints, not overlapping; those that end before the reading are in its levels already.</param>
 /// <param name="From">Start of the time planned.</param>
 /// <param name="To">Its end, at most <see cref="MostDays"/> later.</param>
+/// <param name="Laid">Care as the week laid it; null where no week did.</param>
 public sealed record UpkeepRequest(
     PressDescription Press,
     InkSet InkSet,
@@ -24,7 +25,8 @@ public sealed record UpkeepRequest(
     IReadOnlyList<InkPack> Packs,
     IReadOnlyList<PressUse> Uses,
     DateTimeOffset From,
-    DateTimeOffset To)
+    DateTimeOffset To,
+    LaidCare? Laid = null)
 {
     /// <summary>Longest time that is planned, days.</summary>
     public const int MostDays = 370;

@@ -11,6 +11,9 @@ internal sealed class WeekCareWalk
     private readonly int[] minutes;
     private readonly int[] every;
     private readonly double[][] uses;
+    private readonly double[]?[] adds;
+    private readonly string pressId;
+    private readonly IReadOnlyList<WeekRun> runs;
     private readonly int[] last;
     private readonly double[] used;
     private readonly bool[] since;
@@ -27,16 +30,17 @@ internal sealed class WeekCareWalk
     /// <param name="lay">Set-up start, start and end of a run, for a press free from a time on, with minutes of set-up, and minutes it stands for care added.</param>
     internal WeekCareWalk(WeekPress press, WeekTimes times, IReadOnlyList<WeekRun> runs, Func<int, int, int, int, (int SetUpStart, int Start, int End)> lay)
     {
-        (this.times, care, stand, this.lay) = (times, press.Care ?? [], press.Stand, lay);
+        (this.times, care, stand, this.lay, pressId, this.runs) = (times, press.Care ?? [], press.Stand, lay, press.Id, runs);
         shortest = stand?.Lines.Select(l => l.LimitMinutes).DefaultIfEmpty(int.MaxValue).Min() ?? int.MaxValue;
         (minutes, every) = ([.. care.Select(c => c.Minutes)], [.. care.Select(c => c.EveryMinutes)]);
         uses = [.. care.Select(c => runs.Select(r => r.Uses is { } u && u.TryGetValue(c.Id, out double share) ? share : 0).ToArray())];
+        adds = [.. care.Select(c => c.Adds is { Count: > 0 } a ? care.Select(o => o.Id != c.Id && a.TryGetValue(o.Id, out double share) ? share : 0).ToArray() : null)];
         (last, used, since) = (new int[care.Count], new double[care.Count], new bool[care.Count]);
         Begin();
     }
 
-    /// <summary>Told of each piece of care: what, start, end, and the run that pauses for it or −1; null where nobody asks.</summary>
-    internal Action<string, int, int, int>? Told { get; set; }
+    /// <summary>Told of each piece of care; null where nobody asks.</summary>
+    internal Action<WeekBlock>? Told { get; set; }
 
     /// <summary>Begins at the first run.</summary>
     internal void Begin()
@@ -90,18 +94,15 @@ internal sealed class WeekCareWalk
                 break;
             if (before)
             {
-                // When it is due, or sooner where that keeps the run from waiting; what is due within the run no sooner than on its day.
-                int at = Math.Max(free, Math.Min(due, fit.SetUpStart - minutes[c]));
-                at = due > fit.SetUpStart ? Math.Max(at, times.OpensAt(fit.SetUpStart)) : at;
-                (int start, _, int end) = times.Fit(at, 0, minutes[c], 0, false);
-                Done(c, start, end, -1, 0);
+                (int start, int end) = Before(c, due, fit.SetUpStart, free);
+                Done(c, start, end, -1, 0, due);
                 free = end;
             }
             else
             {
                 int resumes = times.OpensAt(due) > fit.SetUpStart ? times.OpensAt(due) : times.Next(due);
                 int start = Math.Max(Math.Max(resumes, fit.Start), stood), end = times.After(start, minutes[c]);
-                Done(c, start, end, run, uses[c][run] * Math.Max(0, times.Worked(fit.Start, start) - paused) / Math.Max(1, printing));
+                Done(c, start, end, run, uses[c][run] * Math.Max(0, times.Worked(fit.Start, start) - paused) / Math.Max(1, printing), due);
                 (paused, stood) = (paused + minutes[c], end);
             }
 
@@ -114,10 +115,25 @@ internal sealed class WeekCareWalk
         return fit;
     }
 
-    private void Done(int c, int start, int end, int run, double alreadyUsed)
+    // When it is due, or sooner where that keeps the run from waiting; what is due within the run no sooner than on its day.
+    private (int Start, int End) Before(int c, int due, int setUpStart, int free)
     {
-        (last[c], used[c], since[c]) = (start, -alreadyUsed, false);
-        Told?.Invoke(care[c].What, start, end, run);
+        int at = Math.Max(free, Math.Min(due, setUpStart - minutes[c]));
+        at = due > setUpStart ? Math.Max(at, times.OpensAt(setUpStart)) : at;
+        (int start, _, int end) = times.Fit(at, 0, minutes[c], 0, false);
+
+        // What cannot wait till somebody is there again is done before they go, but for a press that prints to the end or was looked after then already.
+        return care[c].WhileIdle && start > due && times.LastFit(due, minutes[c]) is { } early && early >= free && early > last[c] ? (early, early + minutes[c]) : (start, end);
+    }
+
+    private void Done(int c, int start, int end, int run, double alreadyUsed, int due)
+    {
+        bool byUse = every[c] <= 0 || due < last[c] + every[c];
+        (last[c], used[c], since[c]) = (start, used[c] - care[c].Back(used[c] + alreadyUsed), false);
+        if (adds[c] is { } more)
+            for (int other = 0; other < more.Length; other++)
+                used[other] += more[other];
+        Told?.Invoke(new(pressId, care[c].What, start, end, run < 0 ? null : runs[run].Id, care[c].Id, due, byUse));
     }
 
     // The care that is due first before the run is over, when, and whether it is done before the run: that comes first, as it moves the run. −1 where none is.
@@ -153,18 +169,18 @@ internal sealed class WeekCareWalk
         int limit = over.Min(l => l.LimitMinutes), shortRun = stand.ShortRunMinutes;
         if (times.LastFit(Math.Min(from + limit, fit.SetUpStart - shortRun), shortRun) is { } start && start >= free && fit.SetUpStart - start - shortRun <= limit)
         {
-            Told?.Invoke("Short run that keeps the lines alive", start, start + shortRun, -1);
+            Told?.Invoke(new(pressId, "Short run that keeps the lines alive", start, start + shortRun, null));
             free = start + shortRun;
             return lay(run, free, setUp, 0);
         }
 
         int fill = Whole(over.Sum(l => l.FillMinutes)), back = Whole(over.Sum(l => l.BackMinutes)), begin = fit.SetUpStart - back;
         if (fill > 0 && from >= 0)
-            Told?.Invoke("Lines filled with storage fluid", from, from + fill, -1);
+            Told?.Invoke(new(pressId, "Lines filled with storage fluid", from, from + fill, null));
         if (back == 0)
             return fit;
         begin = begin >= Math.Max(free, times.OpensAt(fit.SetUpStart)) ? begin : times.Fit(Math.Max(free, times.OpensAt(fit.SetUpStart)), 0, back, 0, false).SetUpStart;
-        Told?.Invoke("Lines filled with ink again", begin, begin + back, -1);
+        Told?.Invoke(new(pressId, "Lines filled with ink again", begin, begin + back, null));
         free = begin + back;
         return lay(run, free, setUp, 0);
     }

@@ -177,8 +177,7 @@ internal sealed class WeekModel
         for (int press = 0; press < orders.Count; press++)
         {
             List<WeekBlock> blocks = [];
-            string id = Problem.Presses[press].Id;
-            care[press]?.Told = (what, start, end, run) => blocks.Add(new(id, what, start, end, run < 0 ? null : Runs[run].Id));
+            care[press]?.Told = blocks.Add;
             places.AddRange(Places(press, orders[press], blocks));
             care[press]?.Told = null;
             foreach (WeekBlock one in blocks.OrderBy(b => b.Start))

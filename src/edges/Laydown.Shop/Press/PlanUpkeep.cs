@@ -28,7 +28,7 @@ public sealed class PlanUpkeep(
     private const int MostPrinted = 20_000;
 
     /// <summary>The plan, or why there is none.</summary>
-    /// <remarks>Runs stand as the week kept them; those it has not seen yet come after, one after the other through the shifts, earliest due first.</remarks>
+    /// <remarks>Runs and their care stand as the week has them, at the same minutes; without a week runs come one after the other through the shifts, earliest due first.</remarks>
     /// <param name="pressId">The press.</param>
     /// <param name="from">Start of the time planned.</param>
     /// <param name="days">How long, days: 1 to 370.</param>
@@ -54,17 +54,17 @@ public sealed class PlanUpkeep(
         DateTimeOffset to = from.AddDays(days);
         PressCarePage? page = await book.ReadAsync(pressId, cancellation);
         IReadOnlyList<RunActual> printed = log is null ? [] : await log.ActualsAsync(new LogSpan(From: from.AddDays(-DaysBack)), MostPrinted, cancellation);
-        HashSet<string> done = [.. printed.Select(a => a.RunId)];
-        IEnumerable<Laydown.Plan.Runs.Run> runs = (await WaitingRuns.OfAsync(store, cancellation)).Where(r => r.PressId == pressId && !done.Contains(r.Id));
-        (IReadOnlyList<PressUse> uses, _) = PressUses.Place(InWeek(runs), press!, open.Between(from, to, pressId));
+        Reading<WeekPressUse> used = week is null ? Reading.Of(new WeekPressUse(await UsesAsync(press!, printed, open.Between(from, to, pressId), cancellation), null)) : await week.OnPressAsync(pressId, from, cancellation);
         PressState state = await PressStates.OfAsync(press!, page?.State, printed, from, levels, cancellation);
-        return Reading.Of(new UpkeepRequest(press!, InksOf(press!), catalogue.Rates, catalogue.Calendar!, state, page?.Packs ?? [], uses, from, to));
+        return used.Then(u => Reading.Of(new UpkeepRequest(
+            press!, InksOf(press!), catalogue.Rates, catalogue.Calendar!, state, page?.Packs ?? [], [.. u.Uses.Where(one => one.Start < to)], from, to, u.Laid)));
     }
 
-    private IEnumerable<(Laydown.Plan.Runs.Run Run, DateTimeOffset? NotBefore)> InWeek(IEnumerable<Laydown.Plan.Runs.Run> runs)
+    private async Task<IReadOnlyList<PressUse>> UsesAsync(PressDescription press, IReadOnlyList<RunActual> printed, IReadOnlyList<OpenSpan> shifts, CancellationToken cancellation)
     {
-        IReadOnlyList<WeekStood> kept = week?.Kept() ?? [];
-        return runs.Select(r => (Run: r, NotBefore: kept.FirstOrDefault(s => s.RunId == r.Id)?.Start.AddMinutes(-r.Time.SetUpMinutes))).OrderBy(r => r.NotBefore ?? DateTimeOffset.MaxValue);
+        HashSet<string> done = [.. printed.Select(a => a.RunId)];
+        IEnumerable<Laydown.Plan.Runs.Run> runs = (await WaitingRuns.OfAsync(store, cancellation)).Where(r => r.PressId == press.Id && !done.Contains(r.Id));
+        return PressUses.Place(runs.Select(r => (r, (DateTimeOffset?)null)), press, shifts).Uses;
     }
 
     private InkSet InksOf(PressDescription press)

@@ -37,8 +37,12 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
     public Task<Reading<WeekView>> ShowAsync(CancellationToken cancellation) =>
         InTurnAsync((book, _) => Reading.Of(book), s => Task.FromResult(View(s, s.Desk.Solve(0, cancellation))), cancellation);
 
-    /// <summary>The plan kept last, as it stands, without planning; empty where none is kept or it cannot be read.</summary>
-    public IReadOnlyList<WeekStood> Kept() => Read().Match(b => b.Stood, _ => []);
+    /// <summary>Runs and care of one press as the week stands, for its upkeep: nothing is searched and nothing kept.</summary>
+    /// <param name="pressId">A press of the shop.</param>
+    /// <param name="from">Start of the time looked at.</param>
+    /// <param name="cancellation">Ends the work.</param>
+    public Task<Reading<WeekPressUse>> OnPressAsync(string pressId, DateTimeOffset from, CancellationToken cancellation) => InTurnAsync((book, _) => Reading.Of(book), s =>
+        Task.FromResult(WeekUpkeep.Of(s.Desk, s.Desk.Solve(0, cancellation), catalogue.Presses.First(p => p.Id == pressId), s.Runs)), cancellation, from);
 
     /// <summary>Puts a run at a time: it is not begun before, and as soon after as can be.</summary>
     /// <param name="runId">The run.</param>
@@ -193,20 +197,21 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
         return View(s with { Book = kept }, plan);
     }, cancellation);
 
-    private async Task<Reading<T>> InTurnAsync<T>(Func<WeekBook, WeekDesk, Reading<WeekBook>> change, Func<Sitting, Task<T>> then, CancellationToken cancellation)
+    private async Task<Reading<T>> InTurnAsync<T>(
+        Func<WeekBook, WeekDesk, Reading<WeekBook>> change, Func<Sitting, Task<T>> then, CancellationToken cancellation, DateTimeOffset? from = null)
     {
         if (catalogue.Calendar is not { } calendar)
             return Reading.Refused<T>(new InputFault("calendar.json", null, "file", "no such file", "the shifts and holidays of the shop"));
         await OneAtATime.WaitAsync(cancellation);
         try
         {
-            (IReadOnlyList<Laydown.Plan.Runs.Run> runs, IReadOnlyList<(Laydown.Plan.Runs.Run, DateTimeOffset)> printed) = await RunsAsync(cancellation);
+            DateTimeOffset now = from ?? clock.GetUtcNow();
+            (IReadOnlyList<Laydown.Plan.Runs.Run> runs, IReadOnlyList<(Laydown.Plan.Runs.Run, DateTimeOffset)> printed) = await RunsAsync(now, cancellation);
             if (runs.FirstOrDefault(r => catalogue.Presses.All(p => p.Id != r.PressId)) is { } lost)
                 return Reading.Refused<T>(RunFaults.Of(lost.Id, "press", lost.PressId, "a press the shop still has"));
             Reading<WeekBook> book = Read();
             if (!book.IsTaken)
                 return Reading.Refused<T>(book.Faults);
-            DateTimeOffset now = clock.GetUtcNow();
             IReadOnlyDictionary<string, PressState> states = await StatesAsync(now, cancellation);
             WeekDesk before = new(catalogue, calendar, runs, printed, book.Value, now, states);
             Reading<WeekBook> changed = change(book.Value, before);
@@ -248,9 +253,10 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
     }
 
     // Runs that the log says are done wait no more; those done lately may still be at a bench.
-    private async Task<(IReadOnlyList<Laydown.Plan.Runs.Run> Waiting, IReadOnlyList<(Laydown.Plan.Runs.Run Run, DateTimeOffset Ended)> Printed)> RunsAsync(CancellationToken cancellation)
+    private async Task<(IReadOnlyList<Laydown.Plan.Runs.Run> Waiting, IReadOnlyList<(Laydown.Plan.Runs.Run Run, DateTimeOffset Ended)> Printed)> RunsAsync(
+        DateTimeOffset now, CancellationToken cancellation)
     {
-        DateTimeOffset now = clock.GetUtcNow(), lately = now.AddDays(-WeekDesk.PrintedDays);
+        DateTimeOffset lately = now.AddDays(-WeekDesk.PrintedDays);
         IReadOnlyList<RunActual> actuals = log is null ? [] : await log.ActualsAsync(new LogSpan(From: now.AddDays(-120)), 20_000, cancellation);
         Dictionary<string, DateTimeOffset> done = actuals.GroupBy(a => a.RunId, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Max(a => a.Ended), StringComparer.Ordinal);
         IReadOnlyList<Laydown.Plan.Runs.Run> all = await WaitingRuns.OfAsync(store, cancellation);
@@ -304,7 +310,7 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
             desk.Maintenance(desk.InstantOf(Math.Max(7 * 1440, plan.Places.Select(p => p.End).DefaultIfEmpty(0).Max()))))
         {
             Benches = WeekBenches.Of(desk, plan),
-            Care = [.. plan.Care.Select(b => new WeekCareView(b.PressId, b.What, desk.InstantOf(b.Start), desk.InstantOf(b.End), b.RunId))],
+            Care = [.. plan.Care.Select(b => new WeekCareView(b.PressId, b.What, desk.InstantOf(b.Start), desk.InstantOf(b.End), b.RunId, b.CareId))],
             Printed = [.. plan.Printed.Where(p => p.Ready > 0).Select(p => Printed(desk, p, sitting.Printed.First(r => r.Run.Id == p.RunId)))],
             BackWords = sitting.Book is { Before: not null, Moved.Before.Run: { } moved }
                 ? Invariant($"{moved.Id} goes back to {names.GetValueOrDefault(moved.PressId, moved.PressId)} as it was planned there; press files made since go.") : null,

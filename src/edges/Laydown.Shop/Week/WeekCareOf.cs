@@ -14,7 +14,8 @@ internal sealed class WeekCareOf(PressDescription press, PressState? state, Date
 {
     private readonly PressCare care = press.Care ?? PressCare.Usual(press);
 
-    private bool IsKept => state is not null;
+    /// <summary>Whether its care is kept: the week leaves room for it.</summary>
+    public bool IsKept => state is not null;
 
     /// <summary>Its care, with top-ups of tanks that are not topped up while it prints; null where none is kept.</summary>
     public IReadOnlyList<WeekCare>? Care => IsKept ? [.. care.Rules.Select(Rule), .. TopUps().Select(TopUp)] : null;
@@ -42,7 +43,7 @@ internal sealed class WeekCareOf(PressDescription press, PressState? state, Date
         double Ml(string? tank) => inks.Where(i => tank is null || i.TankId == tank).Sum(i => i.SetUpMl + i.PrintedMl);
         Dictionary<string, double> uses = care.Rules.ToDictionary(r => r.Id, r => Math.Max(hours / (r.EveryPrintHours ?? double.PositiveInfinity), Ml(r.TankId) / (r.EveryMl ?? double.PositiveInfinity)), StringComparer.Ordinal);
         foreach (Tank tank in TopUps())
-            uses[IdOf(tank)] = Ml(tank.Id) / Poured(tank);
+            uses[TopUpOf(tank)] = Ml(tank.Id) / Poured(tank);
         return uses;
     }
 
@@ -56,25 +57,26 @@ internal sealed class WeekCareOf(PressDescription press, PressState? state, Date
         bool atOnce = counter is null && (rule.EveryDays is 1 || rule.EveryHours <= 24 || rule.EveryPrintHours <= 8);
         double used = Math.Max((counter?.PrintHours ?? 0) / (rule.EveryPrintHours ?? double.PositiveInfinity), (counter?.Ml ?? 0) / (rule.EveryMl ?? double.PositiveInfinity));
         int last = Math.Min(0, minuteOf(counter?.LastDone ?? state?.At ?? from));
-        return new(rule.Id, rule.Name, Whole(rule.Minutes), minutes, atOnce && minutes > 0 ? Math.Min(last, -minutes) : last, atOnce ? 1 : used);
+        return new(rule.Id, rule.Name, Whole(rule.Minutes), minutes, atOnce && minutes > 0 ? Math.Min(last, -minutes) : last, atOnce ? 1 : used, rule.WhileIdle, Adds(rule));
     }
+
+    // Ink of care is gone from the tanks, too.
+    private Dictionary<string, double>? Adds(CareRule rule) => rule.InkMlPerLine <= 0 ? null : TopUps().Where(t => rule.TankId is null || rule.TankId == t.Id)
+        .ToDictionary(TopUpOf, t => rule.InkMlPerLine * press.Channels.Count(c => c.TankId == t.Id) / Poured(t), StringComparer.Ordinal);
 
     private IEnumerable<Tank> TopUps() => press.Tanks.Where(t => !t.TopUpWhilePrinting && t.CapacityMl > t.LowMl);
 
     private WeekCare TopUp(Tank tank)
     {
         double level = state?.Tanks.FirstOrDefault(t => t.TankId == tank.Id)?.LevelMl ?? tank.LevelMl;
-        return new(IdOf(tank), Invariant($"Top up {tank.Id}"), Whole(care.TopUpMinutes), 0, 0, 1 - ((level - tank.LowMl) / Poured(tank)));
+        return new(TopUpOf(tank), Invariant($"Top up {tank.Id}"), Whole(care.TopUpMinutes), 0, 0, 1 - ((level - tank.LowMl) / Poured(tank)),
+            Whole: care.PackMl / Poured(tank), Room: (tank.CapacityMl - tank.LowMl) / Poured(tank));
     }
 
-    // Whole bottles as far as the tank at its low mark finds room for them, else what fills it.
-    private double Poured(Tank tank)
-    {
-        double room = tank.CapacityMl - tank.LowMl, whole = Math.Floor((room + 1e-9) / care.PackMl) * care.PackMl;
-        return whole > 0 ? whole : room;
-    }
+    private double Poured(Tank tank) => UpkeepPlanner.UsualTopUpMl(tank, care.PackMl);
 
-    private static string IdOf(Tank tank) => Invariant($"top-up {tank.Id}");
+    /// <summary>The care that topping a tank up is.</summary>
+    public static string TopUpOf(Tank tank) => Invariant($"top-up {tank.Id}");
 
     private static int Whole(double minutes) => Math.Max(1, (int)Math.Ceiling(minutes - 1e-9));
 }

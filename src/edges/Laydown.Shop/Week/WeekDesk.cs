@@ -35,7 +35,9 @@ internal sealed class WeekDesk
         benches = calendar.Benches ?? [];
         times = new(calendar);
         DateTimeOffset local = times.At(now);
-        From = local.AddTicks(-(local.Ticks % TimeSpan.TicksPerMinute));
+
+        // The minute that begins next: what was read a moment ago lies before it.
+        From = local.AddTicks((TimeSpan.TicksPerMinute - (local.Ticks % TimeSpan.TicksPerMinute)) % TimeSpan.TicksPerMinute);
         DateOnly last = runs.Select(r => r.Due).Append(DateOnly.FromDateTime(From.Date).AddDays(14)).Max();
         Until = times.At(From.AddDays(Math.Clamp(last.DayNumber - DateOnly.FromDateTime(From.Date).DayNumber + 28, 28, 366)));
         care = catalogue.Presses.ToDictionary(p => p.Id, p => new WeekCareOf(p, states?.GetValueOrDefault(p.Id), From, MinuteOf), StringComparer.Ordinal);
@@ -67,6 +69,9 @@ internal sealed class WeekDesk
 
     public IReadOnlyList<(int Minute, string Name)> Days() => [.. Enumerable.Range(0, (int)Math.Ceiling((Until - From).TotalDays))
         .Select(d => DateOnly.FromDateTime(From.Date).AddDays(d)).Select(d => (Math.Max(0, MinuteOf(times.At(d, TimeOnly.MinValue))), d.ToString("ddd d MMM", System.Globalization.CultureInfo.InvariantCulture)))];
+
+    /// <summary>Whether care of a press is kept: the week leaves room for it.</summary>
+    public bool KeepsCare(string pressId) => care[pressId].IsKept;
 
     private WeekProblem Make()
     {

@@ -17,7 +17,7 @@ internal static class UpkeepWords
         answer.Table(["tank", "ink", "now, ml", "used, ml", "poured, ml", "at the end, ml"], plan.Tanks.Select(t => (IReadOnlyList<string>)
             [t.TankId, InkWords.Of(t.Role), Ml(t.Levels[0].LevelMl), Ml(t.UsedMl), Ml(t.TopUps.Sum(p => p.Ml)), Ml(t.Levels[^1].LevelMl)]), named: true);
         answer.Table(["top up", "tank", "ml", "run", "when", "lots"], plan.Tanks.SelectMany(t => t.TopUps).OrderBy(t => t.At).Select(t => (IReadOnlyList<string>)
-            [When(t.At), t.TankId, Ml(t.Ml), t.RunId ?? "–", t.WhilePrinting ? "while printing" : "before it", string.Join(", ", t.Lots.Select(l => l.Lot).DefaultIfEmpty("none on the shelf"))]), named: true);
+            [When(t.At), t.TankId, Ml(t.Ml), t.RunId ?? "–", t.WhilePrinting ? "while printing" : t.RunPauses ? "it pauses" : "before it", string.Join(", ", t.Lots.Select(l => l.Lot).DefaultIfEmpty("none on the shelf"))]), named: true);
         answer.Table(["order", "bottles", "ml missing", "by"], plan.Inks.Where(i => i.Packs > 0).Select(i => (IReadOnlyList<string>)
             [InkWords.Of(i.Role), Invariant($"{i.Packs}"), Ml(i.MissingMl), Invariant($"{i.OrderBy:yyyy-MM-dd}")]), named: true);
         answer.Table(["care", "rule", "what", "minutes", "by", "because"], plan.Care.Take(MostTasks).Select(c => (IReadOnlyList<string>)
