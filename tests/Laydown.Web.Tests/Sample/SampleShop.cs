@@ -83,6 +83,7 @@ internal sealed class SampleShop : IDisposable
             Clock = clock,
             Pictures = new ScreenPictures(),
             LayoutFiles = new LayoutWriter(),
+            Clock = clock,
             Press = PressServices.Of(catalogue, store, new MemoryCareBook(), new MemoryStockRoom(), new PressPapers(), clock),
             Log = LogServices.Of(catalogue, store, new MemoryLogStore(), clock),
             TryOrder = trying,
