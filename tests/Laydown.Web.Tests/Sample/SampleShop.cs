@@ -80,7 +80,6 @@ internal sealed class SampleShop : IDisposable
             layers,
             ProofServices.Of(folder, layers, new(catalogue, store, pairs), proofs, clock))
         {
-            Clock = clock,
             Pictures = new ScreenPictures(),
             LayoutFiles = new LayoutWriter(),
             Clock = clock,
