@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Laydown.Cli;
 using Laydown.Formats.Json;
 using Laydown.Measures;
 using Laydown.Plan.Costs;
@@ -28,6 +29,19 @@ public sealed class QuoteCommandLawTests
         Assert.Equal(line.GetProperty("price").GetProperty("cents").GetInt64(), breaks[0].GetProperty("price").GetProperty("cents").GetInt64());
         Assert.True(File.Exists(answer.GetProperty("file").GetString()));
         Assert.Equal(runs.GetRawText(), (await shop.AskAsync("runs")).Answer.GetProperty("runs").GetRawText());
+    }
+
+    [Fact]
+    public async Task What_is_priced_is_said_on_the_error_stream_with_its_number_and_the_answer_stays_clean()
+    {
+        using CliShop shop = new();
+        await PlannedAsync(shop);
+        await using StringWriter output = new(), error = new();
+        Assert.Equal(0, await CommandLine.RunAsync(["quote", "TW-7001", "--breaks", "1,10", "--json", "--shop", shop.Folder, "--today", CliShop.Today], output, error, CancellationToken.None));
+        string item = JsonElement.Parse(output.ToString()).GetProperty("quote").GetProperty("lines")[0].GetProperty("itemId").GetString()!;
+        Assert.Equal(
+            [Invariant($"Pricing TW-7001: {item} at 1 piece, 1 of 2 (Ctrl-C leaves it)."), Invariant($"Pricing TW-7001: {item} at 10 pieces, 2 of 2 (Ctrl-C leaves it).")],
+            error.ToString().Split('\n', StringSplitOptions.RemoveEmptyEntries));
     }
 
     [Fact]

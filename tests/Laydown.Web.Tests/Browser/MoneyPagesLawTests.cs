@@ -2,7 +2,7 @@ using Microsoft.Playwright;
 
 namespace Laydown.Web.Tests.Browser;
 
-/// <summary>Overhead and stock room worked from their pages, with script and without.</summary>
+/// <summary>Overhead, quotes and stock room worked from their pages, with script and without.</summary>
 public sealed class MoneyPagesLawTests(PageFixture fixture) : IClassFixture<PageFixture>
 {
     [Theory, InlineData(true), InlineData(false)]
@@ -23,6 +23,26 @@ public sealed class MoneyPagesLawTests(PageFixture fixture) : IClassFixture<Page
         await spent.GetByRole(AriaRole.Button, new() { Name = "Strike it" }).ClickAsync();
         await Assertions.Expect(spent).ToContainTextAsync("Nothing is written down as spent");
         await Assertions.Expect(page.Locator("#balance")).ToContainTextAsync("cannot be judged yet");
+        await page.Context.CloseAsync();
+    }
+
+    [Theory, InlineData(true), InlineData(false)]
+    public async Task Quantities_and_ways_are_priced_on_the_quote(bool scripts)
+    {
+        IPage page = await fixture.OpenAsync("/orders/TW-1041/quote", scripts: scripts);
+        await page.Locator("#quantities").GetByLabel("Quantities").FillAsync("1,ten");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Price them" }).ClickAsync();
+        await Assertions.Expect(page.Locator("#quantities")).ToContainTextAsync("wanted whole numbers with commas between");
+        ILocator quantities = page.Locator("#quantities").GetByLabel("Quantities");
+        await Assertions.Expect(quantities).ToHaveValueAsync("1,ten");
+        await quantities.FillAsync("1,7");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Price them" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Link, new() { Name = "Quote with these quantities as PDF" })).ToBeVisibleAsync();
+        await Assertions.Expect(page.Locator("#quantities").GetByRole(AriaRole.Rowheader, new() { Name = "7", Exact = true }).First).ToBeVisibleAsync();
+        await Assertions.Expect(page.Locator("#pricing")).ToHaveTextAsync("");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Compare" }).ClickAsync();
+        await Assertions.Expect(page.Locator("#ways").GetByRole(AriaRole.Rowheader, new() { Name = "by itself" })).ToBeVisibleAsync();
+        await Assertions.Expect(page.Locator("#pricing")).ToHaveTextAsync("");
         await page.Context.CloseAsync();
     }
 

@@ -1,3 +1,4 @@
+using Laydown.Shop.Colour;
 using Laydown.Web.Tests.Sample;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting.Server;
@@ -22,9 +23,12 @@ internal sealed class ServedShop : IAsyncDisposable
 
     public HttpClient Client { get; }
 
-    public static async Task<ServedShop> OpenAsync()
+    /// <summary>Returns once every request is answered or left; after it nothing is served.</summary>
+    public Task StopAsync() => app.StopAsync();
+
+    public static async Task<ServedShop> OpenAsync(IInkMeasure? pricing = null)
     {
-        SampleShop shop = await SampleShop.OpenAsync();
+        SampleShop shop = await SampleShop.OpenAsync(pricing);
         WebApplication app = WebShop.Build(shop.Services, "http://127.0.0.1:0");
         await app.StartAsync();
         return new(shop, app, app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());

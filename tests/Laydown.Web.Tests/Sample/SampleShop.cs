@@ -53,7 +53,8 @@ internal sealed class SampleShop : IDisposable
     /// <summary>Path of a proof link that was withdrawn.</summary>
     public string ClosedProof { get; private set; } = "";
 
-    public static async Task<SampleShop> OpenAsync()
+    /// <param name="pricing">Measures ink where an order is priced; null for the even ink that runs are planned with.</param>
+    public static async Task<SampleShop> OpenAsync(IInkMeasure? pricing = null)
     {
         ShopFolder folder = new(Directory.CreateTempSubdirectory("laydown-web-").FullName);
         Catalogue catalogue = ReadCatalogue(folder);
@@ -67,7 +68,7 @@ internal sealed class SampleShop : IDisposable
         FlatPairs pairs = new(Path.Combine(folder.Root, "scratch"));
         LayerServices layers = LayerServices.Of(new LookShelf(folder), catalogue, store, new ItemPlaneFiles(pages), pairs, new LookPictures(), new ColourFiles(), clock);
         MemoryProofStore proofs = new();
-        TryOrder trying = new(catalogue, store, new EvenInk());
+        TryOrder trying = new(catalogue, store, pricing ?? new EvenInk());
         ShopServices services = new(
             folder.Root, catalogue, store, pages, papers,
             new TakeOrders(folder, catalogue, readers, store, clock),

@@ -23,8 +23,8 @@ public sealed class QuoteOrder(ShopFolder folder, Catalogue catalogue, IShopStor
     /// <param name="orderId">The order.</param>
     /// <param name="quantities">The quantities; none for a plain quote.</param>
     /// <param name="cancellation">Stops; then no paper is written.</param>
-    /// <param name="progress">Hears what is tried; null for nobody.</param>
-    public async Task<Reading<Quote>> QuoteAsync(string orderId, IReadOnlyList<int> quantities, CancellationToken cancellation, IProgress<string>? progress = null)
+    /// <param name="progress">Hears what is priced, each before it is; null for nobody.</param>
+    public async Task<Reading<Quote>> QuoteAsync(string orderId, IReadOnlyList<int> quantities, CancellationToken cancellation, IProgress<PricedStep>? progress = null)
     {
         OrderRecord? order = (await store.OrdersAsync(cancellation))
             .FirstOrDefault(o => string.Equals(o.Order.Id, orderId, StringComparison.Ordinal));

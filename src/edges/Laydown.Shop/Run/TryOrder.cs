@@ -25,14 +25,17 @@ public sealed class TryOrder(Catalogue catalogue, IShopStore store, IInkMeasure 
     // Boards can be bought for an order that is quoted; offcuts cannot.
     private const int Bought = 1_000_000;
 
+    // A piece is rendered once, however often and in whatever way it is priced.
+    private readonly RememberedInk remembered = new(measure);
+
     /// <summary>Every item of an order at several quantities, each printed by itself.</summary>
     /// <param name="orderId">The order.</param>
     /// <param name="quantities">The quantities.</param>
     /// <param name="cancellation">Stops.</param>
-    /// <param name="progress">Hears what is tried; null for nobody.</param>
+    /// <param name="progress">Hears what is priced, each before it is; null for nobody.</param>
     /// <returns>The prices, or why there are none.</returns>
     public async Task<Reading<IReadOnlyList<ItemBreaks>>> BreaksAsync(
-        string orderId, IReadOnlyList<int> quantities, CancellationToken cancellation, IProgress<string>? progress = null)
+        string orderId, IReadOnlyList<int> quantities, CancellationToken cancellation, IProgress<PricedStep>? progress = null)
     {
         ArgumentNullException.ThrowIfNull(quantities);
         if (quantities.Count is 0 or > MostBreaks)
@@ -43,14 +46,15 @@ public sealed class TryOrder(Catalogue catalogue, IShopStore store, IInkMeasure 
         if (!items.IsTaken)
             return Reading.Refused<IReadOnlyList<ItemBreaks>>(items.Faults);
 
-        PlanRuns plan = Planner(catalogue, new RememberedInk(measure));
+        PlanRuns plan = Planner(catalogue, remembered);
+        int done = 0;
         List<ItemBreaks> all = [];
         foreach (ItemRecord item in items.Value)
         {
             List<QuoteBreak> breaks = [];
             foreach (int quantity in quantities)
             {
-                progress?.Report(Invariant($"{item.Item.Id} at {quantity} pieces"));
+                progress?.Report(new(orderId, Invariant($"{item.Item.Id} at {quantity} {(quantity == 1 ? "piece" : "pieces")}"), done++, items.Value.Count * quantities.Count));
                 breaks.Add(await BreakAsync(plan, item, quantity, cancellation));
             }
 
@@ -64,9 +68,9 @@ public sealed class TryOrder(Catalogue catalogue, IShopStore store, IInkMeasure 
     /// <param name="orderId">The order.</param>
     /// <param name="stockIds">Stocks to try in place of the one ordered.</param>
     /// <param name="cancellation">Stops.</param>
-    /// <param name="progress">Hears what is tried; null for nobody.</param>
+    /// <param name="progress">Hears what is priced, each before it is; null for nobody.</param>
     /// <returns>The scenarios, or why there are none.</returns>
-    public async Task<Reading<IReadOnlyList<QuoteScenario>>> CompareAsync(string orderId, IReadOnlyList<string> stockIds, CancellationToken cancellation, IProgress<string>? progress = null)
+    public async Task<Reading<IReadOnlyList<QuoteScenario>>> CompareAsync(string orderId, IReadOnlyList<string> stockIds, CancellationToken cancellation, IProgress<PricedStep>? progress = null)
     {
         ArgumentNullException.ThrowIfNull(stockIds);
         if (stockIds.FirstOrDefault(id => catalogue.Stocks.All(s => !Is(s.Id, id))) is { } unknown)
@@ -75,29 +79,32 @@ public sealed class TryOrder(Catalogue catalogue, IShopStore store, IInkMeasure 
         if (!items.IsTaken)
             return Reading.Refused<IReadOnlyList<QuoteScenario>>(items.Faults);
 
-        RememberedInk ink = new(measure);
-        progress?.Report("by itself");
-        QuoteScenario alone = await ScenarioAsync("by itself", catalogue, ink, items.Value, cancellation);
-        List<QuoteScenario> scenarios = [.. AsPlanned(items.Value, await store.RunsAsync(cancellation)), alone];
-        foreach ((PressDescription press, Mode mode) in catalogue.Presses.SelectMany(p => p.Modes.Select(m => (p, m))))
+        List<QuoteScenario> scenarios = [.. AsPlanned(items.Value, await store.RunsAsync(cancellation))];
+        List<(string Name, Catalogue Shop, IReadOnlyList<ItemRecord> Items)> ways = [.. Ways(items.Value, stockIds)];
+        foreach ((int done, (string name, Catalogue shop, IReadOnlyList<ItemRecord> made)) in ways.Index())
         {
-            progress?.Report(Invariant($"{press.Name}, mode {mode.Name}"));
-            scenarios.Add(await ScenarioAsync(Invariant($"{press.Name}, mode {mode.Name}"), Only(press, mode), ink, items.Value, cancellation));
-        }
-
-        foreach (string id in stockIds)
-        {
-            progress?.Report(Invariant($"on {id}"));
-            scenarios.Add(await ScenarioAsync(Invariant($"on {catalogue.Stocks.First(s => Is(s.Id, id)).Name}"), catalogue, new(measure),
-                [.. items.Value.Select(i => i with { Item = i.Item with { StockId = id } })], cancellation));
+            progress?.Report(new(orderId, name, done, ways.Count));
+            scenarios.Add(await ScenarioAsync(name, shop, made, cancellation));
         }
 
         return Reading.Of<IReadOnlyList<QuoteScenario>>(scenarios);
     }
 
+    // By itself, in each mode of each press, on each other stock.
+    private IEnumerable<(string Name, Catalogue Shop, IReadOnlyList<ItemRecord> Items)> Ways(IReadOnlyList<ItemRecord> items, IReadOnlyList<string> stockIds) =>
+    [
+        ("by itself", catalogue, items),
+        .. catalogue.Presses.SelectMany(p => p.Modes.Select(m => (Invariant($"{p.Name}, mode {m.Name}"), Only(p, m), items))),
+        .. stockIds.Select(id => (Invariant($"on {catalogue.Stocks.First(s => Is(s.Id, id)).Name}"), catalogue,
+            (IReadOnlyList<ItemRecord>)[.. items.Select(i => i with { Item = i.Item with { StockId = id } })])),
+    ];
+
     private async Task<QuoteBreak> BreakAsync(PlanRuns plan, ItemRecord item, int quantity, CancellationToken cancellation)
     {
         PlannedRuns tried = await plan.TryAsync([item with { Item = item.Item with { Quantity = quantity } }], cancellation);
+
+        // A search that is left half-way gives what it has: that is no price.
+        cancellation.ThrowIfCancellationRequested();
         if (tried.Held.Count > 0 || tried.Runs.Count == 0)
             return new(quantity, null, null, 0, tried.Faults.FirstOrDefault()?.ToString() ?? "It cannot be planned.");
         List<CostSheet> costs = [.. tried.Runs.Select(r => r.Run.Cost)];
@@ -107,9 +114,10 @@ public sealed class TryOrder(Catalogue catalogue, IShopStore store, IInkMeasure 
             Invariant($"{(costs is [var one] ? one.MarkUpWords : Invariant($"cost {Money.Sum(costs.Select(c => c.Cost))} + overhead {Money.Sum(costs.Select(c => c.Overhead))} + margin {Money.Sum(costs.Select(c => c.Margin))}"))} = {exact}, rounded {price - exact}; {(tried.Runs.Sum(r => r.Run.SheetCount) is 1 ? "1 sheet" : Invariant($"{tried.Runs.Sum(r => r.Run.SheetCount)} sheets"))}{Learnt(tried.Runs.Select(r => r.Run))}"));
     }
 
-    private async Task<QuoteScenario> ScenarioAsync(string name, Catalogue shop, RememberedInk ink, IReadOnlyList<ItemRecord> items, CancellationToken cancellation)
+    private async Task<QuoteScenario> ScenarioAsync(string name, Catalogue shop, IReadOnlyList<ItemRecord> items, CancellationToken cancellation)
     {
-        PlannedRuns tried = await Planner(shop, ink).TryAsync(items, cancellation);
+        PlannedRuns tried = await Planner(shop, remembered).TryAsync(items, cancellation);
+        cancellation.ThrowIfCancellationRequested();
         return tried.Held.Count > 0 || tried.Runs.Count == 0
             ? new(name, null, null, 0, 0, 0, tried.Faults.FirstOrDefault()?.ToString() ?? "It cannot be planned.")
             : Scenario(name, [.. tried.Runs.Select(r => r.Run)], [.. items.Select(i => i.Item.Id)]);

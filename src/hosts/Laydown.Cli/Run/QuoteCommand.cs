@@ -41,7 +41,7 @@ internal static class QuoteCommand
 
     private static async Task<int> QuoteAsync(ShopServices shop, Answer answer, string id, IReadOnlyList<int> quantities, CancellationToken cancellation)
     {
-        Reading<Quote> reading = await shop.QuoteOrder.QuoteAsync(id, quantities, cancellation, answer.Steps());
+        Reading<Quote> reading = await shop.QuoteOrder.QuoteAsync(id, quantities, cancellation, new PricedSteps(answer));
         if (!reading.IsTaken)
             return answer.Fail(ExitCodes.Refused, Invariant($"Order {id} could not be quoted."), reading.Faults);
 

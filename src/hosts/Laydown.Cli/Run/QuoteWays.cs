@@ -10,7 +10,7 @@ internal static class QuoteWays
 {
     public static async Task<int> CompareAsync(ShopServices shop, Answer answer, string id, IReadOnlyList<string> stocks, CancellationToken cancellation)
     {
-        Reading<IReadOnlyList<QuoteScenario>> reading = await shop.TryOrder!.CompareAsync(id, stocks, cancellation, answer.Steps());
+        Reading<IReadOnlyList<QuoteScenario>> reading = await shop.TryOrder!.CompareAsync(id, stocks, cancellation, new PricedSteps(answer));
         if (!reading.IsTaken)
             return answer.Fail(ExitCodes.Refused, Invariant($"Order {id} could not be compared."), reading.Faults);
         if (answer.AsJson)

@@ -50,9 +50,6 @@ internal sealed record Answer(TextWriter Out, TextWriter Error, bool AsJson)
         all.ForEach(row => Out.WriteLine(string.Join("  ", row)));
     }
 
-    /// <summary>Hears steps of long work and says them on the error stream as they begin; nobody beside JSON.</summary>
-    public IProgress<string>? Steps() => AsJson ? null : new Said(Error);
-
     /// <summary>Writes one line.</summary>
     public void Line(string text) => Out.WriteLine(text);
 
@@ -83,10 +80,5 @@ internal sealed record Answer(TextWriter Out, TextWriter Error, bool AsJson)
 
         rows.ForEach(row => table.AddRow([.. row.Select(Markup.Escape)]));
         AnsiConsole.Write(table);
-    }
-
-    private sealed class Said(TextWriter error) : IProgress<string>
-    {
-        public void Report(string value) => error.WriteLine(value + " ...");
     }
 }

@@ -79,9 +79,12 @@ public static class ShopInterface
 
     /// <summary>A result with its schema's name and version beside it.</summary>
     internal static IResult Answer(string schema, object result, int status = StatusCodes.Status200OK) =>
-        Results.Json(
-            new Envelope(Invariant($"laydown/{schema}"), Version, JsonSerializer.SerializeToElement(result, ShopJson.Readable)),
-            ShopJson.Readable, statusCode: status);
+        Results.Json(Wrapped(schema, result), ShopJson.Readable, statusCode: status);
+
+    /// <summary>The same as a value, for answers that come as events.</summary>
+    internal static JsonElement Told(string schema, object result) => JsonSerializer.SerializeToElement(Wrapped(schema, result), ShopJson.Compact);
+
+    private static Envelope Wrapped(string schema, object result) => new(Invariant($"laydown/{schema}"), Version, JsonSerializer.SerializeToElement(result, ShopJson.Readable));
 
     private static IResult Missing(string what, string id) => Answer(
         "fault", new { Field = what, Found = Invariant($"no {what} '{id}'"), Wanted = Invariant($"the id of a {what} of this shop") },
