@@ -107,6 +107,24 @@ public sealed class WeekCareLawTests
         Assert.Equal(back > 0 ? [(lastEnd, lastEnd + 66), (5040, 5128)] : [], plan.Care.Where(b => b.What.StartsWith("Lines", StringComparison.Ordinal)).Select(b => (b.Start, b.End)));
     }
 
+    /// <summary>
+    /// Eleven lines stored: 11 × 300 cents, 154 min of work at 3000 an hour, and the minutes within open time of the press at 6000. A short run: 84 cents of ink, 30 min of both. With dear storage the short run of the first
+    /// day is taken; where storage is cheap the lines are stored though a short run would do. By hand: 3300 + 7700 + 15400 against 84 + 1500 + 3000; with work and press at nothing 0 against 84.
+    /// </summary>
+    [Theory, InlineData(300, 3000, 6000, "Short runs", 4584, "Storage fluid", 26400), InlineData(0, 0, 0, "Storage fluid", 0, "Short runs", 84)]
+    public void The_cheaper_way_through_a_long_stop_is_taken_and_both_are_told(int store, int labour, int pressCents, string taken, int cents, string other, int otherCents)
+    {
+        WeekStand stand = new([.. Enumerable.Repeat(new WeekLine(3600, 6, 8, store), 11)], 30, 0, 84, labour, pressCents, 60);
+        WeekRun first = new("a", new Dictionary<string, int> { ["one"] = 1300 }, Traits, 0, 9000, 1, [], true), second = first with { Id = "b", Release = 5040, Minutes = new Dictionary<string, int> { ["one"] = 60 } };
+        WeekPlan plan = WeekPlanner.Lay(
+            new([new("one", [new(0, 1440), new(5040, 6000)], Traits, Stand: stand)], [first, second], new(Always: 0), [], [], [], []), new Dictionary<string, IReadOnlyList<string>> { ["one"] = ["a", "b"] });
+        WeekStop stop = Assert.Single(plan.Stops);
+        Assert.Equal(("one", 1300, 5040), (stop.PressId, stop.Start, stop.End));
+        Assert.Equal([(taken, (long)cents), (other, otherCents)], stop.Ways.Select(w => (w.Name, w.Cents)));
+        Assert.Equal(taken == "Short runs" ? [(1410, 1440)] : [(1300, 1366), (5040, 5128)], plan.Care.Select(b => (b.Start, b.End)));
+        Assert.Equal(taken == "Short runs" ? 5040 : 5128, plan.Places[1].Start);
+    }
+
     [Fact]
     public void Care_that_cannot_be_is_refused_by_name()
     {
@@ -117,6 +135,7 @@ public sealed class WeekCareLawTests
         Assert.Contains("Press one, care check", With(problem.Presses[0] with { Care = [new("check", "", 1, 0, 5)] }).Faults()[0], StringComparison.Ordinal);
         Assert.Contains("Press one, care check", With(problem.Presses[0] with { Care = [new("check", "", 1, 0, 0, Whole: double.NaN)] }).Faults()[0], StringComparison.Ordinal);
         Assert.Contains("Press one, stand", With(problem.Presses[0] with { Stand = new([new(0, 1, 1)], 30, 0) }).Faults()[0], StringComparison.Ordinal);
+        Assert.Contains("Press one, stand", With(problem.Presses[0] with { Stand = new([new(1, 1, 1, -1)], 30, 0) }).Faults()[0], StringComparison.Ordinal);
         Assert.Contains("share of use", (problem with { Runs = [problem.Runs[0] with { Uses = new Dictionary<string, double> { ["clean"] = -1 } }] }).Faults()[0], StringComparison.Ordinal);
     }
 

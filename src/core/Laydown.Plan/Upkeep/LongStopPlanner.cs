@@ -1,7 +1,6 @@
 using Laydown.Measures;
 using Laydown.Plan.Calendar;
 using Laydown.Plan.Costs;
-using Laydown.Press.Inks;
 using Laydown.Press.Machines;
 
 namespace Laydown.Plan.Upkeep;
@@ -17,9 +16,10 @@ internal sealed class LongStopPlanner(UpkeepRequest request, OpenTimes open)
     private const int DaysAhead = 90;
 
     private readonly LongStopRules rules = request.Care.LongStop;
+    private readonly StopTerms terms = StopRules.TermsOf(request.Press, request.InkSet, request.Rates.LabourPerHour);
 
     /// <summary>Every stop longer than the limit of one of the lines, earliest first.</summary>
-    public IReadOnlyList<LongStop> Stops() => [.. Idle().Select(Stop).OfType<LongStop>()];
+    public IReadOnlyList<LongStop> Stops() => [.. Decided().OrderBy(i => i.Start).Select(Stop).OfType<LongStop>()];
 
     /// <summary>The spans between uses from the last use before the time planned to its end; the last one to the next shift after that.</summary>
     public IReadOnlyList<IdleSpan> Idle()
@@ -27,6 +27,17 @@ internal sealed class LongStopPlanner(UpkeepRequest request, OpenTimes open)
         DateTimeOffset last = request.State.LastUsed ?? request.State.At;
         return IdleSpans.Between(last, NextShift(), request.Uses.Where(u => u.End > last).Select(u => (u.Start, u.End)));
     }
+
+    // The week's stops as it decided about them; beside them only what it leaves open: after its last run, and where a run is paused.
+    private IEnumerable<IdleSpan> Decided()
+    {
+        if (request.Laid is not { } laid)
+            return Idle();
+        IdleSpan[] stops = [.. (laid.Stops ?? []).Where(s => s.Start < request.To && s.End > s.Start).Select(s => new IdleSpan(s.Start, s.End))];
+        return stops.Concat(Idle().Where(i => !Array.Exists(stops, s => s.Start == i.Start) && (request.Uses.All(u => u.Start < i.End) || IsPause(i))));
+    }
+
+    private bool IsPause(IdleSpan idle) => request.Uses.FirstOrDefault(u => u.End == idle.Start)?.RunId is { } run && request.Uses.Any(u => u.RunId == run && u.Start == idle.End);
 
     // The end of the time planned is no use of the press: over a weekend or holidays it goes on standing.
     private DateTimeOffset NextShift()
@@ -38,52 +49,55 @@ internal sealed class LongStopPlanner(UpkeepRequest request, OpenTimes open)
 
     private LongStop? Stop(IdleSpan idle)
     {
+        IReadOnlyList<OpenSpan> shifts = Joined(open.Between(idle.Start.AddDays(-1), idle.End.AddDays(1), request.Press.Id));
+        IReadOnlyList<StopWay> ways = StopWays.Of(terms, idle, shifts, request.From);
+        if (ways.Count == 0)
+            return null;
         List<StorageLine> lines = [.. request.Press.Channels.Select(c => Line(c, idle))];
         List<StorageLine> needing = [.. lines.Where(l => idle.Hours > l.LimitHours)];
-        if (needing.Count == 0)
-            return null;
-        IReadOnlyList<OpenSpan> shifts = open.Between(idle.Start.AddDays(-1), idle.End.AddDays(1), request.Press.Id);
-        List<LongStopOption> options = [Option("Storage fluid", idle, lines, needing, [], shifts)];
-
-        // One way for each limit: lines with a shorter one are stored, short runs keep the others alive.
-        foreach (double limit in needing.Select(l => l.LimitHours!.Value).Distinct().Order().Where(l => l * 60 > rules.ShortRunMinutes))
-        {
-            List<StorageLine> stored = [.. needing.Where(l => l.LimitHours < limit)];
-            IReadOnlyList<ShortRun> runs = ShortRunTimes.Cheapest(idle, limit, rules.ShortRunMinutes, shifts, (RunCost(true).Cents, RunCost(false).Cents));
-            options.Add(Option(stored.Count == 0 ? "Short runs" : "Short runs, other lines stored", idle, lines, stored, runs, shifts));
-        }
-
-        return new(open.At(idle.Start), open.At(idle.End), idle.Hours, needing.Min(l => l.LimitHours!.Value), [.. options.OrderBy(o => o.Cost.Cents)],
+        return new(open.At(idle.Start), open.At(idle.End), idle.Hours, needing.Min(l => l.LimitHours!.Value), [.. ways.Select(w => Option(w, idle, lines))],
             Before(needing), After(), CareCautions.OfLongStop(), rules.Source)
         { NothingAfter = request.Uses.All(u => u.Start < idle.End) };
+    }
+
+    // Where only the crew changes, the press is worked on.
+    private static List<OpenSpan> Joined(IReadOnlyList<OpenSpan> shifts)
+    {
+        List<OpenSpan> joined = [];
+        foreach (OpenSpan shift in shifts)
+        {
+            if (joined.Count > 0 && joined[^1].End == shift.Start)
+                joined[^1] = joined[^1] with { End = shift.End };
+            else
+                joined.Add(shift);
+        }
+
+        return joined;
     }
 
     private StorageLine Line(Channel channel, IdleSpan idle)
     {
         bool circulates = request.Press.Tanks.FirstOrDefault(t => t.Id == channel.TankId)?.Circulates == true;
-        double? limit = circulates ? null : channel.Role == InkRole.White ? Math.Min(rules.WhiteLimitHours, rules.LimitHours) : rules.LimitHours;
+        double? limit = circulates ? null : StopRules.LimitHours(rules, channel.Role);
         return !(idle.Hours > limit)
             ? new(channel.Id, channel.TankId, channel.Role, limit, 0, 0, 0, 0, circulates ? "keeps circulating: the press stays on" : "stands with ink")
             : new(channel.Id, channel.TankId, channel.Role, limit, rules.FluidMlPerLine, rules.FillMinutesPerLine, rules.BackMinutesPerLine, rules.InkLostMlPerLine, "filled with storage fluid");
     }
 
-    private LongStopOption Option(
-        string name, IdleSpan idle, List<StorageLine> lines, List<StorageLine> stored, IReadOnlyList<ShortRun> runs, IReadOnlyList<OpenSpan> shifts)
+    private LongStopOption Option(StopWay way, IdleSpan idle, List<StorageLine> lines)
     {
-        List<StorageLine> shown = [.. lines.Select(l => l.FluidMl == 0 || stored.Contains(l) ? l : l with { FluidMl = 0, FillMinutes = 0, BackMinutes = 0, InkLostMl = 0, What = "kept alive by short runs" })];
-        double fill = stored.Sum(l => l.FillMinutes), back = stored.Sum(l => l.BackMinutes);
-
-        // Back again before the next run where a shift has room for it; else the run waits.
-        DateTimeOffset backAt = idle.End.AddMinutes(-back);
-        bool fits = back == 0 || (backAt >= idle.Start.AddMinutes(fill) && shifts.Any(s => s.Start <= backAt && idle.End <= s.End));
-        if (!fits)
-            backAt = idle.End;
-        List<CostLine> costs = [.. StorageCosts(stored, idle, backAt, fill, back, shifts), .. RunCosts(runs)];
-        double inShifts = Overlap(shifts, idle.Start, idle.Start.AddMinutes(fill)) + Overlap(shifts, backAt, backAt.AddMinutes(back));
-        return new(name, [.. Timed(shown, idle.Start, backAt)], [.. runs.Select(r => r with { At = open.At(r.At), End = open.At(r.End) })], stored.Count > 0 ? open.At(idle.Start) : null, stored.Count > 0 ? open.At(backAt) : null,
-            open.At(fits ? idle.End : idle.End.AddMinutes(back)), fits ? 0 : back, costs, Money.Sum(costs.Select(c => c.Amount)))
-        { OutsideMinutes = Math.Max(0, fill + back - inShifts) };
+        IReadOnlyList<Channel> limited = StopRules.Limited(request.Press);
+        HashSet<string> stored = [.. way.Stored.Select(l => limited[l].Id)];
+        List<StorageLine> shown = [.. lines.Select(l => l.FluidMl == 0 && l.FillMinutes == 0 && l.BackMinutes == 0 || stored.Contains(l.ChannelId) ? l : l with { FluidMl = 0, FillMinutes = 0, BackMinutes = 0, InkLostMl = 0, What = "kept alive by short runs" })];
+        List<CostLine> costs = [.. StorageCosts([.. lines.Where(l => stored.Contains(l.ChannelId))], way), .. RunCosts(way.ShortRuns)];
+        bool any = stored.Count > 0;
+        return new(way.Name, [.. Timed(shown, idle.Start, way.BackAt)], [.. way.ShortRuns.Select(r => r with { At = open.At(r.At), End = open.At(r.End) })], any ? open.At(idle.Start) : null, any ? open.At(way.BackAt) : null,
+            open.At(way.ReadyAt), (way.ReadyAt - idle.End).TotalMinutes, costs, Money.Sum(costs.Select(c => c.Amount)))
+        { OutsideMinutes = any ? Math.Max(0, Minutes(lines, stored, l => l.FillMinutes) + Minutes(lines, stored, l => l.BackMinutes) - way.ShiftMinutes) : 0 };
     }
+
+    // Whole minutes, as the week lays them.
+    private static double Minutes(IEnumerable<StorageLine> lines, HashSet<string> stored, Func<StorageLine, double> of) => Math.Ceiling(lines.Where(l => stored.Contains(l.ChannelId)).Sum(of) - 1e-9);
 
     // One pair of hands: one line after the other, in the order of the press, both ways.
     private IEnumerable<StorageLine> Timed(IEnumerable<StorageLine> lines, DateTimeOffset fillAt, DateTimeOffset backAt)
@@ -95,17 +109,16 @@ internal sealed class LongStopPlanner(UpkeepRequest request, OpenTimes open)
         }
     }
 
-    private IEnumerable<CostLine> StorageCosts(List<StorageLine> stored, IdleSpan idle, DateTimeOffset backAt, double fill, double back, IReadOnlyList<OpenSpan> shifts)
+    private IEnumerable<CostLine> StorageCosts(List<StorageLine> stored, StopWay way)
     {
         if (stored.Count == 0)
             yield break;
-        double fluid = stored.Sum(l => l.FluidMl);
-        Money perLitre = rules.FluidPerLitre ?? default;
-        yield return new("Storage fluid", PerLitre(perLitre, fluid), Invariant($"{stored.Count} lines × {rules.FluidMlPerLine:0.#} ml × {perLitre}/l"), null);
-        yield return new("Ink lost", Money.Sum(stored.Select(l => PerLitre(PriceOf(l.Role), l.InkLostMl))), Invariant($"{stored.Count} lines × {rules.InkLostMlPerLine:0.#} ml at the price of each ink"), null);
-        yield return Labour(fill + back, Invariant($"{stored.Count} lines × ({rules.FillMinutesPerLine:0.#} + {rules.BackMinutesPerLine:0.#}) min"));
-        double taken = Overlap(shifts, idle.Start, idle.Start.AddMinutes(fill)) + Overlap(shifts, backAt, backAt.AddMinutes(back));
-        yield return PressTime(taken, Invariant($"{taken:0} min of it within shifts"));
+        HashSet<string> all = [.. stored.Select(l => l.ChannelId)];
+        double minutes = Minutes(stored, all, l => l.FillMinutes) + Minutes(stored, all, l => l.BackMinutes);
+        yield return new("Storage fluid", new(stored.Count * StopRules.Fluid(rules).Cents), Invariant($"{stored.Count} lines × {rules.FluidMlPerLine:0.#} ml × {rules.FluidPerLitre ?? default}/l"), null);
+        yield return new("Ink lost", Money.Sum(stored.Select(l => StopRules.InkLost(rules, request.InkSet, l.Role))), Invariant($"{stored.Count} lines × {rules.InkLostMlPerLine:0.#} ml at the price of each ink"), null);
+        yield return new("Work", terms.Labour(minutes), Invariant($"{stored.Count} lines × ({rules.FillMinutesPerLine:0.#} + {rules.BackMinutesPerLine:0.#}) min × {terms.LabourPerHour}/h"), null);
+        yield return new("Press time", terms.Press(way.ShiftMinutes), Invariant($"{way.ShiftMinutes:0} min of it within shifts × {terms.PressPerHour}/h"), null);
     }
 
     private IEnumerable<CostLine> RunCosts(IReadOnlyList<ShortRun> runs)
@@ -113,39 +126,16 @@ internal sealed class LongStopPlanner(UpkeepRequest request, OpenTimes open)
         if (runs.Count == 0)
             yield break;
         int outside = runs.Count(r => !r.InShift), inside = runs.Count - outside;
-        yield return new("Ink of short runs", new(runs.Count * RunInk().Cents), Invariant($"{runs.Count} × {request.Press.Channels.Count} lines × {rules.ShortRunInkMlPerLine:0.##} ml"), null);
+        yield return new("Ink of short runs", new(runs.Count * terms.ShortRunInkCents), Invariant($"{runs.Count} × {request.Press.Channels.Count} lines × {rules.ShortRunInkMlPerLine:0.##} ml"), null);
         if (inside > 0)
         {
-            yield return new("Work in shifts", new(inside * RunLabour(true).Amount.Cents), Invariant($"{inside} × {RunLabour(true).Because}"), null);
-            yield return new("Press time", new(inside * RunPress().Amount.Cents), Invariant($"{inside} × {RunPress().Because}"), null);
+            yield return new("Work in shifts", new(inside * terms.ShortRunLabour(true).Cents), Invariant($"{inside} × {terms.ShortRunMinutes} min × {terms.LabourPerHour}/h"), null);
+            yield return new("Press time", new(inside * terms.Press(terms.ShortRunMinutes).Cents), Invariant($"{inside} × {terms.ShortRunMinutes} min × {terms.PressPerHour}/h"), null);
         }
 
         if (outside > 0)
-            yield return new("Visits outside shifts", new(outside * RunLabour(false).Amount.Cents), Invariant($"{outside} × {RunLabour(false).Because}"), null);
+            yield return new("Visits outside shifts", new(outside * terms.ShortRunLabour(false).Cents), Invariant($"{outside} × ({terms.ShortRunMinutes} + {terms.VisitMinutes:0.#}) min × {terms.LabourPerHour}/h"), null);
     }
-
-    private Money RunCost(bool inShift) => RunInk() + RunLabour(inShift).Amount + (inShift ? RunPress().Amount : default);
-
-    private Money RunInk() => Money.Sum(request.Press.Channels.Select(c => PerLitre(PriceOf(c.Role), rules.ShortRunInkMlPerLine)));
-
-    private CostLine RunLabour(bool inShift) => inShift
-        ? Labour(rules.ShortRunMinutes, Invariant($"{rules.ShortRunMinutes:0.#} min"))
-        : Labour(rules.ShortRunMinutes + rules.VisitMinutes, Invariant($"({rules.ShortRunMinutes:0.#} + {rules.VisitMinutes:0.#}) min"));
-
-    private CostLine RunPress() => PressTime(rules.ShortRunMinutes, Invariant($"{rules.ShortRunMinutes:0.#} min"));
-
-    private CostLine Labour(double minutes, string because) =>
-        new("Work", Money.FromUnits(request.Rates.LabourPerHour.Units * (decimal)minutes / 60m), Invariant($"{because} × {request.Rates.LabourPerHour}/h"), null);
-
-    private CostLine PressTime(double minutes, string because) =>
-        new("Press time", Money.FromUnits(request.Press.Costs.PerHour.Units * (decimal)minutes / 60m), Invariant($"{because} × {request.Press.Costs.PerHour}/h"), null);
-
-    private Money PriceOf(InkRole role) => request.InkSet.Find(role)?.PricePerLitre ?? default;
-
-    private static Money PerLitre(Money price, double ml) => Money.FromUnits(price.Units * (decimal)ml / 1000m);
-
-    private static double Overlap(IReadOnlyList<OpenSpan> shifts, DateTimeOffset from, DateTimeOffset to) =>
-        shifts.Sum(s => Math.Max(0, ((s.End < to ? s.End : to) - (s.Start > from ? s.Start : from)).TotalMinutes));
 
     private static List<string> Before(List<StorageLine> needing) =>
     [

@@ -1,3 +1,5 @@
+using Laydown.Plan.Upkeep;
+
 namespace Laydown.Plan.Week;
 
 /// <summary>The care of one press along an order of runs: lays each run so that care is done in time, and what a long stop needs before and after it.</summary>
@@ -20,6 +22,7 @@ internal sealed class WeekCareWalk
     private readonly IReadOnlyList<WeekCare> care;
     private readonly Func<int, int, int, int, (int SetUpStart, int Start, int End)> lay;
     private readonly int shortest;
+    private readonly WeekStopDesk? stops;
     private readonly List<Kept> kept = [];
     private int quiet;
 
@@ -31,6 +34,7 @@ internal sealed class WeekCareWalk
     internal WeekCareWalk(WeekPress press, WeekTimes times, IReadOnlyList<WeekRun> runs, Func<int, int, int, int, (int SetUpStart, int Start, int End)> lay)
     {
         (this.times, care, stand, this.lay, pressId, this.runs) = (times, press.Care ?? [], press.Stand, lay, press.Id, runs);
+        stops = stand is null ? null : new(stand, press.Open);
         shortest = stand?.Lines.Select(l => l.LimitMinutes).DefaultIfEmpty(int.MaxValue).Min() ?? int.MaxValue;
         (minutes, every) = ([.. care.Select(c => c.Minutes)], [.. care.Select(c => c.EveryMinutes)]);
         uses = [.. care.Select(c => runs.Select(r => r.Uses is { } u && u.TryGetValue(c.Id, out double share) ? share : 0).ToArray())];
@@ -41,6 +45,9 @@ internal sealed class WeekCareWalk
 
     /// <summary>Told of each piece of care; null where nobody asks.</summary>
     internal Action<WeekBlock>? Told { get; set; }
+
+    /// <summary>Told of each long stop; null where nobody asks.</summary>
+    internal Action<WeekStop>? ToldStop { get; set; }
 
     /// <summary>Begins at the first run.</summary>
     internal void Begin()
@@ -161,31 +168,33 @@ internal sealed class WeekCareWalk
         return (first, at, before);
     }
 
-    // A stop longer than the lines may stand: a short run within it where that is enough, else storage fluid before and ink again after.
+    // A stop longer than the lines may stand: short runs within it, or storage fluid before and ink again after, whichever costs less.
     private (int SetUpStart, int Start, int End) AfterStop((int SetUpStart, int Start, int End) fit, int run, int setUp, ref int free)
     {
-        int from = quiet, stop = fit.SetUpStart - from;
-        WeekLine[] over = [.. stand!.Lines.Where(l => stop > l.LimitMinutes)];
-        int limit = over.Min(l => l.LimitMinutes), shortRun = stand.ShortRunMinutes;
-        if (times.LastFit(Math.Min(from + limit, fit.SetUpStart - shortRun), shortRun) is { } start && start >= free && fit.SetUpStart - start - shortRun <= limit)
-        {
-            Told?.Invoke(new(pressId, "Short run that keeps the lines alive", start, start + shortRun, null));
-            free = start + shortRun;
-            return lay(run, free, setUp, 0);
-        }
-
-        int fill = Whole(over.Sum(l => l.FillMinutes)), back = Whole(over.Sum(l => l.BackMinutes)), begin = fit.SetUpStart - back;
+        int from = quiet;
+        IReadOnlyList<StopWay> ways = stops!.Ways(from, fit.SetUpStart);
+        StopWay way = ways[0];
+        ToldStop?.Invoke(new(pressId, from, fit.SetUpStart, [.. ways.Select(w => new WeekStopWay(w.Name, w.Cost.Cents, w.ShortRuns.Count))]));
+        int fill = stops.FillMinutes(way), back = stops.BackMinutes(way), begin = WeekStopDesk.MinuteOf(way.BackAt);
         if (fill > 0 && from >= 0)
             Told?.Invoke(new(pressId, "Lines filled with storage fluid", from, from + fill, null));
-        if (back == 0)
-            return fit;
-        begin = begin >= Math.Max(free, times.OpensAt(fit.SetUpStart)) ? begin : times.Fit(Math.Max(free, times.OpensAt(fit.SetUpStart)), 0, back, 0, false).SetUpStart;
-        Told?.Invoke(new(pressId, "Lines filled with ink again", begin, begin + back, null));
-        free = begin + back;
+        free = Math.Max(free, from + fill);
+        foreach (ShortRun one in way.ShortRuns)
+        {
+            (int start, int end) = (WeekStopDesk.MinuteOf(one.At), WeekStopDesk.MinuteOf(one.End));
+            Told?.Invoke(new(pressId, one.InShift ? "Short run that keeps the lines alive" : "Short run that keeps the lines alive: a visit outside the shifts", start, end, null));
+            free = Math.Max(free, end);
+        }
+
+        if (back > 0)
+        {
+            begin = Math.Max(begin, free);
+            Told?.Invoke(new(pressId, "Lines filled with ink again", begin, begin + back, null));
+            free = begin + back;
+        }
+
         return lay(run, free, setUp, 0);
     }
-
-    private static int Whole(double minutes) => (int)Math.Ceiling(minutes - 1e-9);
 
     private sealed record Kept(int[] Last, double[] Used, bool[] Since, int Quiet);
 }

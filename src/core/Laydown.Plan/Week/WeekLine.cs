@@ -4,4 +4,5 @@ namespace Laydown.Plan.Week;
 /// <param name="LimitMinutes">Longest it may stand, minutes.</param>
 /// <param name="FillMinutes">Emptying and filling with fluid, minutes.</param>
 /// <param name="BackMinutes">Flushing and filling with ink again, minutes.</param>
-public sealed record WeekLine(int LimitMinutes, double FillMinutes, double BackMinutes);
+/// <param name="StoreCents">Storage fluid and ink lost, cents.</param>
+public sealed record WeekLine(int LimitMinutes, double FillMinutes, double BackMinutes, long StoreCents = 0);

@@ -167,8 +167,8 @@ internal sealed class WeekModel
         return (ofRun, others);
     }
 
-    /// <summary>Places of orders on all presses; told of what happens at benches and of care.</summary>
-    internal IReadOnlyList<(WeekPlace Place, int Cents)> Laid(IReadOnlyList<IReadOnlyList<int>> orders, Action<WeekVisit> visit, Action<WeekBlock> block)
+    /// <summary>Places of orders on all presses; told of what happens at benches, of care and of long stops.</summary>
+    internal IReadOnlyList<(WeekPlace Place, int Cents)> Laid(IReadOnlyList<IReadOnlyList<int>> orders, Action<WeekVisit> visit, Action<WeekBlock> block, Action<WeekStop> stop)
     {
         queue.Told = (job, bench, place, step, start, end) => visit(Visit(job, bench, place, step, start, end));
         Waiting(orders);
@@ -178,8 +178,10 @@ internal sealed class WeekModel
         {
             List<WeekBlock> blocks = [];
             care[press]?.Told = blocks.Add;
+            care[press]?.ToldStop = stop;
             places.AddRange(Places(press, orders[press], blocks));
             care[press]?.Told = null;
+            care[press]?.ToldStop = null;
             foreach (WeekBlock one in blocks.OrderBy(b => b.Start))
                 block(one);
         }

@@ -16,6 +16,9 @@ public sealed record WeekPlan(IReadOnlyList<WeekPlace> Places, long Cost, int Se
     /// <summary>Care of the presses, by press and start, up to their last runs.</summary>
     public IReadOnlyList<WeekBlock> Care { get; init; } = [];
 
+    /// <summary>Stops longer than the lines of a press may stand, by press and start, up to their last runs.</summary>
+    public IReadOnlyList<WeekStop> Stops { get; init; } = [];
+
     /// <summary>How many runs are late.</summary>
     public int LateRuns => Places.Count(p => p.Late > 0);
 

@@ -69,12 +69,14 @@ public static class WeekPlanner
         long cost = orders.Select((o, p) => model.Cost(p, o)).Sum() + model.Waiting(orders);
         List<WeekVisit> visits = [];
         List<WeekBlock> care = [];
-        IReadOnlyList<(WeekPlace Place, int Cents)> places = model.Laid(orders, visits.Add, care.Add);
+        List<WeekStop> stops = [];
+        IReadOnlyList<(WeekPlace Place, int Cents)> places = model.Laid(orders, visits.Add, care.Add, stops.Add);
         return new([.. places.Select(p => p.Place)], cost, places.Sum(p => p.Place.SetUpMinutes), places.Sum(p => p.Cents))
         {
             Visits = [.. visits.OrderBy(v => v.BenchId, StringComparer.Ordinal).ThenBy(v => v.Start).ThenBy(v => v.Place)],
             Printed = model.HasQueue ? [.. model.PrintedReady()] : [],
             Care = care,
+            Stops = stops,
         };
     }
 

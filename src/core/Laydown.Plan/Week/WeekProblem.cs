@@ -45,8 +45,8 @@ public sealed record WeekProblem(
         IReadOnlyList<WeekCare> care = press.Care ?? [];
         foreach (WeekCare one in care.Where((c, i) => c.Minutes < 1 || c.EveryMinutes < 0 || c.Last > 0 || c.Used is not (>= -1e6 and <= 1e6) || HasNoShare(c) || care.Take(i).Any(o => o.Id == c.Id)))
             yield return Invariant($"Press {press.Id}, care {one.Id}: found an id twice, or minutes, an interval, a last time or a share out of range; wanted each once, minutes of 1 or more, an interval of 0 or more, a last time of 0 or less, shares of 0 or more.");
-        if (press.Stand is { } stand && (stand.ShortRunMinutes < 1 || stand.LastUsed > 0 || stand.Lines.Any(l => l.LimitMinutes < 1 || l.FillMinutes is not (>= 0 and < 1e6) || l.BackMinutes is not (>= 0 and < 1e6))))
-            yield return Invariant($"Press {press.Id}, stand: found minutes out of range or a last use after the start; wanted a short run and limits of 1 min or more, minutes of 0 or more, a last use of 0 or less.");
+        if (press.Stand is { } stand && (stand.ShortRunMinutes < 1 || stand.LastUsed > 0 || stand.Lines.Any(l => l.LimitMinutes < 1 || l.FillMinutes is not (>= 0 and < 1e6) || l.BackMinutes is not (>= 0 and < 1e6) || l.StoreCents < 0) || stand.ShortRunCents < 0 || stand.LabourCentsPerHour < 0 || stand.PressCentsPerHour < 0 || stand.VisitMinutes is not (>= 0 and < 1e6)))
+            yield return Invariant($"Press {press.Id}, stand: found minutes or cents out of range or a last use after the start; wanted a short run and limits of 1 min or more, minutes and cents of 0 or more, a last use of 0 or less.");
     }
 
     private static bool HasNoShare(WeekCare care) =>

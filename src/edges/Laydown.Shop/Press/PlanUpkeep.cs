@@ -57,7 +57,7 @@ public sealed class PlanUpkeep(
         Reading<WeekPressUse> used = week is null ? Reading.Of(new WeekPressUse(await UsesAsync(press!, printed, open.Between(from, to, pressId), cancellation), null)) : await week.OnPressAsync(pressId, from, cancellation);
         PressState state = await PressStates.OfAsync(press!, page?.State, printed, from, levels, cancellation);
         return used.Then(u => Reading.Of(new UpkeepRequest(
-            press!, InksOf(press!), catalogue.Rates, catalogue.Calendar!, state, page?.Packs ?? [], [.. u.Uses.Where(one => one.Start < to)], from, to, u.Laid)));
+            press!, InksOf(catalogue, press!), catalogue.Rates, catalogue.Calendar!, state, page?.Packs ?? [], [.. u.Uses.Where(one => one.Start < to)], from, to, u.Laid)));
     }
 
     private async Task<IReadOnlyList<PressUse>> UsesAsync(PressDescription press, IReadOnlyList<RunActual> printed, IReadOnlyList<OpenSpan> shifts, CancellationToken cancellation)
@@ -67,7 +67,8 @@ public sealed class PlanUpkeep(
         return PressUses.Place(runs.Select(r => (r, (DateTimeOffset?)null)), press, shifts).Uses;
     }
 
-    private InkSet InksOf(PressDescription press)
+    /// <summary>The inks of a press: those of its first print condition, else the first of the shop.</summary>
+    internal static InkSet InksOf(Catalogue catalogue, PressDescription press)
     {
         PrintCondition? condition = catalogue.Conditions.FirstOrDefault(c => c.PressId == press.Id);
         return catalogue.InkSets.FirstOrDefault(s => s.Id == condition?.InkSetId) ?? catalogue.InkSets[0];

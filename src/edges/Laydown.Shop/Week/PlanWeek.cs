@@ -311,6 +311,7 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
         {
             Benches = WeekBenches.Of(desk, plan),
             Care = [.. plan.Care.Select(b => new WeekCareView(b.PressId, b.What, desk.InstantOf(b.Start), desk.InstantOf(b.End), b.RunId, b.CareId))],
+            Stops = [.. plan.Stops.Select(s => new WeekStopView(s.PressId, desk.InstantOf(s.Start), desk.InstantOf(s.End), [.. s.Ways.Select(w => new WeekStopCost(w.Name, new Money(w.Cents), w.ShortRuns))]))],
             Printed = [.. plan.Printed.Where(p => p.Ready > 0).Select(p => Printed(desk, p, sitting.Printed.First(r => r.Run.Id == p.RunId)))],
             BackWords = sitting.Book is { Before: not null, Moved.Before.Run: { } moved }
                 ? Invariant($"{moved.Id} goes back to {names.GetValueOrDefault(moved.PressId, moved.PressId)} as it was planned there; press files made since go.") : null,

@@ -1,3 +1,4 @@
+using Laydown.Measures;
 using Laydown.Plan.Upkeep;
 using Laydown.Plan.Week;
 using Laydown.Press.Inks;
@@ -10,7 +11,9 @@ namespace Laydown.Shop.Week;
 /// <param name="state">The press as it stands; null where nobody keeps its care.</param>
 /// <param name="from">Start of the week.</param>
 /// <param name="minuteOf">Minutes from then to an instant.</param>
-internal sealed class WeekCareOf(PressDescription press, PressState? state, DateTimeOffset from, Func<DateTimeOffset, int> minuteOf)
+/// <param name="inks">Its inks.</param>
+/// <param name="labourPerHour">What an hour of work costs.</param>
+internal sealed class WeekCareOf(PressDescription press, PressState? state, DateTimeOffset from, Func<DateTimeOffset, int> minuteOf, InkSet inks, Money labourPerHour)
 {
     private readonly PressCare care = press.Care ?? PressCare.Usual(press);
 
@@ -25,11 +28,12 @@ internal sealed class WeekCareOf(PressDescription press, PressState? state, Date
     {
         get
         {
-            LongStopRules rules = care.LongStop;
-            WeekLine[] lines = [.. press.Channels.Where(c => press.Tanks.FirstOrDefault(t => t.Id == c.TankId)?.Circulates != true)
-                .Select(c => new WeekLine(Math.Max(1, (int)Math.Floor(60 * (c.Role == InkRole.White ? Math.Min(rules.WhiteLimitHours, rules.LimitHours) : rules.LimitHours))), rules.FillMinutesPerLine, rules.BackMinutesPerLine))];
+            StopTerms terms = StopRules.TermsOf(press, inks, labourPerHour);
             DateTimeOffset used = state?.LastUsed ?? state?.At ?? from;
-            return IsKept && lines.Length > 0 ? new(lines, Whole(rules.ShortRunMinutes), Math.Min(0, minuteOf(used))) : null;
+            return IsKept && terms.Lines.Count > 0
+                ? new([.. terms.Lines.Select(l => new WeekLine(l.LimitMinutes, l.FillMinutes, l.BackMinutes, l.StoreCents))], terms.ShortRunMinutes, Math.Min(0, minuteOf(used)),
+                    terms.ShortRunInkCents, terms.LabourPerHour.Cents, terms.PressPerHour.Cents, terms.VisitMinutes)
+                : null;
         }
     }
 
@@ -38,9 +42,9 @@ internal sealed class WeekCareOf(PressDescription press, PressState? state, Date
     {
         if (!IsKept)
             return null;
-        IReadOnlyList<TankUse> inks = PressUses.InksOf(run, press);
+        IReadOnlyList<TankUse> drawn = PressUses.InksOf(run, press);
         double hours = (run.Time.PrintMinutes + run.Time.HandlingMinutes) / 60;
-        double Ml(string? tank) => inks.Where(i => tank is null || i.TankId == tank).Sum(i => i.SetUpMl + i.PrintedMl);
+        double Ml(string? tank) => drawn.Where(i => tank is null || i.TankId == tank).Sum(i => i.SetUpMl + i.PrintedMl);
         Dictionary<string, double> uses = care.Rules.ToDictionary(r => r.Id, r => Math.Max(hours / (r.EveryPrintHours ?? double.PositiveInfinity), Ml(r.TankId) / (r.EveryMl ?? double.PositiveInfinity)), StringComparer.Ordinal);
         foreach (Tank tank in TopUps())
             uses[TopUpOf(tank)] = Ml(tank.Id) / Poured(tank);

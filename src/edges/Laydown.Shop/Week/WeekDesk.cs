@@ -7,6 +7,7 @@ using Laydown.Plan.Week;
 using Laydown.Press.Machines;
 using Laydown.Press.Stocks;
 using Laydown.Shop.Orders;
+using Laydown.Shop.Press;
 
 namespace Laydown.Shop.Week;
 
@@ -40,7 +41,7 @@ internal sealed class WeekDesk
         From = local.AddTicks((TimeSpan.TicksPerMinute - (local.Ticks % TimeSpan.TicksPerMinute)) % TimeSpan.TicksPerMinute);
         DateOnly last = runs.Select(r => r.Due).Append(DateOnly.FromDateTime(From.Date).AddDays(14)).Max();
         Until = times.At(From.AddDays(Math.Clamp(last.DayNumber - DateOnly.FromDateTime(From.Date).DayNumber + 28, 28, 366)));
-        care = catalogue.Presses.ToDictionary(p => p.Id, p => new WeekCareOf(p, states?.GetValueOrDefault(p.Id), From, MinuteOf), StringComparer.Ordinal);
+        care = catalogue.Presses.ToDictionary(p => p.Id, p => new WeekCareOf(p, states?.GetValueOrDefault(p.Id), From, MinuteOf, PlanUpkeep.InksOf(catalogue, p), catalogue.Rates.LabourPerHour), StringComparer.Ordinal);
         Problem = Make();
     }
 

@@ -37,6 +37,6 @@ internal static class WeekUpkeep
         {
             string? tank = topUps.GetValueOrDefault(b.CareId!);
             return new LaidTask(tank is null ? b.CareId : null, tank, desk.InstantOf(b.Due ?? b.Start), desk.InstantOf(b.Start), desk.InstantOf(b.End), b.RunId, b.ByUse);
-        })]);
+        })], [.. plan.Stops.Where(s => s.PressId == press.Id).Select(s => new LaidStop(desk.InstantOf(s.Start), desk.InstantOf(s.End)))]);
     }
 }

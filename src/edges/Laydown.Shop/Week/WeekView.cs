@@ -20,6 +20,9 @@ public sealed record WeekView(
     /// <summary>Care of the presses up to their last runs, by press and start: nozzle checks, cleaning, top-ups, what long stops need.</summary>
     public IReadOnlyList<WeekCareView> Care { get; init; } = [];
 
+    /// <summary>Stops longer than the lines of a press may stand, each with what is done about it and what that costs.</summary>
+    public IReadOnlyList<WeekStopView> Stops { get; init; } = [];
+
     /// <summary>Runs that are printed and still go over benches.</summary>
     public IReadOnlyList<WeekPrintedView> Printed { get; init; } = [];
 

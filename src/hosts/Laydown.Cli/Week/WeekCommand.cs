@@ -85,6 +85,8 @@ internal static class WeekCommand
             answer.Line(Invariant($"{window.PressId}  {Time(window.Start)} to {Time(window.End)}: {window.What}{(window.By is null ? "" : ", by " + window.By)}; {(window.RunsMayPause ? "a run may stand over it" : "no run stands over it")}."));
         if (week.Value.Care.Count > 0)
             answer.Table(["press", "care", "from", "to", "pauses"], week.Value.Care.Select(c => (IReadOnlyList<string>)[c.PressId, c.What, Time(c.Start), Time(c.End), c.RunId ?? ""]));
+        foreach (WeekStopView stop in week.Value.Stops)
+            answer.Line(Invariant($"{stop.PressId}  stands {Time(stop.Start)} to {Time(stop.End)}, longer than its lines may, {stop.Words}; the first is taken."));
         Benches(answer, week.Value);
         foreach (WeekWhy why in week.Value.Runs.Select(r => r.Why).OfType<WeekWhy>())
             Tell(answer, why);
