@@ -22,6 +22,8 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
 
     public DbSet<StockMoveRow> StockMoves => Set<StockMoveRow>();
 
+    public DbSet<StockPointRow> StockPoints => Set<StockPointRow>();
+
     public DbSet<PressCareRow> PressCare => Set<PressCareRow>();
 
     public DbSet<LogRow> Log => Set<LogRow>();
@@ -96,6 +98,11 @@ internal sealed class ShopContext(DbContextOptions<ShopContext> options) : DbCon
             row.Property(r => r.Version).IsConcurrencyToken();
             row.HasIndex(r => r.LotId);
             row.HasIndex(r => r.RunId);
+        });
+        modelBuilder.Entity<StockPointRow>(row =>
+        {
+            row.ToTable("StockPoints").HasKey(r => r.StockId);
+            row.Property(r => r.Version).IsConcurrencyToken();
         });
         modelBuilder.Entity<PressCareRow>(row =>
         {

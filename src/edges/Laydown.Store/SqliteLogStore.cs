@@ -16,6 +16,9 @@ namespace Laydown.Store;
 public sealed class SqliteLogStore : ILogStore
 {
     private const string Done = "Done";
+
+    // So many runs that stopped after an instant are looked at: one press prints one at a time.
+    private const int MostOthers = 50;
     private readonly DbContextOptions<ShopContext> options;
 
     /// <summary>A store in the file at <paramref name="dbPath"/>.</summary>
@@ -109,10 +112,41 @@ public sealed class SqliteLogStore : ILogStore
     {
         string? runId = entry.RunId ?? struck?.RunId;
         List<LogRow> ofRun = runId is null ? [] : await context.Log.AsNoTracking().Where(r => r.RunId == runId && !r.Struck).OrderBy(r => r.Number).ToListAsync(cancellation);
-        LogRow? onPress = await context.Log.AsNoTracking()
-            .Where(r => r.PressId == entry.PressId && !r.Struck && (r.Kind == "Start" || r.Kind == "Stop" || r.Kind == Done))
-            .OrderByDescending(r => r.AtSeconds).ThenByDescending(r => r.Number).FirstOrDefaultAsync(cancellation);
-        return new([.. ofRun.Select(EntryOf)], onPress is null ? null : EntryOf(onPress), struck is null ? null : EntryOf(struck));
+        List<LogEntry> entries = [.. ofRun.Select(EntryOf)];
+        IReadOnlyList<RunTurn> others = LogBefore.From(entry, entries) is { } from ? await OthersAsync(context, entry, from, cancellation) : [];
+        return new(entries, others, struck is null ? null : EntryOf(struck));
+    }
+
+    // Runs that stopped on the press after an instant, the first ones, and runs that stand started there.
+    private static async Task<IReadOnlyList<RunTurn>> OthersAsync(ShopContext context, LogEntry entry, DateTimeOffset from, CancellationToken cancellation)
+    {
+        long fromSeconds = from.ToUnixTimeSeconds();
+        IQueryable<LogRow> onPress = context.Log.AsNoTracking().Where(r => r.PressId == entry.PressId && r.RunId != null && r.RunId != entry.RunId && !r.Struck);
+        List<string> runs = await onPress.Where(r => r.AtSeconds >= fromSeconds && (r.Kind == "Stop" || r.Kind == Done)).OrderBy(r => r.AtSeconds).Take(MostOthers).Select(r => r.RunId!).ToListAsync(cancellation);
+        runs.AddRange(await onPress.Where(r => r.Kind == "Start" && !context.Log.Any(s => s.RunId == r.RunId && !s.Struck && s.Number > r.Number && (s.Kind == "Stop" || s.Kind == Done)))
+            .Select(r => r.RunId!).ToListAsync(cancellation));
+        return [.. (await TurnsAsync(context, [.. runs.Distinct(StringComparer.Ordinal)], cancellation))
+            .Where(t => string.Equals(t.PressId, entry.PressId, StringComparison.Ordinal) && (t.Stop is null || t.Stop > from)).OrderBy(t => t.Start)];
+    }
+
+    /// <inheritdoc/>
+    public async Task<IReadOnlyList<RunTurn>> TurnsAsync(IReadOnlyList<string> runIds, CancellationToken cancellation)
+    {
+        await using ShopContext context = new(options);
+        return await TurnsAsync(context, runIds, cancellation);
+    }
+
+    private static async Task<IReadOnlyList<RunTurn>> TurnsAsync(ShopContext context, IReadOnlyList<string> runIds, CancellationToken cancellation)
+    {
+        List<LogEntry> entries = [];
+        foreach (string[] some in runIds.Chunk(500))
+        {
+            List<LogRow> rows = await context.Log.AsNoTracking().Where(r => some.Contains(r.RunId) && !r.Struck && (r.Kind == "Start" || r.Kind == "Stop" || r.Kind == Done))
+                .OrderBy(r => r.Number).ToListAsync(cancellation);
+            entries.AddRange(rows.Select(EntryOf));
+        }
+
+        return RunTurns.Of(entries);
     }
 
     private static IQueryable<LogRow> Within(IQueryable<LogRow> rows, LogSpan span)

@@ -35,11 +35,47 @@ public sealed class SqliteStockRoom : IStockRoom
     }
 
     /// <inheritdoc/>
-    public async Task<Reading<StockChange>> ChangeAsync(Func<IReadOnlyList<StockLot>, Reading<StockChange>> change, CancellationToken cancellation)
+    public async Task<IReadOnlyList<StockMove>> MovesOfRunAsync(string runId, CancellationToken cancellation)
+    {
+        await using ShopContext context = new(options);
+        return await MovesOfRunAsync(context, runId, cancellation);
+    }
+
+    /// <inheritdoc/>
+    public Task<Reading<StockChange>> ChangeAsync(Func<IReadOnlyList<StockLot>, Reading<StockChange>> change, CancellationToken cancellation) =>
+        ChangeAsync(async context => change(await LotsAsync(context, cancellation)), cancellation);
+
+    /// <inheritdoc/>
+    public Task<Reading<StockChange>> ChangeAsync(
+        string runId, Func<IReadOnlyList<StockLot>, IReadOnlyList<StockMove>, Reading<StockChange>> change, CancellationToken cancellation) => ChangeAsync(
+        async context => change(await LotsAsync(context, cancellation), await MovesOfRunAsync(context, runId, cancellation)), cancellation);
+
+    /// <inheritdoc/>
+    public async Task<IReadOnlyList<ReorderPoint>> PointsAsync(CancellationToken cancellation)
+    {
+        await using ShopContext context = new(options);
+        List<StockPointRow> rows = await context.StockPoints.AsNoTracking().OrderBy(r => r.StockId).ToListAsync(cancellation);
+        return [.. rows.Select(r => From<ReorderPoint>(r.Json))];
+    }
+
+    /// <inheritdoc/>
+    public async Task SetPointAsync(ReorderPoint point, CancellationToken cancellation)
     {
         await using ShopContext context = new(options);
         await using var transaction = await context.Database.BeginTransactionAsync(cancellation);
-        Reading<StockChange> made = change(await LotsAsync(context, cancellation));
+        StockPointRow? row = await context.StockPoints.FindAsync([point.StockId], cancellation);
+        if (row is null)
+            context.StockPoints.Add(row = new() { StockId = point.StockId, Json = "" });
+        row.Json = Json(point);
+        await context.SaveChangesAsync(cancellation);
+        await transaction.CommitAsync(cancellation);
+    }
+
+    private async Task<Reading<StockChange>> ChangeAsync(Func<ShopContext, Task<Reading<StockChange>>> change, CancellationToken cancellation)
+    {
+        await using ShopContext context = new(options);
+        await using var transaction = await context.Database.BeginTransactionAsync(cancellation);
+        Reading<StockChange> made = await change(context);
         if (!made.IsTaken)
             return made;
         foreach (StockLot lot in made.Value.Lots)
@@ -48,6 +84,12 @@ public sealed class SqliteStockRoom : IStockRoom
         await context.SaveChangesAsync(cancellation);
         await transaction.CommitAsync(cancellation);
         return made;
+    }
+
+    private static async Task<IReadOnlyList<StockMove>> MovesOfRunAsync(ShopContext context, string runId, CancellationToken cancellation)
+    {
+        List<StockMoveRow> rows = await context.StockMoves.AsNoTracking().Where(r => r.RunId == runId).OrderBy(r => r.Number).ToListAsync(cancellation);
+        return [.. rows.Select(r => From<StockMove>(r.Json))];
     }
 
     private static async Task<IReadOnlyList<StockLot>> LotsAsync(ShopContext context, CancellationToken cancellation)

@@ -55,7 +55,9 @@ public static class Wiring
         SqliteShopStore store = new(place.StoreFile);
         await store.OpenAsync(cancellation);
         ShelvedStocks shelf = new(catalogue.Value.Stocks);
-        shelf.Follow(await new SqliteStockRoom(place.StoreFile).LotsAsync(cancellation));
+        SqliteStockRoom room = new(place.StoreFile);
+        shelf.Follow(await room.PointsAsync(cancellation));
+        shelf.Follow(await room.LotsAsync(cancellation));
         return Reading.Of(Together(place, catalogue.Value with { Stocks = shelf }, store, clock));
     }
 
@@ -140,7 +142,7 @@ public static class Wiring
             Dots = new DotFiles(new PlateStream(limits), clock, scratch),
             Press = PressServices.Of(catalogue, store, book, new SqliteStockRoom(place.StoreFile), new PressPapers(), clock, week, log),
             TryOrder = trying,
-            Log = LogServices.Of(catalogue, store, log, clock),
+            Log = LogServices.Of(catalogue, store, log, clock, new SqliteStockRoom(place.StoreFile)),
             Week = week,
             Sheets = SheetServices.Of(place, catalogue, store, new PressPlanes(place.Pyramids), new LookPictures()),
         };

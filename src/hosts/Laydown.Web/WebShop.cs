@@ -1,4 +1,5 @@
 using Laydown.Shop;
+using Laydown.Web.Forms;
 using Laydown.Web.Frame;
 using Laydown.Web.Http;
 using Laydown.Web.Layers;
@@ -71,6 +72,7 @@ public static class WebShop
         parts.AddSingleton<RefusedWishes<Laydown.Plan.Runs.MeasuredSheet>>();
         parts.AddSingleton<RefusedWishes<Laydown.Plan.Runs.ModeOverrule>>();
         parts.AddSingleton<RefusedWishes<Laydown.Shop.Run.FirstPieceApproval>>();
+        parts.AddSingleton<RefusedForms>();
         parts.AddSingleton<SolveDesk>();
         parts.AddSingleton<PassesDesk>();
         parts.AddSingleton<LayoutDesk>();
@@ -110,6 +112,7 @@ public static class WebShop
         RunInterface.Map(app);
         WeekInterface.Map(app);
         CareForms.Map(app);
+        StockForms.Map(app);
         WeekForms.Map(app);
         ProofInterface.Map(app);
         ProofForms.Map(app);

@@ -35,7 +35,7 @@ public sealed class LogLawTests
     public void The_use_of_the_presses_is_the_product_of_its_parts_and_tells_them()
     {
         RunActual actual = RunActuals.Of(LogSamples.Run, LogSamples.TwoTurns);
-        IReadOnlyList<Figure> figures = ShopFigures.Of([actual], [Remake(RemakeCause.Dust, 300)], 100);
+        IReadOnlyList<Figure> figures = ShopFigures.Of([actual], [Remake(RemakeCause.Dust, 300)], new(100, 50));
         Assert.Equal(100 * (50 / 100.0) * (34 / 50.0) * (11 / 12.0), Of("use of the presses"), 9);
         Assert.Equal(100 * 11 * 2.0 / (12 * 3), Of("material yield"), 9);
         Assert.Equal(100, Of("runs on time"));

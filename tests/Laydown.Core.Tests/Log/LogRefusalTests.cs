@@ -79,9 +79,33 @@ public sealed class LogRefusalTests
     [Fact]
     public void A_second_run_on_a_press_that_runs_is_refused()
     {
-        LogEntry other = Start with { RunId = "R-2" };
-        IReadOnlyList<InputFault> faults = LogFaults.Of(Start, LogSamples.Run, LogSamples.Tanks, new([], other), LogSamples.At(100));
+        RunTurn other = new("R-2", "press", LogSamples.At(0), null, 1);
+        IReadOnlyList<InputFault> faults = LogFaults.Of(Start, LogSamples.Run, LogSamples.Tanks, new([], [other]), LogSamples.At(100));
         Refused("/runId", "run R-2 is running on press", faults);
+    }
+
+    [Fact]
+    public void A_start_within_another_run_of_the_press_is_refused_with_its_entries_and_a_way_to_mend_it()
+    {
+        RunTurn other = new("R-2", "press", LogSamples.At(10), LogSamples.At(40), 7, 8);
+        Refused("/at", "found start 2026-11-26 09:10 while run R-2 was on press from 2026-11-26 09:10 to 09:40 (entries 7 and 8); "
+            + "wanted a start from 09:40 on; where the times of R-2 are wrong, entry 8 struck, then 7, and both told again", FaultsOver(Start with { At = LogSamples.At(10) }, other));
+        Refused("/at", "start 2026-11-26 09:39", FaultsOver(Start with { At = LogSamples.At(39) }, other));
+        Assert.Empty(FaultsOver(Start with { At = LogSamples.At(40) }, other));
+        Assert.Empty(FaultsOver(Start with { At = LogSamples.At(9) }, other));
+    }
+
+    [Fact]
+    public void A_stop_that_lays_its_run_over_another_of_the_press_is_refused_and_one_that_touches_it_is_not()
+    {
+        RunTurn other = new("R-2", "press", LogSamples.At(30), LogSamples.At(40), 7, 8);
+        foreach (double end in new[] { 31, 40, 60 })
+            Refused("/at", "while run R-2 was on press from 2026-11-26 09:30 to 09:40 (entries 7 and 8); wanted an end by 2026-11-26 09:30", FaultsOver(Stop(3, 0) with { At = LogSamples.At(end) }, other, Start));
+        Assert.Empty(FaultsOver(Stop(3, 0) with { At = LogSamples.At(30) }, other, Start));
+        Assert.Empty(FaultsOver(Stop(3, 0), other with { Start = LogSamples.At(-20), Stop = LogSamples.At(0) }, Start));
+
+        // In an old log the other may have begun before: then the start is what is wrong.
+        Refused("/at", "wanted entry 1, which started this run, struck and told again", FaultsOver(Stop(3, 0), other with { Start = LogSamples.At(-20) }, Start));
     }
 
     [Fact]
@@ -114,14 +138,17 @@ public sealed class LogRefusalTests
         Assert.Empty(Of(strike with { Strikes = 4 }, LogSamples.TwoTurns[3]));
 
         static IReadOnlyList<InputFault> Of(LogEntry entry, LogEntry? struck) =>
-            LogFaults.Of(entry, LogSamples.Run, LogSamples.Tanks, new(LogSamples.TwoTurns, null, struck), LogSamples.At(100));
+            LogFaults.Of(entry, LogSamples.Run, LogSamples.Tanks, new(LogSamples.TwoTurns, [], struck), LogSamples.At(100));
     }
 
     private static LogEntry Stop(int good, int spoiled, int? made = null) =>
         LogSamples.Entry(0, 30, LogKind.Stop) with { Stop = new(good, spoiled, made, Done: true) };
 
     private static IReadOnlyList<InputFault> Faults(LogEntry entry, LoggedRun? run, params LogEntry[] before) =>
-        LogFaults.Of(entry, run, LogSamples.Tanks, new(before), LogSamples.At(100));
+        LogFaults.Of(entry, run, LogSamples.Tanks, new(before, []), LogSamples.At(100));
+
+    private static IReadOnlyList<InputFault> FaultsOver(LogEntry entry, RunTurn other, params IReadOnlyList<LogEntry> before) =>
+        LogFaults.Of(entry, LogSamples.Run, LogSamples.Tanks, new(before, [other]), LogSamples.At(100));
 
     private static void Refused(string field, string words, IReadOnlyList<InputFault> faults) =>
         Assert.Contains(faults, f => f.Field == field && f.ToString().Contains(words, StringComparison.Ordinal) && f.Wanted.Length > 0);

@@ -56,6 +56,62 @@ public sealed class CareCommandLawTests : IDisposable
     }
 
     [Fact]
+    public async Task What_a_run_really_used_is_taken_once_when_the_log_ends_it_and_a_log_that_is_corrected_corrects_the_room()
+    {
+        shop.Put("T-1", (CliShop.Board("T-1-1", "a.pdf"), CliShop.Pdf()));
+        await DoneAsync("orders");
+        await DoneAsync("stock", "receive", "foamed-pvc-3", "5", "--place", "rack 1");
+        await DoneAsync("plan");
+        string id = (await DoneAsync("runs")).GetProperty("runs")[0].GetProperty("run").GetProperty("id").GetString()!;
+        await DoneAsync("stock", "reserve", id);
+        await DoneAsync("log", "start", id, "--at", "2026-11-25T07:00Z");
+        JsonElement stop = await DoneAsync("log", "stop", id, "--good", "1", "--spoiled", "2", "--at", "2026-11-25T08:00Z", "--by", "Ada");
+
+        // One board was planned, three are gone; the move says why, by whom and by which entry.
+        JsonElement room = await DoneAsync("stock");
+        Assert.Equal((2m, 0), (Lots(room)[0].GetProperty("onHand").GetDecimal(), Lots(room)[0].GetProperty("reserved").GetArrayLength()));
+        JsonElement move = room.GetProperty("moves").EnumerateArray().Single(m => m.GetProperty("kind").GetString() == "consume");
+        Assert.Equal((3m, "Ada", stop.GetProperty("number").GetInt64()), (move.GetProperty("quantity").GetDecimal(), move.GetProperty("by").GetString(), move.GetProperty("logEntry").GetInt64()));
+        Assert.Equal(Invariant($"log {stop.GetProperty("number").GetInt64()}: 1 good, 2 spoiled, 1 planned"), move.GetProperty("why").GetString());
+        Assert.Equal((1m, 3m, 3m), (room.GetProperty("runs")[0].GetProperty("needed").GetDecimal(), room.GetProperty("runs")[0].GetProperty("used").GetDecimal(), room.GetProperty("runs")[0].GetProperty("taken").GetDecimal()));
+        Assert.Equal(0, room.GetProperty("lines").EnumerateArray().Single(l => l.GetProperty("stockId").GetString() == "foamed-pvc-3").GetProperty("wanted").GetDecimal());
+        Assert.Contains(Lots(room), l => l.TryGetProperty("bornOf", out JsonElement of) && of.GetString() == id);
+        Assert.Equal(3, (await shop.AskAsync("stock", "take", id)).Code);
+
+        // The end was wrong: all of it comes back, rests go out; told again, what was used is taken anew.
+        await DoneAsync("log", "strike", Invariant($"{stop.GetProperty("number").GetInt64()}"), "--note", "counted wrong");
+        Assert.Equal(5, Assert.Single(Lots(await DoneAsync("stock"))).GetProperty("onHand").GetDecimal());
+        await DoneAsync("log", "stop", id, "--good", "1", "--at", "2026-11-25T08:00Z");
+        Assert.Equal(4, Lots(await DoneAsync("stock"))[0].GetProperty("onHand").GetDecimal());
+    }
+
+    [Fact]
+    public async Task A_point_of_ordering_is_set_in_the_shop_stands_in_place_of_the_file_and_is_taken_back()
+    {
+        await DoneAsync("stock", "receive", "foamed-pvc-3", "5", "--place", "rack 1");
+        async Task<JsonElement> LineAsync() => (await DoneAsync("stock")).GetProperty("lines").EnumerateArray().Single(l => l.GetProperty("stockId").GetString() == "foamed-pvc-3");
+        await DoneAsync("stock", "reorder", "foamed-pvc-3", "--at", "4", "--to", "12", "--by", "Ann");
+        JsonElement line = await LineAsync();
+        Assert.Equal((4, 12, "Ann", false, 0m), (line.GetProperty("reorderAt").GetInt32(), line.GetProperty("orderTo").GetInt32(), line.GetProperty("setBy").GetString(), line.GetProperty("isLow").GetBoolean(), line.GetProperty("toOrder").GetDecimal()));
+        await DoneAsync("stock", "use", "L-0001", "1");
+        line = await LineAsync();
+        Assert.Equal((true, 8m), (line.GetProperty("isLow").GetBoolean(), line.GetProperty("toOrder").GetDecimal()));
+
+        // Refused by field, and what was set stays.
+        foreach ((string[] words, string field) in new[] { (new[] { "foamed-pvc-3", "--at", "-1" }, "at"), (["foamed-pvc-3", "--at", "5", "--to", "5"], "to"), (["foamed-pvc-3", "--to", "5"], "to"), (["gold", "--at", "5"], "stockId"), (["foamed-pvc-3", "--at", "5", "--by", " "], "by") })
+        {
+            (int code, JsonElement answer) = await shop.AskAsync(["stock", "reorder", .. words]);
+            Assert.Equal((3, field), (code, answer.GetProperty("faults")[0].GetProperty("field").GetString()));
+        }
+
+        Assert.Equal(4, (await LineAsync()).GetProperty("reorderAt").GetInt32());
+        await DoneAsync("stock", "reorder", "foamed-pvc-3");
+        line = await LineAsync();
+        Assert.False(line.TryGetProperty("reorderAt", out JsonElement at) && at.ValueKind == JsonValueKind.Number);
+        Assert.Equal((false, 0m), (line.GetProperty("isLow").GetBoolean(), line.GetProperty("toOrder").GetDecimal()));
+    }
+
+    [Fact]
     public async Task What_cannot_be_done_in_the_room_is_refused_and_nothing_changes()
     {
         await DoneAsync("stock", "receive", "foamed-pvc-3", "3", "--place", "rack 1");

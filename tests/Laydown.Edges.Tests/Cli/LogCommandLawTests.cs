@@ -68,7 +68,12 @@ public sealed class LogCommandLawTests
         Assert.Equal(3, (await shop.AskAsync("log", "ink", "no-tank", "5", "--run", run)).Code);
         (code, answer) = await shop.AskAsync("log", "remake", run, "--cause", "Dust", "--pieces", "1", "--item", "TW-none-1");
         Assert.Equal((3, "/remake/itemId"), (code, answer.GetProperty("faults")[0].GetProperty("field").GetString()));
-        Assert.Equal(2, (await shop.AskAsync("log", "review", "--from", "2026-11-26", "--to", "2026-11-01")).Code);
+        foreach (string[] words in (string[][])[["review"], ["list"], ["charts", "Across"]])
+        {
+            (code, answer) = await shop.AskAsync(["log", .. words, "--from", "2026-11-26", "--to", "2026-11-01"]);
+            Assert.Equal((2, "to"), (code, answer.GetProperty("faults")[0].GetProperty("field").GetString()));
+        }
+
         Assert.Equal(2, (await shop.AskAsync("log", "start", run, "--at", "soon")).Code);
         Assert.Equal(0, (await shop.AskAsync("log", "list")).Answer.GetProperty("all").GetInt32());
     }

@@ -34,4 +34,6 @@ internal sealed class CareBench : IPressCareBook, ILogStore
     public Task<LogPage> PageAsync(LogWish wish, CancellationToken cancellation) => throw new NotSupportedException();
 
     public Task<IReadOnlyList<LogEntry>> OfRunAsync(string runId, CancellationToken cancellation) => throw new NotSupportedException();
+
+    public Task<IReadOnlyList<RunTurn>> TurnsAsync(IReadOnlyList<string> runIds, CancellationToken cancellation) => throw new NotSupportedException();
 }

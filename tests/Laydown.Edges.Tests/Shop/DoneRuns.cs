@@ -16,4 +16,6 @@ internal sealed class DoneRuns(IReadOnlyList<RunActual> actuals) : ILogStore
     public Task<IReadOnlyList<LogEntry>> OfRunAsync(string runId, CancellationToken cancellation) => throw new NotSupportedException();
 
     public Task<IReadOnlyList<LogEntry>> LastAsync(LogKind kind, LogSpan span, int most, CancellationToken cancellation) => throw new NotSupportedException();
+
+    public Task<IReadOnlyList<RunTurn>> TurnsAsync(IReadOnlyList<string> runIds, CancellationToken cancellation) => throw new NotSupportedException();
 }

@@ -34,7 +34,7 @@ public sealed class RunInputsLawTests : IDisposable
         ShelvedStocks shelf = new(shop.Catalogue.Stocks);
         Catalogue shelved = shop.Catalogue with { Stocks = shelf };
         MoveStock move = new(shelved, room);
-        RunStock ofRun = new(shelved, shop.Store, room, move, shop.Clock);
+        RunStock ofRun = new(shelved, shop.Store, move, shop.Clock);
         using MakeRun make = new(shop.Folder, shelved, shop.Store, files, shop.Board);
         await new ReleaseRun(shelved, shop.Store, make, shop.Clock).ReleaseAsync(run.Run.Id, Sound(run, shelved), None);
 

@@ -68,12 +68,10 @@ public sealed class SqliteLogStoreLawTests : IDisposable
         LogBefore? seen = null;
         await log.AppendAsync(strike, before => Reading.Of(Seen(before)), None);
         Assert.Equal((1L, 2), (seen!.Struck!.Number, seen.OfRun.Count));
-        Assert.Equal(1, seen.LastOnPress!.Number);
         Assert.Equal([true, false, false], (await log.OfRunAsync("R-1", None)).Select(e => e.Struck));
         Assert.Empty(await log.LastAsync(LogKind.Start, new(), 10, None));
         await log.AppendAsync(strike, before => Reading.Of(Seen(before)), None);
         Assert.Null(seen.Struck);
-        Assert.Null(seen.LastOnPress);
 
         LogEntry Seen(LogBefore before)
         {
@@ -81,6 +79,47 @@ public sealed class SqliteLogStoreLawTests : IDisposable
             return strike;
         }
     }
+
+    [Fact]
+    public async Task Turns_of_other_runs_on_the_press_that_reach_past_an_entry_are_told_to_its_judge()
+    {
+        SqliteLogStore log = await OpenAsync();
+        await log.AppendAllAsync(
+            [
+                Turn("R-1", 0, false), Turn("R-1", 10, true), Turn("R-2", 20, false), Turn("R-2", 30, true), Turn("R-1", 30, false), Turn("R-1", 50, true),
+                Turn("R-3", 5, false, "q"), Turn("R-3", 60, true, "q"), Turn("R-4", 55, false), Turn("R-5", 12, false), Turn("R-5", 18, true),
+            ],
+            None);
+        Assert.Equal(["R-1 8:30-8:50", "R-4 8:55-"], await OthersAsync(Turn("R-6", 40, false)));
+        Assert.Equal(["R-1 8:30-8:50", "R-4 8:55-"], await OthersAsync(Turn("R-2", 40, false)));
+        Assert.Equal(["R-5 8:12-8:18", "R-2 8:20-8:30", "R-4 8:55-"], await OthersAsync(Turn("R-1", 12, false)));
+        Assert.Equal(["R-4 8:55-"], await OthersAsync(Turn("R-6", 50, false)));
+
+        // A stop looks back to its start; other entries start and stop nothing.
+        Assert.Equal(["R-1 8:30-8:50"], await OthersAsync(Turn("R-4", 70, true) with { At = At(70) }, startedAt: 45));
+        Assert.Empty(await OthersAsync(Note(0, "R-6", 0)));
+        Assert.Equal(["R-1 8:0-8:10", "R-1 8:30-8:50"], (await log.TurnsAsync(["R-1"], None)).Select(Words));
+
+        async Task<IReadOnlyList<string>> OthersAsync(LogEntry entry, int? startedAt = null)
+        {
+            if (startedAt is { } at)
+                await log.AppendAllAsync([Turn(entry.RunId!, at, true), Turn(entry.RunId!, at, false)], None);
+            IReadOnlyList<RunTurn> seen = [];
+            await log.AppendAsync(entry, before => Seen(before), None);
+            return [.. seen.Select(Words)];
+
+            Reading<LogEntry> Seen(LogBefore before)
+            {
+                seen = before.OthersOnPress;
+                return Reading.Refused<LogEntry>(new InputFault("log", null, "/kind", "a look", "nothing kept"));
+            }
+        }
+
+        static string Words(RunTurn turn) => Invariant($"{turn.RunId} {turn.Start:H:m}-{turn.Stop:H:m}");
+    }
+
+    private static LogEntry Turn(string run, int minutes, bool stops, string press = "p") =>
+        new(0, At(minutes), stops ? LogKind.Stop : LogKind.Start, run, press, Stop: stops ? new(1, 0, null, Done: false) : null);
 
     [Fact]
     public async Task Of_many_that_start_a_run_at_once_one_does()

@@ -74,4 +74,65 @@ public sealed class MoneyPagesLawTests(PageFixture fixture) : IClassFixture<Page
         await Assertions.Expect(page.Locator("#moves")).ToContainTextAsync("Ada");
         await page.Context.CloseAsync();
     }
+
+    [Theory, InlineData(true), InlineData(false)]
+    public async Task A_refused_form_gives_the_focus_to_the_list_of_faults_and_each_leads_to_its_field(bool scripts)
+    {
+        IPage page = await fixture.OpenAsync("/stock", scripts: scripts);
+        ILocator receive = page.Locator("#receive");
+        await receive.GetByLabel("How many, or m").FillAsync("1.5");
+        await receive.GetByLabel("Place").FillAsync(" ");
+        await receive.GetByLabel("Maker’s lot").FillAsync("M-77");
+        await receive.GetByRole(AriaRole.Button, new() { Name = "Take in" }).ClickAsync();
+        ILocator faults = page.Locator("#refused");
+        await Assertions.Expect(faults).ToBeFocusedAsync();
+        await Assertions.Expect(faults.GetByRole(AriaRole.Listitem)).ToHaveTextAsync(["How many, or m: Found 1.5; wanted whole boards or blanks.", "Place: Found nothing; wanted where it stands."]);
+        ILocator quantity = receive.GetByLabel("How many, or m");
+        await Assertions.Expect(quantity).ToHaveValueAsync("1.5");
+        await Assertions.Expect(quantity).ToHaveAttributeAsync("aria-invalid", "true");
+        await Assertions.Expect(quantity).ToHaveAccessibleDescriptionAsync("Found 1.5; wanted whole boards or blanks.");
+        await Assertions.Expect(receive.GetByLabel("Maker’s lot")).ToHaveValueAsync("M-77");
+        await faults.GetByRole(AriaRole.Link, new() { Name = "How many, or m" }).ClickAsync();
+        await Assertions.Expect(quantity).ToBeFocusedAsync();
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task Days_of_a_review_that_cannot_be_give_the_focus_to_the_list_of_faults()
+    {
+        IPage page = await fixture.OpenAsync("/log/review", scripts: false);
+        await page.GetByLabel("From day").FillAsync("2026-11-20");
+        await page.GetByLabel("To day").FillAsync("2026-11-10");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Show" }).ClickAsync();
+        await Assertions.Expect(page.Locator("#refused")).ToBeFocusedAsync();
+        await Assertions.Expect(page.GetByLabel("From day")).ToHaveValueAsync("2026-11-20");
+        await Assertions.Expect(page.GetByLabel("To day")).ToHaveAccessibleDescriptionAsync("Found 2026-11-10; wanted 2026-11-20, the first day, or later.");
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
+    public async Task A_point_of_ordering_is_set_on_the_page_and_a_stock_below_it_stands_on_the_page_of_the_day()
+    {
+        Laydown.Press.Stocks.Stock stock = fixture.Shop.Services.Catalogue.Stocks.First(s => s is { OtherSizeOf: null, ReorderAt: null });
+        IPage page = await fixture.OpenAsync("/stock", scripts: false);
+        ILocator lines = page.Locator("#lines"), row = lines.Locator("tr", new() { HasText = stock.Name }).First;
+        ILocator form = lines.Locator("form");
+        await form.GetByLabel("Stock").SelectOptionAsync(stock.Id);
+        await form.GetByLabel("Order at").FillAsync("100000");
+        await form.GetByLabel("Up to").FillAsync("5");
+        await form.GetByRole(AriaRole.Button, new() { Name = "Set the point" }).ClickAsync();
+        await Assertions.Expect(page.Locator("#refused")).ToBeFocusedAsync();
+        await Assertions.Expect(form.GetByLabel("Up to")).ToHaveAccessibleDescriptionAsync("Found 5; wanted over 100000, the point to order at, to 1000000.");
+        await Assertions.Expect(form.GetByLabel("Order at")).ToHaveValueAsync("100000");
+        await form.GetByLabel("Up to").FillAsync("100005");
+        await form.GetByLabel("Who").FillAsync("Ada");
+        await form.GetByRole(AriaRole.Button, new() { Name = "Set the point" }).ClickAsync();
+        await Assertions.Expect(row).ToContainTextAsync("100000, up to 100005");
+        await Assertions.Expect(row).ToContainTextAsync("set by Ada");
+        await Assertions.Expect(row).ToContainTextAsync("low");
+        IPage today = await fixture.OpenAsync("/", scripts: false);
+        await Assertions.Expect(today.Locator("#low-stock")).ToContainTextAsync(stock.Name);
+        await today.Context.CloseAsync();
+        await page.Context.CloseAsync();
+    }
 }

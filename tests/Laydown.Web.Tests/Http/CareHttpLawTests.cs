@@ -47,6 +47,8 @@ public sealed class CareHttpLawTests
     [InlineData("/api/stock/receive", """{"stockId":"gold","quantity":1,"place":"x"}""")]
     [InlineData("/api/stock/receive", """{"stockId":"fluted-5","quantity":-1,"place":"x"}""")]
     [InlineData("/api/stock/receive", "null")]
+    [InlineData("/api/stock/reorder", """{"stockId":"gold","at":4,"to":null}""")]
+    [InlineData("/api/stock/reorder", """{"stockId":"fluted-5","at":4}""")]
     [InlineData("/api/stock/runs/R-9/reserve", "")]
     [InlineData("/api/stock/runs/R-20261126-01/dance", "")]
     [InlineData("/api/upkeep/no-press/reading", "{}")]

@@ -75,6 +75,41 @@ public sealed class LogHttpLawTests
     }
 
     [Fact]
+    public async Task The_end_of_a_run_takes_what_it_used_and_its_page_and_the_stock_room_say_so()
+    {
+        await using ServedShop served = await ServedShop.OpenAsync();
+        Laydown.Plan.Runs.Run run = (await served.Shop.Services.Store.RunAsync("R-20261126-01", CancellationToken.None))!.Run;
+        await served.Client.PostAsJsonAsync("/api/stock/receive", new { stockId = run.StockId, quantity = run.SheetCount + 1, place = "rack 1" });
+        await PostAsync(served, new { at = "2026-11-26T09:00:00Z", kind = "start", runId = run.Id, pressId = run.PressId });
+        await PostAsync(served, new { at = "2026-11-26T09:40:00Z", kind = "stop", runId = run.Id, pressId = run.PressId, by = "Ada", stop = new { good = run.SheetCount, spoiled = 2, made = (int?)null, done = true } });
+        string log = await served.Client.GetStringAsync($"/runs/{run.Id}/log"), stock = await served.Client.GetStringAsync("/stock");
+        Assert.Contains(Invariant($"{run.SheetCount + 2} used, {run.SheetCount + 1} taken from the stock room; 1 more than the room held: count its lots."), log, StringComparison.Ordinal);
+        Assert.Contains(Invariant($"{run.SheetCount} good, 2 spoiled, {run.SheetCount} planned"), stock, StringComparison.Ordinal);
+
+        // Another run told over this one is refused by name.
+        using HttpResponseMessage over = await served.Client.PostAsJsonAsync("/api/log", new { at = "2026-11-26T09:20:00Z", kind = "start", runId = "R-20261126-03", pressId = run.PressId });
+        Laydown.Plan.Runs.Run other = (await served.Shop.Services.Store.RunAsync("R-20261126-03", CancellationToken.None))!.Run;
+        Assert.Equal(string.Equals(other.PressId, run.PressId, StringComparison.Ordinal) ? HttpStatusCode.BadRequest : HttpStatusCode.Created, over.StatusCode);
+    }
+
+    private static async Task PostAsync(ServedShop served, object entry)
+    {
+        using HttpResponseMessage answer = await served.Client.PostAsJsonAsync("/api/log", entry);
+        Assert.True(answer.StatusCode == HttpStatusCode.Created, await answer.Content.ReadAsStringAsync());
+    }
+
+    [Theory, InlineData("/api/log"), InlineData("/api/log/review"), InlineData("/api/log/charts/Across")]
+    public async Task A_time_that_ends_before_it_begins_is_refused_by_name(string path)
+    {
+        await using ServedShop served = await ServedShop.OpenAsync();
+        using HttpResponseMessage answer = await served.Client.GetAsync($"{path}?from=2026-11-20T08:00:00Z&to=2026-11-20T08:00:00Z");
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        JsonElement fault = (await answer.Content.ReadFromJsonAsync<JsonElement>()).GetProperty("result").GetProperty("faults")[0];
+        Assert.Equal("to", fault.GetProperty("field").GetString());
+        Assert.Equal("after the start, 2026-11-20 08:00", fault.GetProperty("wanted").GetString());
+    }
+
+    [Fact]
     public async Task Charts_review_and_estimates_answer_with_what_was_logged()
     {
         await using ServedShop served = await ServedShop.OpenAsync();

@@ -16,9 +16,10 @@ internal sealed class MemoryLogStore : ILogStore
         {
             List<LogEntry> counting = [.. entries.Where(e => !e.Struck)];
             LogEntry? struck = counting.FirstOrDefault(e => e.Number == entry.Strikes);
+            List<LogEntry> ofRun = [.. counting.Where(e => e.RunId is not null && e.RunId == (entry.RunId ?? struck?.RunId))];
+            DateTimeOffset? from = LogBefore.From(entry, ofRun);
             Reading<LogEntry> judged = judge(new(
-                [.. counting.Where(e => e.RunId is not null && e.RunId == (entry.RunId ?? struck?.RunId))],
-                counting.LastOrDefault(e => e.PressId == entry.PressId && e.Kind is LogKind.Start or LogKind.Stop), struck));
+                ofRun, [.. RunTurns.Of(counting).Where(t => from is not null && t.PressId == entry.PressId && t.RunId != entry.RunId && (t.Stop is null || t.Stop > from))], struck));
             if (!judged.IsTaken)
                 return Task.FromResult(judged);
             if (struck is not null)
@@ -44,6 +45,9 @@ internal sealed class MemoryLogStore : ILogStore
 
     public Task<IReadOnlyList<RunActual>> ActualsAsync(LogSpan span, int most, CancellationToken cancellation) =>
         Task.FromResult<IReadOnlyList<RunActual>>([.. Within(span).Where(e => !e.Struck).Select(e => e.Actual).OfType<RunActual>().TakeLast(most)]);
+
+    public Task<IReadOnlyList<RunTurn>> TurnsAsync(IReadOnlyList<string> runIds, CancellationToken cancellation) =>
+        Task.FromResult(RunTurns.Of(Within(new()).Where(e => !e.Struck && runIds.Contains(e.RunId ?? "", StringComparer.Ordinal))));
 
     private List<LogEntry> Within(LogSpan span)
     {

@@ -10,6 +10,7 @@ internal sealed class MemoryStockRoom : IStockRoom
     private readonly Lock gate = new();
     private readonly SortedDictionary<string, StockLot> lots = new(StringComparer.Ordinal);
     private readonly List<StockMove> moves = [];
+    private readonly SortedDictionary<string, ReorderPoint> points = new(StringComparer.Ordinal);
 
     public Task<IReadOnlyList<StockLot>> LotsAsync(CancellationToken cancellation)
     {
@@ -23,11 +24,21 @@ internal sealed class MemoryStockRoom : IStockRoom
             return Task.FromResult<IReadOnlyList<StockMove>>([.. moves.AsEnumerable().Reverse().Where(m => lotId is null || m.LotId == lotId).Take(most)]);
     }
 
-    public Task<Reading<StockChange>> ChangeAsync(Func<IReadOnlyList<StockLot>, Reading<StockChange>> change, CancellationToken cancellation)
+    public Task<IReadOnlyList<StockMove>> MovesOfRunAsync(string runId, CancellationToken cancellation)
+    {
+        lock (gate)
+            return Task.FromResult<IReadOnlyList<StockMove>>([.. moves.Where(m => m.RunId == runId)]);
+    }
+
+    public Task<Reading<StockChange>> ChangeAsync(Func<IReadOnlyList<StockLot>, Reading<StockChange>> change, CancellationToken cancellation) =>
+        ChangeAsync("", (there, _) => change(there), cancellation);
+
+    public Task<Reading<StockChange>> ChangeAsync(
+        string runId, Func<IReadOnlyList<StockLot>, IReadOnlyList<StockMove>, Reading<StockChange>> change, CancellationToken cancellation)
     {
         lock (gate)
         {
-            Reading<StockChange> made = change([.. lots.Values]);
+            Reading<StockChange> made = change([.. lots.Values], [.. moves.Where(m => m.RunId == runId)]);
             if (made.IsTaken)
             {
                 foreach (StockLot lot in made.Value.Lots)
@@ -37,5 +48,18 @@ internal sealed class MemoryStockRoom : IStockRoom
 
             return Task.FromResult(made);
         }
+    }
+
+    public Task<IReadOnlyList<ReorderPoint>> PointsAsync(CancellationToken cancellation)
+    {
+        lock (gate)
+            return Task.FromResult<IReadOnlyList<ReorderPoint>>([.. points.Values]);
+    }
+
+    public Task SetPointAsync(ReorderPoint point, CancellationToken cancellation)
+    {
+        lock (gate)
+            points[point.StockId] = point;
+        return Task.CompletedTask;
     }
 }

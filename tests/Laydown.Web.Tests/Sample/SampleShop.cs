@@ -68,6 +68,7 @@ internal sealed class SampleShop : IDisposable
         FlatPairs pairs = new(Path.Combine(folder.Root, "scratch"));
         LayerServices layers = LayerServices.Of(new LookShelf(folder), catalogue, store, new ItemPlaneFiles(pages), pairs, new LookPictures(), new ColourFiles(), clock);
         MemoryProofStore proofs = new();
+        MemoryStockRoom room = new();
         TryOrder trying = new(catalogue, store, pricing ?? new EvenInk());
         ShopServices services = new(
             folder.Root, catalogue, store, pages, papers,
@@ -81,11 +82,11 @@ internal sealed class SampleShop : IDisposable
             layers,
             ProofServices.Of(folder, layers, new(catalogue, store, pairs), proofs, clock))
         {
+            Clock = clock,
             Pictures = new ScreenPictures(),
             LayoutFiles = new LayoutWriter(),
-            Clock = clock,
-            Press = PressServices.Of(catalogue, store, new MemoryCareBook(), new MemoryStockRoom(), new PressPapers(), clock),
-            Log = LogServices.Of(catalogue, store, new MemoryLogStore(), clock),
+            Press = PressServices.Of(catalogue, store, new MemoryCareBook(), room, new PressPapers(), clock),
+            Log = LogServices.Of(catalogue, store, new MemoryLogStore(), clock, room),
             TryOrder = trying,
             Sheets = SheetServices.Of(folder, catalogue, store, new PressPlanes(folder.Pyramids), new LookPictures()),
         };

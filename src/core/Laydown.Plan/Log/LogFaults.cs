@@ -72,9 +72,25 @@ public static class LogFaults
             yield return Fault("/kind", Invariant($"run {entry.RunId} was done {done.At:yyyy-MM-dd HH:mm}"), "a run that is not done; strike the entry that ended it if that was wrong");
         else if (before.LastOfRun is { } last && entry.At < last.At)
             yield return Fault("/at", Invariant($"start {entry.At:yyyy-MM-dd HH:mm} before the last stop {last.At:yyyy-MM-dd HH:mm}"), "a start after the stop before it");
-        else if (before.LastOnPress is { Kind: LogKind.Start } other && !string.Equals(other.RunId, entry.RunId, StringComparison.Ordinal))
+        else if (before.OthersOnPress.FirstOrDefault(t => t.Stop is null) is { } other)
             yield return Fault("/runId", Invariant($"run {other.RunId} is running on {entry.PressId}"), Invariant($"run {other.RunId} stopped first"));
+        else if (before.OthersOnPress.FirstOrDefault(t => t.Start <= entry.At && entry.At < t.Stop) is { } within)
+            yield return Fault("/at", Invariant($"start {entry.At:yyyy-MM-dd HH:mm} while {Told(within)}"), Invariant($"a start from {within.Stop:HH:mm} on; {IfWrong(within)}"));
     }
+
+    // One press prints one run at a time: else its minutes would be counted twice.
+    private static IEnumerable<InputFault> OverOthers(LogEntry stop, LogEntry start, LogBefore before)
+    {
+        if (before.OthersOnPress.FirstOrDefault(t => t.Start < stop.At && t.Stop > start.At) is not { } over)
+            yield break;
+        string mend = over.Start > start.At
+            ? Invariant($"an end by {over.Start:yyyy-MM-dd HH:mm}") : Invariant($"entry {start.Number}, which started this run, struck and told again with its own time");
+        yield return Fault("/at", Invariant($"{start.At:yyyy-MM-dd HH:mm} to {stop.At:HH:mm} while {Told(over)}"), Invariant($"{mend}; {IfWrong(over)}"));
+    }
+
+    private static string Told(RunTurn turn) => Invariant($"run {turn.RunId} was on {turn.PressId} from {turn.Start:yyyy-MM-dd HH:mm} to {turn.Stop:HH:mm} (entries {turn.StartNumber} and {turn.StopNumber})");
+
+    private static string IfWrong(RunTurn turn) => Invariant($"where the times of {turn.RunId} are wrong, entry {turn.StopNumber} struck, then {turn.StartNumber}, and both told again");
 
     private static IEnumerable<InputFault> OfStop(LogEntry entry, LogBefore before)
     {
@@ -96,6 +112,9 @@ public static class LogFaults
             yield return Fault("/kind", Invariant($"run {entry.RunId} is not running"), "a run that was started");
         else if (entry.At <= start.At)
             yield return Fault("/at", Invariant($"end {entry.At:yyyy-MM-dd HH:mm:ss} not after the start {start.At:yyyy-MM-dd HH:mm:ss}"), "an end after the start");
+        else
+            foreach (InputFault over in OverOthers(entry, start, before))
+                yield return over;
         if (stop.Done && stop.Good >= 0 && stop.Spoiled >= 0 && before.OfRun.Sum(e => (e.Stop?.Good ?? 0L) + (e.Stop?.Spoiled ?? 0L)) + (long)stop.Good + stop.Spoiled == 0)
             yield return Fault("/stop", "done without a sheet, good or spoiled", "at least one sheet, or a run that is broken off");
     }

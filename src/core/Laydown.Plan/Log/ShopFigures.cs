@@ -10,8 +10,8 @@ public static class ShopFigures
     /// <summary>The figures that can be told; one that lacks its data is left out.</summary>
     /// <param name="actuals">Runs done in the time.</param>
     /// <param name="remakes">Remakes in it.</param>
-    /// <param name="openMinutes">Minutes the presses were to be worked, all together; null where the shop keeps no calendar.</param>
-    public static IReadOnlyList<Figure> Of(IReadOnlyList<RunActual> actuals, IReadOnlyList<RemakeNote> remakes, double? openMinutes)
+    /// <param name="hours">How long the presses were to be worked and ran, all together; null where the shop keeps no calendar.</param>
+    public static IReadOnlyList<Figure> Of(IReadOnlyList<RunActual> actuals, IReadOnlyList<RemakeNote> remakes, PressHours? hours)
     {
         List<Figure> figures = [];
         if (actuals.Count == 0)
@@ -20,9 +20,9 @@ public static class ShopFigures
         long good = actuals.Sum(a => (long)a.Good), made = actuals.Sum(a => (long)a.Made);
         Figure performance = Percent("performance", estimated, minutes, Invariant($"{estimated:0} min estimated of {minutes:0} min taken by {actuals.Count} runs"), Product);
         Figure quality = Percent("quality", good, made, Invariant($"{good} good of {made} sheets made"), Product);
-        if (openMinutes is > 0)
+        if (hours is { OpenMinutes: > 0 })
         {
-            Figure availability = Percent("availability", minutes, openMinutes.Value, Invariant($"{minutes:0} min run of {openMinutes:0} min open"), Product);
+            Figure availability = Percent("availability", hours.RunMinutes, hours.OpenMinutes, hours.Words, Product);
             double together = availability.Value * performance.Value * quality.Value / 1e4;
             figures.Add(new("use of the presses", together, "%",
                 Invariant($"availability {availability.Value:0.0} % × performance {performance.Value:0.0} % × quality {quality.Value:0.0} %"), Product));

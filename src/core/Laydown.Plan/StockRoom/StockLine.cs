@@ -13,6 +13,12 @@ namespace Laydown.Plan.StockRoom;
 /// <param name="Lots">Lots of it in the room.</param>
 /// <param name="Rolls">Whole rolls to order, so that waiting runs can be kept back in turn, no piece parted; null of boards and blanks.</param>
 /// <param name="OrderWords">Which rolls of the room are too short to count, and which run no roll holds; null where there is nothing to tell.</param>
+/// <param name="OrderTo">Up to how much is ordered then, or null.</param>
+/// <param name="SetBy">Who set the point in the shop; null where it is that of the stock's file.</param>
 public sealed record StockLine(
     string StockId, string Name, string Unit, decimal OnHand, decimal Reserved, decimal Free, decimal Wanted, int? ReorderAt, decimal ToOrder, int Lots,
-    int? Rolls = null, string? OrderWords = null);
+    int? Rolls = null, string? OrderWords = null, int? OrderTo = null, string? SetBy = null)
+{
+    /// <summary>Whether what is left for further work is at the point of ordering or under it.</summary>
+    public bool IsLow => OnHand - Reserved - Wanted <= ReorderAt;
+}

@@ -20,7 +20,7 @@ public static class StockLines
         decimal wanted = runs.Where(r => StockPicks.StockIds(r).Contains(stock.Id, StringComparer.Ordinal)).Sum(r => Math.Max(0, StockPicks.Needed(r, stock) - own.Sum(l => l.ReservedFor(r.Id))));
         RollOrder? rolls = stock.Kind == StockKind.Roll ? RollOrders.Of(stock, own, runs) : null;
         return new(stock.Id, stock.Name, Unit(stock, onHand), onHand, reserved, free, wanted, stock.ReorderAt,
-            rolls?.Metres ?? ToOrder(stock, free - wanted - lacking), own.Count, rolls?.Rolls, rolls?.Words);
+            rolls?.Metres ?? ToOrder(stock, free - wanted - lacking), own.Count, rolls?.Rolls, rolls?.Words, stock.OrderTo);
     }
 
     /// <summary>What is counted of a stock, in the number a quantity asks for.</summary>

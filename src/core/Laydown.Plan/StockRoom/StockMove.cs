@@ -10,5 +10,7 @@ namespace Laydown.Plan.StockRoom;
 /// <param name="Why">Why, such as <c>corner broken</c>; or null.</param>
 /// <param name="Lot">The lot as it comes in, where it is new; its count and reservations are ignored.</param>
 /// <param name="Place">The place, where it is put elsewhere.</param>
+/// <param name="LogEntry">Number of the entry of the log that is its cause; null where it was done by hand.</param>
 public sealed record StockMove(
-    StockMoveKind Kind, string LotId, decimal Quantity, DateTimeOffset At, string By, string? RunId = null, string? Why = null, StockLot? Lot = null, string? Place = null);
+    StockMoveKind Kind, string LotId, decimal Quantity, DateTimeOffset At, string By, string? RunId = null, string? Why = null, StockLot? Lot = null, string? Place = null,
+    long? LogEntry = null);

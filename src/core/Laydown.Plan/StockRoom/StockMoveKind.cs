@@ -23,4 +23,7 @@ public enum StockMoveKind
 
     /// <summary>A usable rest of a run comes in.</summary>
     Offcut,
+
+    /// <summary>Brought back: what was taken for a run and not used.</summary>
+    Return,
 }

@@ -34,7 +34,7 @@ public static class StockMoves
 
     private static StockLot After(StockMove move, StockLot lot) => move.Kind switch
     {
-        StockMoveKind.Receive or StockMoveKind.Offcut => lot with { OnHand = lot.OnHand + move.Quantity },
+        StockMoveKind.Receive or StockMoveKind.Offcut or StockMoveKind.Return => lot with { OnHand = lot.OnHand + move.Quantity },
         StockMoveKind.Reserve => Kept(lot, move.RunId!, lot.ReservedFor(move.RunId!) + move.Quantity),
         StockMoveKind.Release => Kept(lot, move.RunId!, lot.ReservedFor(move.RunId!) - move.Quantity),
         StockMoveKind.Consume => Kept(lot with { OnHand = lot.OnHand - move.Quantity }, move.RunId ?? "", Math.Max(0, lot.ReservedFor(move.RunId ?? "") - move.Quantity)),
@@ -61,8 +61,8 @@ public static class StockMoves
             faults.Add(new(File, null, path + "/quantity", Invariant($"{move.Quantity}"), "whole boards or blanks"));
         if (string.IsNullOrWhiteSpace(move.By))
             faults.Add(new(File, null, path + "/by", "nothing", "who does it"));
-        if (move.Kind is StockMoveKind.Reserve or StockMoveKind.Release && move.RunId is null)
-            faults.Add(new(File, null, path + "/runId", "nothing", "the run it is kept back for"));
+        if (move.Kind is StockMoveKind.Reserve or StockMoveKind.Release or StockMoveKind.Return && move.RunId is null)
+            faults.Add(new(File, null, path + "/runId", "nothing", "the run it is for"));
         if (puts && string.IsNullOrWhiteSpace(move.Place))
             faults.Add(new(File, null, path + "/place", "nothing", "where it stands now"));
         return faults.Count > 0 ? faults : TooMuch(move, lot, path);
@@ -102,7 +102,7 @@ public static class StockMoves
             StockMoveKind.Reserve => (lot.Free, "free"),
             StockMoveKind.Release => (kept, "kept back for that run"),
             StockMoveKind.Consume => (Math.Min(lot.OnHand, lot.Free + kept), "there and not kept back for other runs"),
-            StockMoveKind.Receive or StockMoveKind.Offcut => (Most - lot.OnHand, "room for"),
+            StockMoveKind.Receive or StockMoveKind.Offcut or StockMoveKind.Return => (Most - lot.OnHand, "room for"),
             _ => (Most, "there"),
         };
         return move.Quantity <= most ? [] : [new("stock room", null, path + "/quantity", Invariant($"{move.Quantity} of {lot.Id}"), Invariant($"at most {most}, which is {what}"))];

@@ -74,7 +74,8 @@ public static class StockPicks
         return moves;
     }
 
-    private static IEnumerable<StockMove> RestsIn(Runs.Run run, IReadOnlyList<Stock> stocks, IReadOnlyList<StockLot> lots, string place, DateOnly day, DateTimeOffset at, string by)
+    /// <summary>Moves that bring the usable rests of a run in, each size a lot of its own.</summary>
+    internal static IEnumerable<StockMove> RestsIn(Runs.Run run, IReadOnlyList<Stock> stocks, IReadOnlyList<StockLot> lots, string place, DateOnly day, DateTimeOffset at, string by)
     {
         int number = Last(lots);
         foreach (Stock stock in stocks)
@@ -115,6 +116,9 @@ public static class StockPicks
     public static decimal Needed(Runs.Run run, Stock stock) => stock.Kind == StockKind.Roll
         ? Math.Ceiling((decimal)SheetsOf(run, stock).Sum(s => s.Repeats * s.Sheet.HeightMm) / 10m) / 100m
         : SheetsOf(run, stock).Sum(s => s.Repeats);
+
+    /// <summary>Sheets of a run on one of its stocks, as planned.</summary>
+    internal static int Sheets(Runs.Run run, Stock stock) => SheetsOf(run, stock).Sum(s => s.Repeats);
 
     /// <summary>Sheets of a run that are printed on a stock: those of further stocks name theirs, all others are of the first.</summary>
     internal static IEnumerable<SheetLayout> SheetsOf(Runs.Run run, Stock stock)

@@ -31,4 +31,9 @@ public interface ILogStore
     /// <param name="most">At most so many, the last ones.</param>
     /// <param name="cancellation">Stops.</param>
     Task<IReadOnlyList<RunActual>> ActualsAsync(LogSpan span, int most, CancellationToken cancellation);
+
+    /// <summary>Turns of runs at their presses, from starts and stops that count.</summary>
+    /// <param name="runIds">The runs.</param>
+    /// <param name="cancellation">Stops.</param>
+    Task<IReadOnlyList<RunTurn>> TurnsAsync(IReadOnlyList<string> runIds, CancellationToken cancellation);
 }

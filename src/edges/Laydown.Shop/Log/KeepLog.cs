@@ -3,6 +3,7 @@ using Laydown.Plan.Costs;
 using Laydown.Plan.Log;
 using Laydown.Press.Machines;
 using Laydown.Shop.Orders;
+using Laydown.Shop.Press;
 
 namespace Laydown.Shop.Log;
 
@@ -11,7 +12,8 @@ namespace Laydown.Shop.Log;
 /// <param name="store">Runs of the shop.</param>
 /// <param name="log">The log.</param>
 /// <param name="clock">Tells the time.</param>
-public sealed class KeepLog(Catalogue catalogue, IShopStore store, ILogStore log, TimeProvider clock)
+/// <param name="use">Books what a run used when it is done; null where the shop keeps no stock room.</param>
+public sealed class KeepLog(Catalogue catalogue, IShopStore store, ILogStore log, TimeProvider clock, BookUse? use = null)
 {
     /// <summary>Keeps an entry. Where it has a run, press and, for a stop that ends it, what it took are filled in; a remake without a cost gets one.</summary>
     /// <param name="entry">The entry; an instant of <c>default</c> is now. It is kept in the time zone of the shop, whose days say what was on time.</param>
@@ -42,7 +44,20 @@ public sealed class KeepLog(Catalogue catalogue, IShopStore store, ILogStore log
             Remake = entry.Remake is null || run is null ? entry.Remake : RemakeCosts.Reckoned(entry.Remake, run, catalogue),
         };
         Dictionary<string, double> tanks = (press?.Tanks ?? []).ToDictionary(t => t.Id, t => t.CapacityMl, StringComparer.Ordinal);
-        return await log.AppendAsync(told, before => Judged(told, logged, tanks, before, now), cancellation);
+        LogEntry? struck = null;
+        Reading<LogEntry> kept = await log.AppendAsync(
+            told,
+            before =>
+            {
+                struck = before.Struck;
+                return Judged(told, logged, tanks, before, now);
+            },
+            cancellation);
+
+        // Once an entry is kept, what follows from it is not left off half-way.
+        if (use is not null && kept.IsTaken && kept.Value is { RunId: { } done } && (kept.Value.Actual is not null || struck?.Actual is not null))
+            await use.BookAsync(done, kept.Value.Number, kept.Value.By, CancellationToken.None);
+        return kept;
     }
 
     private static Reading<LogEntry> Judged(LogEntry told, LoggedRun? run, Dictionary<string, double> tanks, LogBefore before, DateTimeOffset now)

@@ -1,4 +1,6 @@
+using System.Globalization;
 using Laydown.Plan.Log;
+using Laydown.Plan.StockRoom;
 
 namespace Laydown.Shop.Log;
 
@@ -29,6 +31,21 @@ public static class LogWords
             { Kind: LogKind.Start } => "started",
             _ => entry.Note ?? "",
         };
+    }
+
+    /// <summary>Two runs at once, in a sentence.</summary>
+    public static string Of(RunOverlap overlap)
+    {
+        ArgumentNullException.ThrowIfNull(overlap);
+        return Invariant($"{overlap.From:yyyy-MM-dd HH:mm} to {(overlap.To.Date == overlap.From.Date ? overlap.To.ToString("HH:mm", CultureInfo.InvariantCulture) : overlap.To.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture))}, {overlap.Minutes:0} min: {overlap.RunId} and {overlap.OtherRunId} on {overlap.PressId}.");
+    }
+
+    /// <summary>What a run used of one stock, in a sentence.</summary>
+    public static string Of(RunStockLine line)
+    {
+        ArgumentNullException.ThrowIfNull(line);
+        string lack = line.NotTaken > 0 ? Invariant($"; {line.NotTaken:0.##} more than the room held: count its lots") : "";
+        return Invariant($"{line.Name}: {line.Needed:0.##} {line.Unit} planned, {(line.Used is { } used ? Invariant($"{used:0.##} used, ") : "")}{line.Taken:0.##} taken from the stock room{lack}.");
     }
 
     /// <summary>A kind in words.</summary>

@@ -10,5 +10,7 @@ namespace Laydown.Shop.Log;
 /// <param name="Runs">Runs done in it.</param>
 /// <param name="Figures">The figures that can be told.</param>
 /// <param name="Causes">Causes of remakes, dearest first.</param>
+/// <param name="Overlaps">Times in which the log says that a press printed two runs at once, earliest first.</param>
 public sealed record ShopReview(
-    DateTimeOffset From, DateTimeOffset To, string? PressId, int Runs, IReadOnlyList<Figure> Figures, IReadOnlyList<CauseShare> Causes);
+    DateTimeOffset From, DateTimeOffset To, string? PressId, int Runs, IReadOnlyList<Figure> Figures, IReadOnlyList<CauseShare> Causes,
+    IReadOnlyList<RunOverlap> Overlaps);

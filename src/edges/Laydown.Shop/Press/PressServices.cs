@@ -15,8 +15,10 @@ namespace Laydown.Shop.Press;
 /// <param name="Labels">Makes labels.</param>
 /// <param name="Levels">Tells how full tanks are.</param>
 /// <param name="Supply">Tells whether the room holds what a run takes.</param>
+/// <param name="Reorder">Sets from when on stocks are ordered.</param>
 public sealed record PressServices(
-    PlanUpkeep Upkeep, ReadPress Read, IPressCareBook Book, ShowStock Stock, ReceiveStock Receive, MoveStock Move, RunStock RunStock, StockLabels Labels, TankLevels Levels, SupplyOfRun Supply)
+    PlanUpkeep Upkeep, ReadPress Read, IPressCareBook Book, ShowStock Stock, ReceiveStock Receive, MoveStock Move, RunStock RunStock, StockLabels Labels, TankLevels Levels, SupplyOfRun Supply,
+    SetReorderPoint Reorder)
 {
     /// <summary>All of it for one shop.</summary>
     /// <param name="catalogue">What the shop has; its stocks follow the room where they are <see cref="ShelvedStocks"/>.</param>
@@ -33,7 +35,7 @@ public sealed record PressServices(
         MoveStock move = new(catalogue, room);
         TankLevels levels = new(book, log);
         return new(
-            new(catalogue, store, book, week, levels, log), new(catalogue, book, clock, levels), book, new(catalogue, store, room), new(catalogue, move, clock), move, new(catalogue, store, room, move, clock),
-            new(catalogue, room, papers), levels, new(catalogue, room));
+            new(catalogue, store, book, week, levels, log), new(catalogue, book, clock, levels), book, new(catalogue, store, room, log), new(catalogue, move, clock), move,
+            new(catalogue, store, move, clock, log is null ? null : new(catalogue, store, log, room, clock)), new(catalogue, room, papers), levels, new(catalogue, room), new(catalogue, room, clock));
     }
 }

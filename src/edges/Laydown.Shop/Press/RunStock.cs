@@ -9,10 +9,10 @@ namespace Laydown.Shop.Press;
 /// <summary>Keeps stock back for a run, gives it free again, or takes it and brings the run's usable rests in.</summary>
 /// <param name="catalogue">What the shop has.</param>
 /// <param name="store">Its runs.</param>
-/// <param name="room">Tells what was taken already.</param>
 /// <param name="move">Does moves.</param>
 /// <param name="clock">Tells the time.</param>
-public sealed class RunStock(Catalogue catalogue, IShopStore store, IStockRoom room, MoveStock move, TimeProvider clock)
+/// <param name="use">Brings what is taken to what a run used, where it is done by the log already; null where the shop keeps none.</param>
+public sealed class RunStock(Catalogue catalogue, IShopStore store, MoveStock move, TimeProvider clock, BookUse? use = null)
 {
     /// <summary>Where rests go when no place is given.</summary>
     public const string RestPlace = "offcut rack";
@@ -33,19 +33,24 @@ public sealed class RunStock(Catalogue catalogue, IShopStore store, IStockRoom r
             return Reading.Refused<StockChange>(new InputFault("stock room", null, "stockId", unknown, "a stock the shop keeps"));
         if (what != RunStockStep.Release && record.State == RunState.Aborted)
             return Reading.Refused<StockChange>(new InputFault("stock room", null, "runId", Invariant($"{runId}, aborted"), "a run that is planned"));
-        if (what != RunStockStep.Release && await TakenAsync(runId, cancellation) is { } taken)
-            return Reading.Refused<StockChange>(new InputFault("stock room", null, "runId", Invariant($"stock of {runId} was taken {taken.At:yyyy-MM-dd} by {taken.By}"), "each run once; what a remake needs is taken from a lot"));
         DateTimeOffset now = clock.GetUtcNow();
-        return await move.DoAsync(lots => what switch
+        Reading<StockChange> done = await move.DoAsync(runId, (lots, before) => what switch
         {
+            RunStockStep.Reserve or RunStockStep.Take when RunUse.IsTaken(before) => Reading.Refused<IReadOnlyList<StockMove>>(TakenAlready(runId, before)),
             RunStockStep.Reserve => StockPicks.Reserve(run, stocks, lots, now, by),
             RunStockStep.Take => StockPicks.Take(run, stocks, lots, string.IsNullOrWhiteSpace(place) ? RestPlace : place, DateOnly.FromDateTime(clock.GetLocalNow().Date), now, by),
             _ => Released(runId, lots, now, by),
         }, cancellation);
+        if (done.IsTaken && what == RunStockStep.Take && use is not null)
+            await use.AlignAsync(runId, by, CancellationToken.None);
+        return done;
     }
 
-    private async Task<StockMove?> TakenAsync(string runId, CancellationToken cancellation) =>
-        (await room.MovesAsync(null, int.MaxValue, cancellation)).FirstOrDefault(m => m.Kind == StockMoveKind.Consume && string.Equals(m.RunId, runId, StringComparison.Ordinal));
+    private static InputFault TakenAlready(string runId, IReadOnlyList<StockMove> before)
+    {
+        StockMove taken = before.Last(m => m.Kind == StockMoveKind.Consume);
+        return new("stock room", null, "runId", Invariant($"stock of {runId} was taken {taken.At:yyyy-MM-dd} by {taken.By}"), "each run once; what a remake needs is taken from a lot");
+    }
 
     private static Reading<IReadOnlyList<StockMove>> Released(string runId, IReadOnlyList<StockLot> lots, DateTimeOffset now, string by) =>
         Reading.Of<IReadOnlyList<StockMove>>([.. lots.Where(l => l.ReservedFor(runId) > 0).Select(l => new StockMove(StockMoveKind.Release, l.Id, l.ReservedFor(runId), now, by, runId))]);

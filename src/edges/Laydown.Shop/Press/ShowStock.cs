@@ -1,5 +1,6 @@
 using Laydown.Plan.StockRoom;
 using Laydown.Press.Stocks;
+using Laydown.Shop.Log;
 using Laydown.Shop.Orders;
 
 namespace Laydown.Shop.Press;
@@ -8,34 +9,31 @@ namespace Laydown.Shop.Press;
 /// <param name="catalogue">What the shop has.</param>
 /// <param name="store">Its runs.</param>
 /// <param name="room">The room.</param>
-public sealed class ShowStock(Catalogue catalogue, IShopStore store, IStockRoom room)
+/// <param name="log">Tells which runs are done and what they used; null where the shop keeps none.</param>
+public sealed class ShowStock(Catalogue catalogue, IShopStore store, IStockRoom room, ILogStore? log = null)
 {
     private const int LastMoves = 50;
+
+    // Runs done before these are no longer looked at in the stock room.
+    private const int LastDone = 1000;
 
     /// <summary>The room as it stands, with what planned runs still need.</summary>
     public async Task<StockView> ShowAsync(CancellationToken cancellation)
     {
         IReadOnlyList<StockLot> lots = await room.LotsAsync(cancellation);
+        Dictionary<string, ReorderPoint> points = (await room.PointsAsync(cancellation)).ToDictionary(p => p.StockId, StringComparer.Ordinal);
         (catalogue.Stocks as ShelvedStocks)?.Follow(lots);
         IReadOnlyList<StockMove> all = await room.MovesAsync(null, int.MaxValue, cancellation);
-        ILookup<string, StockMove> taken = all.Where(m => m.Kind == StockMoveKind.Consume && m.RunId is not null).ToLookup(m => m.RunId!, StringComparer.Ordinal);
+        ILookup<string, StockMove> ofRun = all.Where(m => m.RunId is not null).ToLookup(m => m.RunId!, StringComparer.Ordinal);
         IReadOnlyList<Laydown.Plan.Runs.Run> runs = [.. await WaitingRuns.OfAsync(store, cancellation)];
-        IReadOnlyList<Stock> described = (catalogue.Stocks as ShelvedStocks)?.Described ?? catalogue.Stocks;
+        Dictionary<string, int> made = log is null ? [] : (await log.ActualsAsync(new(), LastDone, cancellation)).GroupBy(a => a.RunId, StringComparer.Ordinal)
+            .ToDictionary(a => a.Key, a => a.Last().Made, StringComparer.Ordinal);
+        IReadOnlyList<Stock> described = ReorderPoint.On((catalogue.Stocks as ShelvedStocks)?.Described ?? catalogue.Stocks, [.. points.Values]);
         return new(
-            StockLines.Of(described, lots, [.. runs.Where(r => !taken.Contains(r.Id))]),
+            [.. StockLines.Of(described, lots, [.. runs.Where(r => !made.ContainsKey(r.Id) && !RunUse.IsTaken(ofRun[r.Id]))])
+                .Select(l => points.TryGetValue(l.StockId, out ReorderPoint? point) ? l with { SetBy = point.By } : l)],
             [.. lots.Where(l => l.OnHand > 0 || l.Reserved.Count > 0).OrderBy(l => l.StockId, StringComparer.Ordinal).ThenBy(l => l.Id, StringComparer.Ordinal)],
             [.. all.Take(LastMoves)],
-            [.. runs.SelectMany(r => OfRun(r, lots, taken[r.Id]))]);
-    }
-
-    private IEnumerable<RunStockLine> OfRun(Laydown.Plan.Runs.Run run, IReadOnlyList<StockLot> lots, IEnumerable<StockMove> taken)
-    {
-        foreach (Stock stock in StockPicks.StockIds(run).Select(id => catalogue.Stocks.FirstOrDefault(s => string.Equals(s.Id, id, StringComparison.Ordinal))).OfType<Stock>())
-        {
-            HashSet<string> own = [.. StockPicks.OfSize(stock, lots).Select(l => l.Id)];
-            decimal needed = StockPicks.Needed(run, stock);
-            yield return new(run.Id, stock.Id, stock.Name, StockLines.Unit(stock, needed), needed,
-                lots.Where(l => own.Contains(l.Id)).Sum(l => l.ReservedFor(run.Id)), taken.Where(m => own.Contains(m.LotId)).Sum(m => m.Quantity));
-        }
+            [.. runs.SelectMany(r => RunStockLines.Of(r, catalogue.Stocks, lots, [.. ofRun[r.Id]], made.TryGetValue(r.Id, out int sheets) ? sheets : null))]);
     }
 }

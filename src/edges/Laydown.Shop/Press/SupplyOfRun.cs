@@ -14,7 +14,7 @@ public sealed class SupplyOfRun(Catalogue catalogue, IStockRoom room)
     {
         ArgumentNullException.ThrowIfNull(run);
         IReadOnlyList<StockLot> lots = await room.LotsAsync(cancellation);
-        bool taken = (await room.MovesAsync(null, int.MaxValue, cancellation)).Any(m => m.Kind == StockMoveKind.Consume && string.Equals(m.RunId, run.Id, StringComparison.Ordinal));
+        bool taken = RunUse.IsTaken(await room.MovesOfRunAsync(run.Id, cancellation));
         List<Stock> stocks = [.. StockPicks.StockIds(run).Select(id => catalogue.Stocks.FirstOrDefault(s => string.Equals(s.Id, id, StringComparison.Ordinal))).OfType<Stock>()];
         return run with { SetUp = run.SetUp with { Refusals = StockSupply.RefusalsNow(run, stocks, lots, taken) } };
     }

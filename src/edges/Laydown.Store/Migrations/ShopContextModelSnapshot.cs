@@ -302,6 +302,24 @@ namespace Laydown.Store.Migrations
                     b.ToTable("StockMoves", (string)null);
                 });
 
+            modelBuilder.Entity("Laydown.Store.Rows.StockPointRow", b =>
+                {
+                    b.Property<string>("StockId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Json")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Version")
+                        .IsConcurrencyToken()
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("StockId");
+
+                    b.ToTable("StockPoints", (string)null);
+                });
+
             modelBuilder.Entity("Laydown.Store.Rows.ItemRow", b =>
                 {
                     b.HasOne("Laydown.Store.Rows.OrderRow", null)

@@ -2,6 +2,7 @@ using System.CommandLine;
 using Laydown.Cli.Words;
 using Laydown.Measures;
 using Laydown.Plan.Log;
+using Laydown.Plan.StockRoom;
 using Laydown.Shop;
 using Laydown.Shop.Log;
 
@@ -61,9 +62,15 @@ internal sealed class LogOptions(Shared shared)
         if (!kept.IsTaken)
             return answer.Fail(ExitCodes.Refused, "Not taken into the log.", kept.Faults);
         if (answer.AsJson)
+        {
             answer.Json("log-entry", kept.Value);
-        else
-            answer.Line(Invariant($"{kept.Value.Number}  {LogWords.Line(kept.Value)}"));
+            return ExitCodes.Done;
+        }
+
+        answer.Line(Invariant($"{kept.Value.Number}  {LogWords.Line(kept.Value)}"));
+        if (kept.Value is { Actual: not null, RunId: { } id } && shop.Log.Use is { } use && await shop.Store.RunAsync(id, cancellation) is { } record)
+            foreach (RunStockLine line in await use.OfRunAsync(record.Run, cancellation))
+                answer.Line(LogWords.Of(line));
         return ExitCodes.Done;
     }
 

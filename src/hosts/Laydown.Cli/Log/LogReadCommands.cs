@@ -93,7 +93,10 @@ internal static class LogReadCommands
     public static Command Review(Shared shared) => new SpanOptions().On(
         new("review", "Use of the presses, yield, share on time, causes of remakes."), shared, async (_, shop, answer, part, cancellation) =>
         {
-            ShopReview review = await shop.Log!.Review.ReviewAsync(part, cancellation);
+            Reading<ShopReview> reading = await shop.Log!.Review.ReviewAsync(part, cancellation);
+            if (!reading.IsTaken)
+                return answer.Fail(ExitCodes.BadUsage, "Nothing is shown.", reading.Faults);
+            ShopReview review = reading.Value;
             if (answer.AsJson)
             {
                 answer.Json("log-review", review);
@@ -103,6 +106,8 @@ internal static class LogReadCommands
             answer.Line(Invariant($"{review.From:yyyy-MM-dd} to {review.To:yyyy-MM-dd}: {review.Runs} runs done"));
             foreach (Figure figure in review.Figures)
                 answer.Line(Invariant($"{figure.Name}  {figure.Value:0.0} {figure.Unit}  {figure.Because}"));
+            foreach (RunOverlap overlap in review.Overlaps)
+                answer.Line(Invariant($"two runs at once, counted once: {LogWords.Of(overlap)}"));
             answer.Table(["cause", "times", "pieces", "cost", "%", "up to %"], review.Causes.Select(c => (IReadOnlyList<string>)
                 [LogWords.Of(c.Cause), Invariant($"{c.Times}"), Invariant($"{c.Pieces}"), c.Cost.ToString(), Invariant($"{c.Percent:0}"), Invariant($"{c.UpToPercent:0}")]), named: true);
             return ExitCodes.Done;

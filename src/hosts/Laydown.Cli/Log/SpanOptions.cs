@@ -23,9 +23,8 @@ internal sealed class SpanOptions
             parsed,
             (shop, answer) => !TryTime(parsed.GetValue(from), shop, out DateTimeOffset? start) || !TryTime(parsed.GetValue(to), shop, out DateTimeOffset? end)
                 ? Task.FromResult(answer.Fail(ExitCodes.BadUsage, "--from, --to: wanted a day such as 2026-11-26 or a time such as 2026-11-26T09:30+01:00.", []))
-                : end <= start
-                ? Task.FromResult(answer.Fail(ExitCodes.BadUsage, "--from, --to: wanted an end after the start.", []))
-                : work(parsed, shop, answer, new(parsed.GetValue(press), start, end), cancellation),
+                : LogSpans.Of(parsed.GetValue(press), start, end).Match(
+                    span => work(parsed, shop, answer, span, cancellation), faults => Task.FromResult(answer.Fail(ExitCodes.BadUsage, "Nothing is shown.", faults))),
             cancellation));
         return command;
     }

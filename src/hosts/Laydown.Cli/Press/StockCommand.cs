@@ -18,7 +18,7 @@ internal static class StockCommand
             OfRun(shared, "release", "Gives free what is kept back for a run.", RunStockStep.Release),
             OfRun(shared, "take", "Takes what is kept back for a run and brings its usable rests in as lots of their own.", RunStockStep.Take),
             OfLot(shared, "count", "Writes down what was counted of a lot.", StockMoveKind.Count), OfLot(shared, "use", "Takes from a lot, as for spoilt boards.", StockMoveKind.Consume),
-            OfLot(shared, "add", "Adds to a lot.", StockMoveKind.Receive), Put(shared), Labels(shared),
+            OfLot(shared, "add", "Adds to a lot.", StockMoveKind.Receive), Put(shared), StockReorderCommand.Make(shared), Labels(shared),
         };
         command.SetAction((parsed, cancellation) => parsed.GetValue(file) is { } path
             ? FromFileAsync(shared.Answer(parsed), Path.GetFullPath(path))
@@ -46,15 +46,17 @@ internal static class StockCommand
             return ExitCodes.Done;
         }
 
-        answer.Table(["stock", "on hand", "kept back", "free", "wanted", "order"], view.Lines.Select(l => (IReadOnlyList<string>)
-            [l.StockId, Invariant($"{l.OnHand:0.##} {l.Unit}"), Invariant($"{l.Reserved:0.##}"), Invariant($"{l.Free:0.##}"), Invariant($"{l.Wanted:0.##}"), l.Rolls is > 0 ? Invariant($"{l.ToOrder:0.##} ({l.Rolls} roll{(l.Rolls == 1 ? "" : "s")})") : Invariant($"{l.ToOrder:0.##}")]), named: true);
+        answer.Table(["stock", "on hand", "kept back", "free", "wanted", "order at", "order"], view.Lines.Select(l => (IReadOnlyList<string>)
+            [l.StockId, Invariant($"{l.OnHand:0.##} {l.Unit}"), Invariant($"{l.Reserved:0.##}"), Invariant($"{l.Free:0.##}"), Invariant($"{l.Wanted:0.##}"),
+                l.ReorderAt is { } point ? Invariant($"{point}{(l.IsLow ? ", low" : "")}") : "–",
+                l.Rolls is > 0 ? Invariant($"{l.ToOrder:0.##} ({l.Rolls} roll{(l.Rolls == 1 ? "" : "s")})") : Invariant($"{l.ToOrder:0.##}")]), named: true);
         foreach (StockLine line in view.Lines.Where(l => l.OrderWords is not null))
             answer.Line(Invariant($"{line.StockId}: {line.OrderWords}"));
         answer.Table(["lot", "stock", "size, mm", "on hand", "free", "place", "since"], view.Lots.Select(l => (IReadOnlyList<string>)
             [l.Id, l.StockId, Invariant($"{l.WidthMm:0} × {l.LengthMm:0}"), Invariant($"{l.OnHand:0.##}"), Invariant($"{l.Free:0.##}"), l.Place, Invariant($"{l.Since:yyyy-MM-dd}")]), named: true);
         if (view.Runs is { Count: > 0 } runs)
-            answer.Table(["run", "stock", "needs", "kept back", "taken"], runs.Select(r => (IReadOnlyList<string>)
-                [r.RunId, r.StockId, Invariant($"{r.Needed:0.##} {r.Unit}"), Invariant($"{r.KeptBack:0.##}"), Invariant($"{r.Taken:0.##}")]), named: true);
+            answer.Table(["run", "stock", "needs", "kept back", "used", "taken"], runs.Select(r => (IReadOnlyList<string>)
+                [r.RunId, r.StockId, Invariant($"{r.Needed:0.##} {r.Unit}"), Invariant($"{r.KeptBack:0.##}"), r.Used is { } used ? Invariant($"{used:0.##}") : "–", Invariant($"{r.Taken:0.##}")]), named: true);
         return ExitCodes.Done;
     }
 

@@ -24,6 +24,8 @@ public static class CareInterface
         api.MapPost("/stock/moves", (HttpContext context, ShopServices shop) => JsonBody.WithAsync<IReadOnlyList<StockMove>>(
             context, Wanted, async moves => Told(await shop.Press.Move.DoAsync(_ => Reading.Of(moves), context.RequestAborted))));
         api.MapPost("/stock/runs/{run}/{step}", RunAsync);
+        api.MapPost("/stock/reorder", (HttpContext context, ShopServices shop) => JsonBody.WithAsync<ReorderWish>(
+            context, "stockId and at, or null for none, and to", async wish => (await shop.Press.Reorder.SetAsync(wish, context.RequestAborted)).Match(p => ShopInterface.Answer("reorder-point", p), JsonBody.Refused)));
     }
 
     private static async Task<IResult> PlanAsync(string press, int? days, ShopServices shop, TimeProvider clock, CancellationToken cancellation) =>

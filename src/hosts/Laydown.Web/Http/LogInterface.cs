@@ -17,10 +17,8 @@ public static class LogInterface
         api.MapPost("", KeepAsync);
         api.MapGet("/estimates", EstimatesAsync);
         api.MapGet("/overhead", OverheadAsync);
-        api.MapGet("/charts/{of}", async (ChartedFigure of, string? press, string? patch, DateTimeOffset? from, DateTimeOffset? to, ShopServices shop, CancellationToken cancellation) =>
-            shop.Log is { } log ? ShopInterface.Answer("log-charts", await log.Charts.ShowAsync(of, new(press, from, to), patch, cancellation)) : Results.NotFound());
-        api.MapGet("/review", async (string? press, DateTimeOffset? from, DateTimeOffset? to, ShopServices shop, CancellationToken cancellation) =>
-            shop.Log is { } log ? ShopInterface.Answer("log-review", await log.Review.ReviewAsync(new(press, from, to), cancellation)) : Results.NotFound());
+        api.MapGet("/charts/{of}", ChartsAsync);
+        api.MapGet("/review", ReviewAsync);
     }
 
     private static async Task<IResult> ListAsync(
@@ -32,8 +30,27 @@ public static class LogInterface
             return Refused([new InputFault("log", null, "after", after, "what the page before gave as next")]);
         if (rows is < 1 or > LogWish.MostRows)
             return Refused([new InputFault("log", null, "rows", Invariant($"{rows}"), Invariant($"1 to {LogWish.MostRows}"))]);
-        LogPage page = await log.Read.PageAsync(new(kind, run, new(press, from, to), LogCursor.Read(after), rows ?? 50), cancellation);
+        Reading<LogSpan> span = LogSpans.Of(press, from, to);
+        if (!span.IsTaken)
+            return Refused(span.Faults);
+        LogPage page = await log.Read.PageAsync(new(kind, run, span.Value, LogCursor.Read(after), rows ?? 50), cancellation);
         return ShopInterface.Answer("log-page", new { page.All, Next = page.Next?.ToString(), page.Entries });
+    }
+
+    private static async Task<IResult> ChartsAsync(
+        ChartedFigure of, string? press, string? patch, DateTimeOffset? from, DateTimeOffset? to, ShopServices shop, CancellationToken cancellation)
+    {
+        if (shop.Log is not { } log)
+            return Results.NotFound();
+        Reading<LogSpan> span = LogSpans.Of(press, from, to);
+        return span.IsTaken ? ShopInterface.Answer("log-charts", await log.Charts.ShowAsync(of, span.Value, patch, cancellation)) : Refused(span.Faults);
+    }
+
+    private static async Task<IResult> ReviewAsync(string? press, DateTimeOffset? from, DateTimeOffset? to, ShopServices shop, CancellationToken cancellation)
+    {
+        if (shop.Log is not { } log)
+            return Results.NotFound();
+        return (await log.Review.ReviewAsync(new(press, from, to), cancellation)).Match(r => ShopInterface.Answer("log-review", r), Refused);
     }
 
     private static async Task<IResult> KeepAsync(LogEntry entry, ShopServices shop, CancellationToken cancellation)

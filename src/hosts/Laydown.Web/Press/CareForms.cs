@@ -1,6 +1,5 @@
 using System.Globalization;
 using Laydown.Measures;
-using Laydown.Plan.StockRoom;
 using Laydown.Plan.Upkeep;
 using Laydown.Press.Inks;
 using Laydown.Shop;
@@ -9,19 +8,15 @@ using Microsoft.AspNetCore.Antiforgery;
 
 namespace Laydown.Web.Press;
 
-/// <summary>Forms of upkeep and stock room, plain, so that they work without script; each ends with the page it came from.</summary>
+/// <summary>Forms of upkeep, plain, so that they work without script; each ends with the page it came from.</summary>
 public static class CareForms
 {
-    /// <summary>Takes the forms in and answers with labels.</summary>
+    /// <summary>Takes the forms in.</summary>
     public static void Map(IEndpointRouteBuilder routes)
     {
         routes.MapPost("/upkeep/{press}/reading", ReadingAsync);
         routes.MapPost("/upkeep/{press}/pour", PourAsync);
         routes.MapPost("/upkeep/{press}/shelf", ShelfAsync);
-        routes.MapPost("/stock/receive", ReceiveAsync);
-        routes.MapPost("/stock/lot", LotAsync);
-        routes.MapPost("/stock/runs/{run}", RunAsync);
-        routes.MapGet("/stock/labels.pdf", LabelsAsync);
     }
 
     private static async Task<IResult> ReadingAsync(string press, HttpContext context, IAntiforgery guard, ShopServices shop)
@@ -80,50 +75,6 @@ public static class CareForms
         Reading<PressCarePage> page = await shop.Press.Read.WriteAsync(press, new(Packs: packs, Shelf: form["shelf"].ToString()), context.RequestAborted);
         return Back(Invariant($"~/upkeep/{Uri.EscapeDataString(press)}"), page.Faults, "shelf");
     }
-
-    private static async Task<IResult> ReceiveAsync(HttpContext context, IAntiforgery guard, ShopServices shop)
-    {
-        if (!await guard.IsRequestValidAsync(context))
-            return Results.BadRequest();
-        IFormCollection form = await context.Request.ReadFormAsync(context.RequestAborted);
-        GoodsIn goods = new(
-            form["stock"].ToString(), Amount(form["quantity"].ToString()), form["place"].ToString(), form["by"].ToString(),
-            form["maker"].ToString() is { Length: > 0 } maker ? maker : null, Number(form["width"].ToString()), Number(form["length"].ToString()));
-        return Back("~/stock", (await shop.Press.Receive.ReceiveAsync(goods, context.RequestAborted)).Faults, "lots");
-    }
-
-    private static async Task<IResult> LotAsync(HttpContext context, IAntiforgery guard, ShopServices shop, TimeProvider clock)
-    {
-        if (!await guard.IsRequestValidAsync(context))
-            return Results.BadRequest();
-        IFormCollection form = await context.Request.ReadFormAsync(context.RequestAborted);
-        if (!Enum.TryParse(form["kind"].ToString(), ignoreCase: true, out StockMoveKind kind) || kind is not (StockMoveKind.Count or StockMoveKind.Consume or StockMoveKind.Receive or StockMoveKind.Place))
-            return Results.BadRequest();
-        decimal quantity = kind == StockMoveKind.Place ? 0 : Amount(form["quantity"].ToString());
-        StockMove move = new(kind, form["lot"].ToString(), quantity, clock.GetUtcNow(), form["by"].ToString(), Why: form["why"].ToString() is { Length: > 0 } why ? why : null,
-            Place: kind == StockMoveKind.Place ? form["place"].ToString() : null);
-        return Back("~/stock", (await shop.Press.Move.DoAsync(_ => Reading.Of<IReadOnlyList<StockMove>>([move]), context.RequestAborted)).Faults, "lots");
-    }
-
-    private static async Task<IResult> RunAsync(string run, HttpContext context, IAntiforgery guard, ShopServices shop)
-    {
-        if (!await guard.IsRequestValidAsync(context))
-            return Results.BadRequest();
-        IFormCollection form = await context.Request.ReadFormAsync(context.RequestAborted);
-        return Enum.TryParse(form["step"].ToString(), ignoreCase: true, out RunStockStep step) && Enum.IsDefined(step)
-            ? Back("~/stock", (await shop.Press.RunStock.DoAsync(run, step, form["by"].ToString() is { Length: > 0 } by ? by : "operator", form["place"].ToString(), context.RequestAborted)).Faults, "runs")
-            : Results.BadRequest();
-    }
-
-    private static async Task<IResult> LabelsAsync(string? lots, HttpRequest request, ShopServices shop, CancellationToken cancellation)
-    {
-        string[] ids = (lots ?? "").Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
-        return (await shop.Press.Labels.MakeAsync(ids, cancellation, Invariant($"{request.Scheme}://{request.Host}{request.PathBase}"))).Match(
-            pdf => Results.File(pdf, "application/pdf", "stock-labels.pdf"), _ => Results.NotFound());
-    }
-
-    // What cannot be read as a number is refused by the rules like any other quantity that cannot be.
-    private static decimal Amount(string words) => decimal.TryParse(words, NumberStyles.Float, CultureInfo.InvariantCulture, out decimal amount) ? amount : -1;
 
     private static double? Number(string words) => double.TryParse(words, NumberStyles.Float, CultureInfo.InvariantCulture, out double number) ? number : null;
 
