@@ -77,6 +77,7 @@ public static class CommandLine
         ];
         foreach (Command command in commands)
             root.Subcommands.Add(command);
+        PlainNumbers.Ask(root);
         return root;
     }
 }

@@ -26,6 +26,19 @@ public sealed class CommandLineLawTests : IDisposable
         Assert.Equal("laydown/check", (await SchemaAsync("check", Path.Combine(shop.Folder, "orders", "TW-1", "board.pdf"))).Schema);
     }
 
+    [Theory]
+    [InlineData("--thickness", "5,5", "run", "let-go", "R-1", "--thickness", "5.5", "5,5", "5.5", "5.5", "5.5")]
+    [InlineData("--edge", "0,5", "run", "let-go", "R-1", "--edge", "0,5")]
+    [InlineData("--checked", "NaN", "run", "let-go", "R-1", "--checked", "NaN")]
+    [InlineData("--cost", "1,250", "log", "remake", "--cost", "1,250")]
+    [InlineData("--room", "1,000", "panel", "solve", "--room", "1,000")]
+    public async Task A_number_with_a_comma_is_refused_and_not_read_as_another(string name, string found, params string[] words)
+    {
+        (int code, JsonElement answer) = await shop.AskAsync(words);
+        Assert.Equal(ExitCodes.BadUsage, code);
+        Assert.Contains($"{name}: found {found}; wanted a number with a point", answer.GetProperty("message").GetString(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task A_page_at_an_address_that_is_taken_or_not_of_this_machine_is_refused_in_words()
     {
