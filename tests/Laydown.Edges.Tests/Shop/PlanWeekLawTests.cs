@@ -73,6 +73,41 @@ public sealed class PlanWeekLawTests : IDisposable
         Assert.Equal("calendar.json", Assert.Single((await without.PlanAsync(None)).Faults).File);
     }
 
+    /// <summary>Sixty runs of drawn times, planned before they were wanted on other days: what is told of a plan from scratch is what taking it makes, and it can be taken back.</summary>
+    [Fact]
+    public async Task A_plan_from_scratch_that_is_told_of_can_be_taken_and_taken_back()
+    {
+        await DrawnAsync(60);
+        PlanWeek week = Week(4000);
+        WeekView told = (await week.PlanAsync(None)).Value;
+        for (int turn = 1; turn < 60 && told.Afresh is null; turn++)
+        {
+            await WantedAtOtherTimesAsync(turn);
+            week = Week(4000 << (turn % 4));
+            told = (await week.PlanAsync(None)).Value;
+        }
+
+        WeekAfresh afresh = told.Afresh!;
+        Assert.InRange(afresh.Percent, 1, 5);
+        Assert.Contains("% less", afresh.Words, StringComparison.Ordinal);
+        WeekView taken = (await week.AfreshAsync(None)).Value;
+        Assert.Equal(told.Runs.Sum(r => r.LateMinutes) - afresh.LateMinutesLess, taken.Runs.Sum(r => r.LateMinutes));
+        Assert.Equal((told.LateRuns - afresh.LateRunsLess, told.SetUpMinutes - afresh.SetUpMinutesLess), (taken.LateRuns, taken.SetUpMinutes));
+        Dictionary<string, DateTimeOffset> before = told.Runs.ToDictionary(r => r.RunId, r => r.Start, StringComparer.Ordinal);
+        Assert.Equal(afresh.Moves, taken.Runs.Count(r => r.Start != before[r.RunId]));
+        Assert.Equal(told.Runs.Select(r => (r.RunId, r.Start)), (await week.BackAsync(None)).Value.Runs.Select(r => (r.RunId, r.Start)));
+    }
+
+    [Fact]
+    public async Task A_plan_that_none_from_scratch_betters_stays()
+    {
+        await TwoRunsAsync();
+        WeekView planned = (await Week().PlanAsync(None)).Value;
+        Assert.Null(planned.Afresh);
+        Assert.Equal("afresh", Assert.Single((await Week().AfreshAsync(None)).Faults).Field);
+        Assert.Equal(planned.Runs.Select(r => (r.RunId, r.Start)), (await Week().ShowAsync(None)).Value.Runs.Select(r => (r.RunId, r.Start)));
+    }
+
     [Fact]
     public async Task A_locked_order_is_kept_until_it_is_unlocked()
     {
@@ -90,7 +125,35 @@ public sealed class PlanWeekLawTests : IDisposable
         }
     }
 
-    private PlanWeek Week() => new(shop.Folder, shop.Catalogue, shop.Store, null, shop.Clock);
+    private async Task WantedAtOtherTimesAsync(int turn)
+    {
+        IReadOnlyList<RunRecord> runs = await shop.Store.RunsAsync(None);
+        await shop.Store.SaveRunsAsync([.. runs.Select((r, i) => r with { Run = r.Run with { Due = runs[(i + turn) % runs.Count].Run.Due } })], Laydown.Shop.Orders.ItemState.Planned, None);
+    }
+
+    // Runs like one that was really planned, of several stocks.
+    private async Task DrawnAsync(int count)
+    {
+        Random chance = new(count);
+        RunRecord like = (await TwoRunsAsync())[0];
+        Laydown.Shop.Orders.OrderRecord order = (await shop.Store.OrdersAsync(None))[0];
+        for (int i = 3; i <= count; i++)
+        {
+            string id = Invariant($"R-{i}"), item = Invariant($"TW-{i}-1"), of = Invariant($"TW-{i}");
+            await shop.Store.SaveOrderAsync(order with { Order = order.Order with { Id = of }, Items = [order.Items[0] with { OrderId = of, Item = order.Items[0].Item with { Id = item }, RunId = id }] }, None);
+            Laydown.Plan.Runs.Run run = like.Run with
+            {
+                Id = id,
+                StockId = "stock " + chance.Next(6),
+                Time = like.Run.Time with { PrintMinutes = 10 + chance.Next(150), HandlingMinutes = 5 },
+                Due = like.Run.Due.AddDays(chance.Next(9) - 8),
+                Items = [like.Run.Items[0] with { ItemId = item }],
+            };
+            await shop.Store.SaveRunsAsync([like with { Run = run }], Laydown.Shop.Orders.ItemState.Planned, None);
+        }
+    }
+
+    private PlanWeek Week(long moves = Laydown.Plan.Week.WeekPlanner.UsualIterations) => new(shop.Folder, shop.Catalogue, shop.Store, null, shop.Clock) { Iterations = moves };
 
     private async Task<IReadOnlyList<RunRecord>> TwoRunsAsync()
     {

@@ -19,6 +19,14 @@ public sealed record WeekPlan(IReadOnlyList<WeekPlace> Places, long Cost, int Se
     /// <summary>Stops longer than the lines of a press may stand, by press and start, up to their last runs.</summary>
     public IReadOnlyList<WeekStop> Stops { get; init; } = [];
 
+    /// <summary>A plan made from scratch that costs less, but not so much less that it was taken unasked; null where there is none.</summary>
+    [System.Text.Json.Serialization.JsonIgnore]
+    public WeekPlan? Afresh { get; init; }
+
+    /// <summary>Whether it was made from scratch though another stood.</summary>
+    [System.Text.Json.Serialization.JsonIgnore]
+    public bool MadeAfresh { get; init; }
+
     /// <summary>How many runs are late.</summary>
     public int LateRuns => Places.Count(p => p.Late > 0);
 

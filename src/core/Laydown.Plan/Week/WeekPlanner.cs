@@ -21,6 +21,9 @@ public static class WeekPlanner
     /// <summary>What a plan made afresh may cost of one that stands, for it to be put in its place.</summary>
     private const double WorthChanging = 0.95;
 
+    /// <summary>What it may cost of one that stands, for it to be told of.</summary>
+    private const double WorthTelling = 0.99;
+
     /// <summary>Plans.</summary>
     /// <param name="problem">The problem, without faults.</param>
     /// <param name="rules">Seed and iterations of each of two walks; 0 iterations give the first answer. Workers are not used.</param>
@@ -45,9 +48,9 @@ public static class WeekPlanner
             () => Walk(search, rules.Iterations, standing is null ? Warm : Cool, b => better?.Invoke(PlanOf(model, b)), stop),
             () => Walk(afresh, rules.Iterations, Warm, null, stop));
         if (afresh.BestCost >= (standing is null ? 1 : WorthChanging) * search.BestCost)
-            return PlanOf(model, search.Best);
+            return standing is null || afresh.BestCost > WorthTelling * search.BestCost ? PlanOf(model, search.Best) : PlanOf(model, search.Best) with { Afresh = PlanOf(model, afresh.Best) };
         better?.Invoke(PlanOf(model, afresh.Best));
-        return PlanOf(model, afresh.Best);
+        return PlanOf(model, afresh.Best) with { MadeAfresh = standing is not null };
     }
 
     /// <summary>The plan of orders given by hand: nothing is searched, and runs not named are left out.</summary>

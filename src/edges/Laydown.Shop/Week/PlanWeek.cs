@@ -25,12 +25,15 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
     private const int MostRuns = 2000;
     private static readonly SemaphoreSlim OneAtATime = new(1, 1);
 
+    /// <summary>Moves tried when the week is planned, 0 or more; as many as suit a drag where nobody says.</summary>
+    public long Iterations { get; init; } = WeekPlanner.UsualIterations;
+
     private string File => Path.Combine(Path.GetDirectoryName(folder.StoreFile)!, "week.json");
 
     /// <summary>Plans anew from the plan kept last and keeps the new one.</summary>
     /// <returns>The week, or why there is none: no calendar, a run without its press.</returns>
     public Task<Reading<WeekView>> PlanAsync(CancellationToken cancellation) =>
-        KeepAsync((book, _) => Reading.Of(book), WeekPlanner.UsualIterations, cancellation);
+        KeepAsync((book, _) => Reading.Of(book), Iterations, cancellation);
 
     /// <summary>The week as it was planned last: nothing is searched and nothing kept; runs that came since stand where they cost least.</summary>
     /// <returns>The week, or why there is none.</returns>
@@ -58,7 +61,7 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
     public Task<Reading<WeekTrial>> TryPinAsync(string runId, DateTime local, CancellationToken cancellation) =>
         InTurnAsync((book, desk) => Pinned(book, desk, runId, local), s =>
         {
-            WeekPlan now = s.Before.Solve(0, cancellation), then = s.Desk.Solve(WeekPlanner.UsualIterations, cancellation);
+            WeekPlan now = s.Before.Solve(0, cancellation), then = s.Desk.Solve(Iterations, cancellation);
             cancellation.ThrowIfCancellationRequested();
             return Task.FromResult(Trial(s.Desk, runId, now, then));
         }, cancellation);
@@ -80,6 +83,19 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
     public Task<Reading<WeekView>> UnlockAsync(string runId, CancellationToken cancellation) => ChangeAsync((book, _) => book.Orders.Any(o => o.Contains(runId))
         ? Reading.Of(book with { Orders = [.. book.Orders.Where(o => !o.Contains(runId))] })
         : Reading.Refused<WeekBook>(RunFaults.Of(runId, "order", "a run without a locked order", "one that has one")), cancellation);
+
+    /// <summary>Takes a plan made from scratch in place of the one that stands, where it costs less; it can be taken back.</summary>
+    /// <param name="cancellation">Stops before anything is changed.</param>
+    /// <returns>The week, or why it stays as it is: no plan from scratch costs as much less as is worth telling.</returns>
+    public async Task<Reading<WeekView>> AfreshAsync(CancellationToken cancellation) => (await InTurnAsync(
+        (book, _) => Reading.Of(book with { Before = book with { Before = null, Moved = null }, Moved = null }),
+        async s =>
+        {
+            WeekPlan plan = s.Desk.Solve(Iterations, cancellation);
+            return (plan.MadeAfresh ? plan : plan.Afresh) is { } afresh
+                ? Reading.Of(await KeptAsync(s, afresh, cancellation))
+                : Reading.Refused<WeekView>(new InputFault("week", null, "afresh", "a plan that none from scratch betters by 1 %", "one that is bettered"));
+        }, cancellation)).Then(w => w);
 
     /// <summary>Takes the last change by hand back: runs stand as they stood before it, one that was put on another press is planned as it was on its own.</summary>
     /// <param name="cancellation">Stops before anything is changed.</param>
@@ -171,7 +187,7 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
         {
             WeekBook without = book with { Pins = [.. book.Pins.Where(p => p.RunId != runId)], Stood = [.. book.Stood.Where(s => s.RunId != runId)], Before = book with { Before = null, Moved = null }, Moved = taken.Value.Move };
             return local is { } at ? Pinned(without, desk, runId, at) : Reading.Of(without);
-        }, WeekPlanner.UsualIterations, CancellationToken.None);
+        }, Iterations, CancellationToken.None);
     }
 
     private WeekOffer Offer(WeekDesk desk, WeekPlan plan, Laydown.Plan.Runs.Run now, Laydown.Plan.Runs.Run there)
@@ -186,16 +202,21 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
     }
 
     private Task<Reading<WeekView>> ChangeAsync(Func<WeekBook, WeekDesk, Reading<WeekBook>> change, CancellationToken cancellation) =>
-        KeepAsync((book, desk) => change(book, desk).Then(b => Reading.Of(b with { Before = book with { Before = null, Moved = null }, Moved = null })), WeekPlanner.UsualIterations, cancellation);
+        KeepAsync((book, desk) => change(book, desk).Then(b => Reading.Of(b with { Before = book with { Before = null, Moved = null }, Moved = null })), Iterations, cancellation);
 
     private Task<Reading<WeekView>> KeepAsync(Func<WeekBook, WeekDesk, Reading<WeekBook>> change, long iterations, CancellationToken cancellation) => InTurnAsync(change, async s =>
     {
         WeekPlan plan = s.Desk.Solve(iterations, cancellation);
+        return await KeptAsync(s, plan, cancellation);
+    }, cancellation);
+
+    private async Task<WeekView> KeptAsync(Sitting s, WeekPlan plan, CancellationToken cancellation)
+    {
         cancellation.ThrowIfCancellationRequested();
         WeekBook kept = s.Book with { Stood = [.. plan.Places.Select(p => new WeekStood(p.RunId, p.PressId, s.Desk.InstantOf(p.Start)))] };
         await WholeFile.WriteAsync(File, JsonSerializer.SerializeToUtf8Bytes(kept, ShopJson.Readable), CancellationToken.None);
         return View(s with { Book = kept }, plan);
-    }, cancellation);
+    }
 
     private async Task<Reading<T>> InTurnAsync<T>(
         Func<WeekBook, WeekDesk, Reading<WeekBook>> change, Func<Sitting, Task<T>> then, CancellationToken cancellation, DateTimeOffset? from = null)
@@ -311,6 +332,7 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
         {
             Benches = WeekBenches.Of(desk, plan),
             Care = [.. plan.Care.Select(b => new WeekCareView(b.PressId, b.What, desk.InstantOf(b.Start), desk.InstantOf(b.End), b.RunId, b.CareId))],
+            Afresh = WeekAfresh.Of(plan),
             Stops = [.. plan.Stops.Select(s => new WeekStopView(s.PressId, desk.InstantOf(s.Start), desk.InstantOf(s.End), [.. s.Ways.Select(w => new WeekStopCost(w.Name, new Money(w.Cents), w.ShortRuns))]))],
             Printed = [.. plan.Printed.Where(p => p.Ready > 0).Select(p => Printed(desk, p, sitting.Printed.First(r => r.Run.Id == p.RunId)))],
             BackWords = sitting.Book is { Before: not null, Moved.Before.Run: { } moved }

@@ -26,6 +26,9 @@ public sealed record WeekView(
     /// <summary>Runs that are printed and still go over benches.</summary>
     public IReadOnlyList<WeekPrintedView> Printed { get; init; } = [];
 
+    /// <summary>What a plan from scratch would gain; null where it would gain too little, or nothing was searched.</summary>
+    public WeekAfresh? Afresh { get; init; }
+
     /// <summary>What taking the last change back does beside moving runs; null for nothing.</summary>
     public string? BackWords { get; init; }
 }

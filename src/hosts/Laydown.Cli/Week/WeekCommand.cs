@@ -7,7 +7,7 @@ using Laydown.Shop.Week;
 
 namespace Laydown.Cli.Week;
 
-/// <summary><c>laydown week [--file FILE]</c>, <c>week put</c>, <c>week let</c>, <c>week lock</c>, <c>week unlock</c>, <c>week back</c>.</summary>
+/// <summary><c>laydown week [--file FILE]</c>, <c>week put</c>, <c>week let</c>, <c>week lock</c>, <c>week unlock</c>, <c>week afresh</c>, <c>week back</c>.</summary>
 internal static class WeekCommand
 {
     public static Command Make(Shared shared)
@@ -18,7 +18,7 @@ internal static class WeekCommand
         Command command = new("week", "Puts the runs that wait onto presses and shifts: set-up after the run before, due dates, what is late and what would save it.")
         {
             file, iterations, presses, Put(shared), One(shared, "let", "Lets a run go where planning puts it.", (week, id, c) => week.UnpinAsync(id, c)), Lock(shared),
-            One(shared, "unlock", "Takes every lock off that names a run.", (week, id, c) => week.UnlockAsync(id, c)), Back(shared),
+            One(shared, "unlock", "Takes every lock off that names a run.", (week, id, c) => week.UnlockAsync(id, c)), Afresh(shared), Back(shared),
         };
         command.SetAction((parsed, cancellation) => parsed.GetValue(file) is { } path
             ? FromFileAsync(shared.Answer(parsed), Path.GetFullPath(path), parsed.GetValue(iterations), cancellation)
@@ -48,6 +48,13 @@ internal static class WeekCommand
         Command command = new("lock", "Locks the order of runs.") { ids };
         command.SetAction((parsed, cancellation) => shared.InShopAsync(
             parsed, async (shop, answer) => Tell(answer, await shop.Week.LockAsync(parsed.GetRequiredValue(ids), cancellation)), cancellation));
+        return command;
+    }
+
+    private static Command Afresh(Shared shared)
+    {
+        Command command = new("afresh", "Takes a plan made from scratch in place of the one that stands, where it costs less.");
+        command.SetAction((parsed, cancellation) => shared.InShopAsync(parsed, async (shop, answer) => Tell(answer, await shop.Week.AfreshAsync(cancellation)), cancellation));
         return command;
     }
 
@@ -90,6 +97,8 @@ internal static class WeekCommand
         Benches(answer, week.Value);
         foreach (WeekWhy why in week.Value.Runs.Select(r => r.Why).OfType<WeekWhy>())
             Tell(answer, why);
+        if (week.Value.Afresh is { } afresh)
+            answer.Line(Invariant($"{afresh.Words} week afresh takes it."));
         answer.Line(Invariant($"{week.Value.Runs.Count} runs, {week.Value.LateRuns} late, {WeekReasons.Words(week.Value.SetUpMinutes)} of set-up."));
         return ExitCodes.Done;
     }

@@ -27,7 +27,7 @@ public static class WeekInterface
         try
         {
             WeekChange? change = await JsonSerializer.DeserializeAsync<WeekChange>(context.Request.Body, ShopJson.Compact, context.RequestAborted);
-            return change is { Kind: "back" } or { Kind: not null, Runs.Count: > 0 }
+            return change is { Kind: "back" or "afresh" } or { Kind: not null, Runs.Count: > 0 }
                 ? await act(change)
                 : Refused([new("body", null, "/runs", "none", "a kind of change and at least one run")]);
         }
@@ -45,8 +45,9 @@ public static class WeekInterface
         "lock" => Told(await week.LockAsync(change.Runs, cancellation)),
         "unlock" => Told(await week.UnlockAsync(change.Runs[0], cancellation)),
         "press" => Told(await week.PutOnPressAsync(change.Runs[0], change.Press ?? "", change.By ?? "", change.Reason ?? "", change.At, cancellation)),
+        "afresh" => Told(await week.AfreshAsync(cancellation)),
         "back" => Told(await week.BackAsync(cancellation)),
-        _ => Refused([new("body", null, "/kind", change.Kind, "put, let, lock, unlock, press or back")]),
+        _ => Refused([new("body", null, "/kind", change.Kind, "put, let, lock, unlock, press, afresh or back")]),
     };
 
     private static async Task<IResult> TryAsync(WeekChange change, PlanWeek week, CancellationToken cancellation) => change is { Kind: "put", Runs.Count: > 0, At: { } at }

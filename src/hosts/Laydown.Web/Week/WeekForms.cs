@@ -17,6 +17,7 @@ public static class WeekForms
                 ? shop.Week.PinAsync(f["run"].ToString(), at, context.RequestAborted)
                 : Task.FromResult(Reading.Refused<WeekView>(new InputFault("week", null, "at", f["at"].ToString(), "a day and a time")))));
         routes.MapPost("/week/press/{id}/take", PressAsync);
+        routes.MapPost("/week/afresh", (HttpContext context, IAntiforgery guard, ShopServices shop) => ActAsync(context, guard, _ => shop.Week.AfreshAsync(context.RequestAborted)));
         routes.MapPost("/week/back", (HttpContext context, IAntiforgery guard, ShopServices shop) => ActAsync(context, guard, _ => shop.Week.BackAsync(context.RequestAborted)));
         routes.MapPost("/week/let", (HttpContext context, IAntiforgery guard, ShopServices shop) =>
             ActAsync(context, guard, f => shop.Week.UnpinAsync(f["run"].ToString(), context.RequestAborted)));
