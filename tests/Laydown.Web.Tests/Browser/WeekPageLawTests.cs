@@ -149,6 +149,16 @@ public sealed partial class WeekPageLawTests(PageFixture fixture) : IClassFixtur
         await page.Context.CloseAsync();
     }
 
+    [Fact]
+    public async Task Without_script_other_presses_are_waited_for_on_a_page_of_their_own()
+    {
+        IPage page = await fixture.OpenAsync("/week/press/R-20261126-01", scripts: false);
+        await page.GetByRole(AriaRole.Link, new() { Name = "Wait for it on a page of its own" }).ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Table, new() { Name = "The run on other presses" })).ToBeVisibleAsync();
+        await Assertions.Expect(page.Locator("#trying")).ToHaveTextAsync("");
+        await page.Context.CloseAsync();
+    }
+
     private async Task<IPage> OpenAsync(int width = 1440, int height = 900)
     {
         IPage page = await fixture.OpenAsync("/week", width, height);
