@@ -33,6 +33,36 @@ internal static class DrawnWeeks
         return benches ? problem with { Benches = [new("cut", [open], "Cutting"), new("pack", [open, open], "Packing")] } : problem;
     }
 
+    /// <summary>Presses shut from Friday evening to Monday, with the care a press usually needs and lines that may not stand for a weekend; figures invented.</summary>
+    internal static WeekProblem WithCare(int runs, int seed)
+    {
+        WeekProblem plain = Shifts(runs, 2, seed, false);
+        IReadOnlyList<WeekSpan> open = [.. Enumerable.Range(0, 60).Where(d => d % 7 < 5).Select(d => new WeekSpan(d * Day, (d * Day) + 600))];
+        WeekCare[] care =
+        [
+            new("stop", "Stop devices", 3, Day, -900), new("nozzle", "Nozzle pattern", 4, Day, -900, 0.3), new("clean", "Clean heads", 12, 7 * Day, -2000, 0.4),
+            new("waste", "Waste tank", 6, 14 * Day, -4000, 0.2), new("lamps", "Lamps", 20, 30 * Day, -9000), new("stir", "Stir white", 6, Day, -800, 0, WhileIdle: true),
+            .. Enumerable.Range(0, 6).Select(t => new WeekCare(Invariant($"tank {t}"), "Top up", 5, 0, 0, 0.1 * t, Whole: 0.5)),
+            .. Enumerable.Range(0, 6).Select(t => new WeekCare(Invariant($"filter {t}"), "Filter", 15, 180 * Day, -9000, 0.1 * t)),
+        ];
+        WeekStand stand = new([.. Enumerable.Range(0, 6).Select(l => new WeekLine(l == 0 ? 24 * 60 : 60 * 60, 4, 6, 900))], 12, 0, 250, 3000, 4000, 30);
+        return plain with
+        {
+            Presses = [.. plain.Presses.Select(p => new WeekPress(p.Id, open, null, null, care, stand))],
+            Runs = [.. plain.Runs.Select(r => r with { MayPause = true, Uses = UsesOf(r.Minutes["one"], care) })],
+        };
+    }
+
+    // A nozzle pattern each 4 h of printing, cleaning each 16 h, a bottle each 8 h, a filter each 100 h.
+    private static Dictionary<string, double> UsesOf(int minutes, IReadOnlyList<WeekCare> care) => care.ToDictionary(c => c.Id, c => minutes / 60.0 / c.Id[0] switch
+    {
+        'n' => 4.0,
+        'c' => 16,
+        't' => 8,
+        'f' => 100,
+        _ => double.PositiveInfinity,
+    }, StringComparer.Ordinal);
+
     private static WeekRun[] Runs(int count, double span, Random random, bool two, bool benches) => [.. Enumerable.Range(0, count).Select(i =>
     {
         WeekTraits traits = new("s" + random.Next(4), random.Next(3) == 0, 3, "l" + random.Next(3), random.Next(2) == 0, "m" + random.Next(2), "a");

@@ -18,7 +18,11 @@ internal static class PlannerBench
     public static PlannerResult Run(BenchArguments arguments, TextWriter progress, CancellationToken cancellation)
     {
         double before = LayoutStop.CpuNow().TotalSeconds, seconds = arguments.Seconds > 0 ? arguments.Seconds : UsualSeconds;
-        PlannerTime[] times = [Time("200 runs, 2 presses", false, cancellation), Time("the same with two benches", true, cancellation)];
+        PlannerTime[] times =
+        [
+            Time("200 runs, 2 presses", DrawnWeeks.Shifts(LargeRuns, 2, 1, false), cancellation), Time("the same with two benches", DrawnWeeks.Shifts(LargeRuns, 2, 1, true), cancellation),
+            Time("with care of 18 kinds, shut at weekends, stops over the limit of lines", DrawnWeeks.WithCare(LargeRuns, 1), cancellation),
+        ];
         List<PlannerRow> rows = [];
         foreach (int runs in new[] { 20, 40, 60, 100 })
             for (int seed = 1; seed <= 3; seed++)
@@ -44,9 +48,8 @@ internal static class PlannerBench
         return new(runs, seed, first.Cost, plan.Cost, sequence.Cost, Stopwatch.GetElapsedTime(start).TotalSeconds);
     }
 
-    private static PlannerTime Time(string name, bool benches, CancellationToken cancellation)
+    private static PlannerTime Time(string name, WeekProblem problem, CancellationToken cancellation)
     {
-        WeekProblem problem = DrawnWeeks.Shifts(LargeRuns, 2, 1, benches);
         long start = Stopwatch.GetTimestamp();
         WeekPlan first = WeekPlanner.Solve(problem, new SearchRules(1, 0), null, null, cancellation);
         WeekReasons.Of(problem, first);
