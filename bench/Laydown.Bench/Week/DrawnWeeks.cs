@@ -53,12 +53,12 @@ internal static class DrawnWeeks
         };
     }
 
-    // A nozzle pattern each 4 h of printing, cleaning each 16 h, a bottle each 8 h, a filter each 100 h.
+    // A nozzle pattern each 4 h of printing, cleaning each 16 h, a bottle each 16 h, a filter each 100 h.
     private static Dictionary<string, double> UsesOf(int minutes, IReadOnlyList<WeekCare> care) => care.ToDictionary(c => c.Id, c => minutes / 60.0 / c.Id[0] switch
     {
         'n' => 4.0,
         'c' => 16,
-        't' => 8,
+        't' => 32,
         'f' => 100,
         _ => double.PositiveInfinity,
     }, StringComparer.Ordinal);

@@ -73,6 +73,33 @@ public sealed class PlanWeekLawTests : IDisposable
         Assert.Equal("calendar.json", Assert.Single((await without.PlanAsync(None)).Faults).File);
     }
 
+    /// <summary>Boards over the area that one person lifts, on a day that one works alone but for the hours from 12:00.</summary>
+    [Theory, InlineData(true), InlineData(false)]
+    public async Task Sheets_for_two_in_hours_of_one_are_told_with_when_two_are_there(bool twoLater)
+    {
+        IReadOnlyList<RunRecord> runs = await TwoRunsAsync();
+        DayOfWeek[] every = Enum.GetValues<DayOfWeek>();
+        Laydown.Plan.Calendar.ShopCalendar alone = shop.Catalogue.Calendar! with
+        {
+            Shifts = [new("one", every, new(6, 0), new(12, 0)), .. twoLater ? [new Laydown.Plan.Calendar.WeekShift("two", every, new(12, 0), new(20, 0), Crew: 2)] : Array.Empty<Laydown.Plan.Calendar.WeekShift>()],
+            Holidays = [],
+            Extra = [],
+            Closed = null,
+            Maintenance = null,
+        };
+        WeekView week = (await new PlanWeek(shop.Folder, shop.Catalogue with { Calendar = alone }, shop.Store, null, shop.Clock).PlanAsync(None)).Value;
+        foreach (WeekRunView run in week.Runs)
+        {
+            Laydown.Press.Stocks.Stock stock = shop.Catalogue.Stocks.First(s => s.Id == runs.First(r => r.Run.Id == run.RunId).Run.StockId);
+            bool forTwo = stock.Kind != Laydown.Press.Stocks.StockKind.Roll && (stock.Size.AreaM2 > 1.2 || stock.WeightGPerM2 * stock.Size.AreaM2 > 10_000), lonely = run.SetUpStart.Hour < 12 || !twoLater;
+            Assert.Equal(forTwo && lonely, run.CrewWords is not null);
+            if (run.CrewWords is { } words)
+                Assert.Contains(twoLater ? "next from" : "no hours of two", words, StringComparison.Ordinal);
+        }
+
+        Assert.Contains(week.Runs, r => r.CrewWords is not null);
+    }
+
     /// <summary>Sixty runs of drawn times, planned before they were wanted on other days: what is told of a plan from scratch is what taking it makes, and it can be taken back.</summary>
     [Fact]
     public async Task A_plan_from_scratch_that_is_told_of_can_be_taken_and_taken_back()

@@ -1,3 +1,6 @@
+using System.Numerics;
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 using Laydown.Plan.Upkeep;
 
 namespace Laydown.Plan.Week;
@@ -8,15 +11,19 @@ internal sealed class WeekCareWalk
     /// <summary>Care laid for one run at most; beyond it the plan is a guess.</summary>
     private const int Most = 500;
 
+    /// <summary>The whole of an interval of use, and what rounding adds.</summary>
+    private const double Full = 1 + 1e-9;
+
     private readonly WeekTimes times;
     private readonly WeekStand? stand;
     private readonly int[] minutes;
     private readonly int[] every;
-    private readonly double[][] uses;
+    private readonly double[][] usesOf;
     private readonly double[]?[] adds;
     private readonly string pressId;
     private readonly IReadOnlyList<WeekRun> runs;
     private readonly int[] last;
+    private readonly int[] timed;
     private readonly double[] used;
     private readonly bool[] since;
     private readonly IReadOnlyList<WeekCare> care;
@@ -37,11 +44,16 @@ internal sealed class WeekCareWalk
         stops = stand is null ? null : new(stand, press.Open);
         shortest = stand?.Lines.Select(l => l.LimitMinutes).DefaultIfEmpty(int.MaxValue).Min() ?? int.MaxValue;
         (minutes, every) = ([.. care.Select(c => c.Minutes)], [.. care.Select(c => c.EveryMinutes)]);
-        uses = [.. care.Select(c => runs.Select(r => r.Uses is { } u && u.TryGetValue(c.Id, out double share) ? share : 0).ToArray())];
+        int fours = (care.Count + 3) / 4 * 4;
+        usesOf = [.. runs.Select(r => (double[])[.. care.Select(c => r.Uses is { } u && u.TryGetValue(c.Id, out double share) ? share : 0), .. new double[fours - care.Count]])];
         adds = [.. care.Select(c => c.Adds is { Count: > 0 } a ? care.Select(o => o.Id != c.Id && a.TryGetValue(o.Id, out double share) ? share : 0).ToArray() : null)];
-        (last, used, since) = (new int[care.Count], new double[care.Count], new bool[care.Count]);
+        (last, timed, used, since) = (new int[care.Count], new int[fours], new double[fours], new bool[care.Count]);
+        Array.Fill(timed, int.MaxValue);
         Begin();
     }
+
+    /// <summary>How often it was looked for care that is due, since the making of this.</summary>
+    internal long Looks { get; private set; }
 
     /// <summary>Told of each piece of care; null where nobody asks.</summary>
     internal Action<WeekBlock>? Told { get; set; }
@@ -53,7 +65,7 @@ internal sealed class WeekCareWalk
     internal void Begin()
     {
         for (int c = 0; c < last.Length; c++)
-            (last[c], used[c], since[c]) = (care[c].Last, care[c].Used, care[c].Last < 0 || care[c].Used > 0);
+            (last[c], timed[c], used[c], since[c]) = (care[c].Last, Timed(c, care[c].Last), care[c].Used, care[c].Last < 0 || care[c].Used > 0);
         quiet = stand?.LastUsed ?? 0;
     }
 
@@ -61,9 +73,10 @@ internal sealed class WeekCareWalk
     internal void Keep(int number)
     {
         if (number == kept.Count)
-            kept.Add(new(new int[last.Length], new double[last.Length], new bool[last.Length], 0));
-        (int[] keptLast, double[] keptUsed, bool[] keptSince, _) = kept[number];
+            kept.Add(new(new int[last.Length], new int[timed.Length], new double[used.Length], new bool[last.Length], 0));
+        (int[] keptLast, int[] keptTimed, double[] keptUsed, bool[] keptSince, _) = kept[number];
         last.CopyTo(keptLast, 0);
+        timed.CopyTo(keptTimed, 0);
         used.CopyTo(keptUsed, 0);
         since.CopyTo(keptSince, 0);
         kept[number] = kept[number] with { Quiet = quiet };
@@ -72,15 +85,17 @@ internal sealed class WeekCareWalk
     /// <summary>Goes back to how things stood.</summary>
     internal void Back(int number)
     {
-        (int[] keptLast, double[] keptUsed, bool[] keptSince, quiet) = kept[number];
+        (int[] keptLast, int[] keptTimed, double[] keptUsed, bool[] keptSince, quiet) = kept[number];
         keptLast.CopyTo(last, 0);
+        keptTimed.CopyTo(timed, 0);
         keptUsed.CopyTo(used, 0);
         keptSince.CopyTo(since, 0);
     }
 
     /// <summary>Whether things stand as they did.</summary>
     internal bool IsAs(int number) =>
-        quiet == kept[number].Quiet && last.AsSpan().SequenceEqual(kept[number].Last) && used.AsSpan().SequenceEqual(kept[number].Used)
+        quiet == kept[number].Quiet && last.AsSpan().SequenceEqual(kept[number].Last)
+        && MemoryMarshal.Cast<double, long>(used).SequenceEqual(MemoryMarshal.Cast<double, long>(kept[number].Used))
         && since.AsSpan().SequenceEqual(kept[number].Since);
 
     /// <summary>Lays a run after the ones before it.</summary>
@@ -97,6 +112,7 @@ internal sealed class WeekCareWalk
         for (int i = 0; i < Most; i++)
         {
             (int c, int due, bool before) = First(run, printing, fit, paused);
+            Looks++;
             if (c < 0)
                 break;
             if (before)
@@ -109,18 +125,23 @@ internal sealed class WeekCareWalk
             {
                 int resumes = times.OpensAt(due) > fit.SetUpStart ? times.OpensAt(due) : times.Next(due);
                 int start = Math.Max(Math.Max(resumes, fit.Start), stood), end = times.After(start, minutes[c]);
-                Done(c, start, end, run, uses[c][run] * Math.Max(0, times.Worked(fit.Start, start) - paused) / Math.Max(1, printing), due);
+                Done(c, start, end, run, usesOf[run][c] * Math.Max(0, times.Worked(fit.Start, start) - paused) / Math.Max(1, printing), due);
                 (paused, stood) = (paused + minutes[c], end);
             }
 
             fit = lay(run, free, setUp, paused);
         }
 
-        for (int c = 0; c < last.Length; c++)
-            (used[c], since[c]) = (used[c] + uses[c][run], true);
+        double[] more = usesOf[run];
+        for (int c = 0; c < used.Length; c++)
+            used[c] += more[c];
+        Array.Fill(since, true);
         quiet = fit.End;
         return fit;
     }
+
+    // When its time is up; never where time does not count.
+    private int Timed(int c, int done) => every[c] > 0 ? done + every[c] : int.MaxValue;
 
     // When it is due, or sooner where that keeps the run from waiting; what is due within the run no sooner than on its day.
     private (int Start, int End) Before(int c, int due, int setUpStart, int free)
@@ -135,34 +156,42 @@ internal sealed class WeekCareWalk
 
     private void Done(int c, int start, int end, int run, double alreadyUsed, int due)
     {
-        bool byUse = every[c] <= 0 || due < last[c] + every[c];
-        (last[c], used[c], since[c]) = (start, used[c] - care[c].Back(used[c] + alreadyUsed), false);
-        if (adds[c] is { } more)
-            for (int other = 0; other < more.Length; other++)
-                used[other] += more[other];
+        bool byUse = every[c] <= 0 || due < timed[c];
+        (last[c], timed[c], used[c], since[c]) = (start, Timed(c, start), used[c] - care[c].Back(used[c] + alreadyUsed), false);
+        if (adds[c] is { } added)
+            for (int other = 0; other < added.Length; other++)
+                used[other] += added[other];
         Told?.Invoke(new(pressId, care[c].What, start, end, run < 0 ? null : runs[run].Id, care[c].Id, due, byUse));
     }
 
     // The care that is due first before the run is over, when, and whether it is done before the run: that comes first, as it moves the run. −1 where none is.
+    // What cannot be due is passed over four kinds at a time.
     private (int Care, int Due, bool Before) First(int run, int printing, (int SetUpStart, int Start, int End) fit, int paused)
     {
         (int first, int at, bool before) = (-1, fit.End, false);
         int opens = -1;
-        for (int c = 0; c < last.Length; c++)
+        double[] uses = usesOf[run];
+        for (int four = 0; four < used.Length; four += 4)
         {
-            int due = every[c] > 0 ? last[c] + every[c] : int.MaxValue;
-            if (used[c] + uses[c][run] > 1 + 1e-9)
-                due = used[c] >= 1 ? 0 : Math.Min(due, times.After(fit.Start, paused + (int)((1 - used[c]) / uses[c][run] * printing)));
-            if (due >= fit.End)
-                continue;
+            Vector256<double> shares = Vector256.Create(used.AsSpan(four)) + Vector256.Create(uses.AsSpan(four));
+            uint some = Vector256.GreaterThan(shares, Vector256.Create(Full)).ExtractMostSignificantBits()
+                | Vector128.LessThan(Vector128.Create(timed.AsSpan(four)), Vector128.Create(fit.End)).ExtractMostSignificantBits();
+            for (; some != 0; some &= some - 1)
+            {
+                int c = four + BitOperations.TrailingZeroCount(some), due = timed[c];
+                if (used[c] + uses[c] > Full)
+                    due = used[c] >= 1 ? 0 : Math.Min(due, times.After(fit.Start, paused + (int)((1 - used[c]) / uses[c] * printing)));
+                if (due >= fit.End)
+                    continue;
 
-            if (opens < 0)
-                opens = times.OpensAt(fit.SetUpStart);
+                if (opens < 0)
+                    opens = times.OpensAt(fit.SetUpStart);
 
-            // Where the press opens again within the run care is done there; a care done since the last run is no use once more.
-            bool border = paused == 0 && (due <= fit.SetUpStart || (since[c] && times.OpensAt(due) <= opens));
-            if ((border && !before) || (border == before && due < at))
-                (first, at, before) = (c, due, border);
+                // Where the press opens again within the run care is done there; a care done since the last run is no use once more.
+                bool border = paused == 0 && (due <= fit.SetUpStart || (since[c] && times.OpensAt(due) <= opens));
+                if ((border && !before) || (border == before && due < at))
+                    (first, at, before) = (c, due, border);
+            }
         }
 
         return (first, at, before);
@@ -196,5 +225,5 @@ internal sealed class WeekCareWalk
         return lay(run, free, setUp, 0);
     }
 
-    private sealed record Kept(int[] Last, double[] Used, bool[] Since, int Quiet);
+    private sealed record Kept(int[] Last, int[] Timed, double[] Used, bool[] Since, int Quiet);
 }

@@ -71,6 +71,18 @@ internal sealed class WeekModel
     /// <summary>Whether runs wait for each other at benches: what an order costs is then known of all presses together only.</summary>
     internal bool HasQueue => queue.HasBenches;
 
+    /// <summary>How often it was looked for care that is due, on all presses.</summary>
+    internal long Looks
+    {
+        get
+        {
+            long looks = 0;
+            foreach (WeekCareWalk? walk in care)
+                looks += walk?.Looks ?? 0;
+            return looks;
+        }
+    }
+
     /// <summary>Whether a run may be on a press.</summary>
     internal bool MayBeOn(int run, int press) => Minutes[press][run] >= 0 && (OnlyPress[run] < 0 || OnlyPress[run] == press);
 

@@ -22,11 +22,15 @@ internal sealed class WeekSearch
     /// <summary>Moves that a walk over the benches counts as, so that as many moves take about as long with benches as without; measured.</summary>
     private const int WalkMoves = 12;
 
+    /// <summary>Looks for care that is due that count as a move, so that a week with care is planned in the time wanted; measured.</summary>
+    private const int LooksOfMove = 60;
+
     private readonly WeekModel model;
     private readonly WeekChance chance;
     private readonly WeekRow[] rows;
     private readonly int[] window;
     private long waiting;
+    private long looked;
 
     internal WeekSearch(WeekModel model, WeekPlan? standing, int seed)
     {
@@ -76,7 +80,7 @@ internal sealed class WeekSearch
     }
 
     /// <summary>Tries so many moves; true where a better plan was found.</summary>
-    /// <param name="iterations">Moves; where benches are walked over, fewer.</param>
+    /// <param name="iterations">Moves; where benches are walked over or care is planned, fewer.</param>
     /// <param name="warmth">How much worse a move may be, in units of cost, on average.</param>
     /// <param name="stop">Ends the walk.</param>
     internal bool Run(long iterations, double warmth, CancellationToken stop)
@@ -84,7 +88,14 @@ internal sealed class WeekSearch
         long before = BestCost;
         int untilAsked = 0;
         for (long i = 0; i < iterations && (untilAsked++ % 256 != 0 || !stop.IsCancellationRequested); i++)
+        {
+            long looks = model.Looks;
             i += Try(warmth) ? WalkMoves : 0;
+            looked += model.Looks - looks;
+            i += looked / LooksOfMove;
+            looked %= LooksOfMove;
+        }
+
         return BestCost < before;
     }
 

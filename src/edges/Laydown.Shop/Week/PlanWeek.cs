@@ -324,7 +324,7 @@ public sealed class PlanWeek(ShopFolder folder, Catalogue catalogue, IShopStore 
             p.RunId, string.Join(", ", byId[p.RunId].Items.Select(i => i.Title).Distinct(StringComparer.Ordinal)), p.PressId, desk.InstantOf(p.SetUpStart), p.SetUpMinutes,
             desk.InstantOf(p.Start), desk.InstantOf(p.End), desk.InstantOf(p.Ready), byId[p.RunId].Due, p.Late,
             held.Contains(p.RunId), frozen.Contains(p.RunId), why.GetValueOrDefault(p.RunId), p.SetUpBecause)
-        { TimeWords = byId[p.RunId].Time.LearntWords })];
+        { TimeWords = byId[p.RunId].Time.LearntWords, CrewWords = desk.CrewWords(byId[p.RunId], p) })];
         Dictionary<string, string> names = catalogue.Presses.ToDictionary(p => p.Id, p => p.Name, StringComparer.Ordinal);
         WeekChart chart = new(desk.Problem.Presses, plan, scale => WeekDrawing.Draw(desk.Problem.Presses, names, plan, desk.Days(), held, scale, desk.Problem.Benches), desk.InstantOf);
         return new WeekView(desk.From, views, sitting.Book.Orders, plan.SetUpMinutes, plan.LateRuns, chart, sitting.Book.Before is not null,

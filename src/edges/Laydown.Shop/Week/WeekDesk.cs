@@ -121,6 +121,9 @@ internal sealed class WeekDesk
             string.Join(", ", p.Steps.Select(s => FinishingWords.Of(s.Kind))), (int)Math.Ceiling(p.Steps.Sum(s => s.Minutes) - 1e-9), p.Bench?.GoesOnAlone == true, p.Bench?.Id))];
     }
 
+    /// <summary>Whether people enough are there for a run's sheets, in words; null where they are.</summary>
+    public string? CrewWords(Laydown.Plan.Runs.Run run, WeekPlace place) => WeekCrew.Words(run, catalogue.Stocks, times, InstantOf(place.SetUpStart), InstantOf(place.End), Until);
+
     private string PressOf(string runId) => runs.First(r => r.Id == runId).PressId;
 
     /// <summary>Maintenance windows to the end of the time planned.</summary>

@@ -23,4 +23,7 @@ public sealed record WeekRunView(
 {
     /// <summary>How the log corrected the time of its sheets; null where it stands as reckoned.</summary>
     public string? TimeWords { get; init; }
+
+    /// <summary>When its sheets take two people and one works alone, and what would do instead; null where there are people enough.</summary>
+    public string? CrewWords { get; init; }
 }

@@ -88,6 +88,8 @@ internal static class WeekCommand
             [r.RunId, r.PressId, Invariant($"{r.SetUpMinutes} min"), Time(r.Start), Time(r.End), Time(r.Ready), Invariant($"{r.Due:yyyy-MM-dd}"), r.LateMinutes > 0 ? WeekReasons.Words(r.LateMinutes) : ""]));
         foreach (WeekRunView run in week.Value.Runs)
             answer.Line(Invariant($"{run.RunId}  set-up {run.SetUpMinutes} min: {run.SetUpBecause}{(run.TimeWords is { } words ? "; " + words : "")}"));
+        foreach (WeekRunView run in week.Value.Runs.Where(r => r.CrewWords is not null))
+            answer.Line(Invariant($"{run.RunId}  {run.CrewWords}"));
         foreach (WeekMaintenance window in week.Value.Maintenance ?? [])
             answer.Line(Invariant($"{window.PressId}  {Time(window.Start)} to {Time(window.End)}: {window.What}{(window.By is null ? "" : ", by " + window.By)}; {(window.RunsMayPause ? "a run may stand over it" : "no run stands over it")}."));
         if (week.Value.Care.Count > 0)
