@@ -111,6 +111,15 @@ public sealed partial class WeekBenchLawTests
         Assert.All(["Sat", "Sun"], d => Assert.DoesNotContain(d, svg, StringComparison.Ordinal));
     }
 
+    [Theory, InlineData(15, "Sat"), InlineData(500, "Fri")]
+    public void The_rest_of_a_day_that_is_nearly_over_leaves_its_room_to_the_name_of_the_next(int left, string first)
+    {
+        WeekProblem problem = new([new("one", [new(0, left), new(1440, 2040)], Traits)], [new("a", new Dictionary<string, int> { ["one"] = 300 }, Traits, 0, 9000, 1, [])], new(Always: 0), [], [], [], []);
+        WeekPlan plan = WeekPlanner.Lay(problem, new Dictionary<string, IReadOnlyList<string>> { ["one"] = ["a"] });
+        string svg = Laydown.Plan.Drawings.WeekDrawing.Draw(problem.Presses, new Dictionary<string, string>(), plan, [(0, "Fri"), (1440, "Sat")], new HashSet<string>()).Svg;
+        Assert.Equal(first, new[] { "Fri", "Sat" }.First(d => svg.Contains(d, StringComparison.Ordinal)));
+    }
+
     [Fact]
     public void What_is_due_first_is_taken_first_and_a_bench_that_shuts_goes_on_at_the_same_place()
     {

@@ -6,7 +6,7 @@ namespace Laydown.Plan.Drawings;
 /// <summary>Draws a week: a row for each press and, under them, for each place of a bench, time from left to right with shut hours left out, set-up hatched, late runs marked.</summary>
 public static class WeekDrawing
 {
-    private const double Left = 12, Top = 52, RowHigh = 84, Bar = 40, BarTop = 14;
+    private const double Left = 12, Top = 52, RowHigh = 84, Bar = 40, BarTop = 14, NameRoom = 74;
 
     /// <summary>The week as a drawing.</summary>
     /// <param name="presses">The presses with their open spans.</param>
@@ -73,17 +73,27 @@ public static class WeekDrawing
 
     private static void Days(SvgPaper paper, WeekAxis axis, IReadOnlyList<(int Minute, string Name)> days, double bottom)
     {
-        double last = double.MinValue;
+        List<(double X, string Name)> lines = [];
         foreach ((int i, (int minute, string name)) in days.Index())
         {
             // A day on which nothing is worked has no width: the name there is that of the next one worked.
             double x = Left + axis.X(minute);
-            if (x - last < 1 || x > Left + axis.Width - 1 || (i + 1 < days.Count && axis.X(days[i + 1].Minute) - axis.X(minute) < 1))
+            if ((lines.Count == 0 || x - lines[^1].X >= 1) && x <= Left + axis.Width - 1 && (i + 1 == days.Count || axis.X(days[i + 1].Minute) - axis.X(minute) >= 1))
+                lines.Add((x, name));
+        }
+
+        double Wide(int i) => (i + 1 < lines.Count ? lines[i + 1].X : Left + axis.Width) - lines[i].X;
+        double last = double.MinValue;
+        for (int i = 0; i < lines.Count; i++)
+        {
+            paper.Line(lines[i].X, Top - 18, lines[i].X, bottom, Pen.Hair);
+
+            // The rest of a day that is nearly over leaves its room to the name of the day after.
+            bool gives = Wide(i) < NameRoom && i + 1 < lines.Count && Wide(i + 1) > 2 * Wide(i);
+            if (gives || lines[i].X - last <= NameRoom)
                 continue;
-            paper.Line(x, Top - 18, x, bottom, Pen.Hair);
-            if (x - last > 74)
-                paper.Text(x + 4, Top - 24, name, Lettering.Figure, 11);
-            last = x;
+            paper.Text(lines[i].X + 4, Top - 24, lines[i].Name, Lettering.Figure, 11);
+            last = lines[i].X;
         }
     }
 
