@@ -26,6 +26,10 @@ public sealed class LogCommandLawTests
         Assert.Equal(1, group.GetProperty("runs").GetInt32());
         JsonElement review = (await shop.AskAsync("log", "review", "--from", "2026-11-01", "--to", "2026-12-01")).Answer;
         Assert.Equal(1, review.GetProperty("runs").GetInt32());
+
+        // A last day is contained, as on the page; a time is not.
+        foreach ((string to, int runs) in new[] { ("2026-11-25", 1), ("2026-11-25T00:40Z", 0), ("2026-11-25T00:41Z", 1) })
+            Assert.Equal(runs, (await shop.AskAsync("log", "review", "--from", "2026-11-25", "--to", to)).Answer.GetProperty("runs").GetInt32());
     }
 
     [Fact]

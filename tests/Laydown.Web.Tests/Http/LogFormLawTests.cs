@@ -92,7 +92,7 @@ public sealed partial class LogFormLawTests
     [InlineData("/log", "2026-12-01", "2026-11-01", "Found 2026-11-01; wanted 2026-12-01, the first day, or later.")]
     [InlineData("/log/review", "2026-12-01", "2026-11-01", "Found 2026-11-01; wanted 2026-12-01, the first day, or later.")]
     [InlineData("/log/overhead", "2026-12-01", "2026-11-01", "Found 2026-11-01; wanted 2026-12-01, the first day, or later.")]
-    [InlineData("/log/review", "2026-13-41", "", "Found 2026-13-41; wanted a day such as 2026-11-26.")]
+    [InlineData("/log/review", "2026-13-41", "", "Found 2026-13-41; wanted a day such as 2026-11-26 or a time such as 2026-11-26T09:30.")]
     [InlineData("/log/review", "2027-01-01", "", "Found 2027-01-01 00:00; wanted before now, 2026-11-26 ")]
     public async Task Days_that_cannot_be_are_refused_at_their_field_and_stay_there(string path, string from, string to, string words)
     {

@@ -98,6 +98,25 @@ public sealed class LogHttpLawTests
         Assert.True(answer.StatusCode == HttpStatusCode.Created, await answer.Content.ReadAsStringAsync());
     }
 
+    [Theory]
+    [InlineData("from", "soon"), InlineData("to", "2026-13-41"), InlineData("to", "26")]
+    public async Task A_day_that_is_none_is_refused_by_name_and_a_last_day_is_contained(string field, string found)
+    {
+        await using ServedShop served = await ServedShop.OpenAsync();
+        foreach (string path in (string[])["/api/log", "/api/log/review", "/api/log/charts/Across"])
+        {
+            using HttpResponseMessage answer = await served.Client.GetAsync($"{path}?{field}={found}");
+            Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+            JsonElement fault = (await answer.Content.ReadFromJsonAsync<JsonElement>()).GetProperty("result").GetProperty("faults")[0];
+            Assert.Equal((field, found), (fault.GetProperty("field").GetString(), fault.GetProperty("found").GetString()));
+        }
+
+        JsonElement all = (await served.Client.GetFromJsonAsync<JsonElement>("/api/log?rows=1")).GetProperty("result");
+        string day = all.GetProperty("entries")[0].GetProperty("at").GetString()![..10];
+        JsonElement ofDay = (await served.Client.GetFromJsonAsync<JsonElement>($"/api/log?rows=1&from={day}&to={day}")).GetProperty("result");
+        Assert.True(ofDay.GetProperty("all").GetInt32() > 0);
+    }
+
     [Theory, InlineData("/api/log"), InlineData("/api/log/review"), InlineData("/api/log/charts/Across")]
     public async Task A_time_that_ends_before_it_begins_is_refused_by_name(string path)
     {

@@ -7,7 +7,7 @@ namespace Laydown.Plan.Week;
 internal sealed class WeekStopDesk(WeekStand stand, IReadOnlyList<WeekSpan> open)
 {
     // A search asks for the same stops again and again; beyond so many it begins anew.
-    private const int MostKept = 100_000;
+    private const int MostKept = 20_000;
     private const int DayMinutes = 1440;
 
     // The week counts minutes that pass, so that any day will do to count from.

@@ -9,8 +9,8 @@ namespace Laydown.Cli.Log;
 internal sealed class SpanOptions
 {
     private readonly Option<string?> press = new("--press") { Description = "One press only." };
-    private readonly Option<string?> from = new("--from") { Description = "From this day or time." };
-    private readonly Option<string?> to = new("--to") { Description = "Before this day or time." };
+    private readonly Option<string?> from = new("--from") { Description = "From this day or time, such as 2026-11-26 or 2026-11-26T09:30." };
+    private readonly Option<string?> to = new("--to") { Description = "To this day, which is contained, or before this time." };
 
     /// <summary>Adds them to a command and hands the part on to its work.</summary>
     public Command On(
@@ -21,17 +21,9 @@ internal sealed class SpanOptions
         command.Options.Add(to);
         command.SetAction((parsed, cancellation) => shared.InShopAsync(
             parsed,
-            (shop, answer) => !TryTime(parsed.GetValue(from), shop, out DateTimeOffset? start) || !TryTime(parsed.GetValue(to), shop, out DateTimeOffset? end)
-                ? Task.FromResult(answer.Fail(ExitCodes.BadUsage, "--from, --to: wanted a day such as 2026-11-26 or a time such as 2026-11-26T09:30+01:00.", []))
-                : LogSpans.Of(parsed.GetValue(press), start, end).Match(
-                    span => work(parsed, shop, answer, span, cancellation), faults => Task.FromResult(answer.Fail(ExitCodes.BadUsage, "Nothing is shown.", faults))),
+            (shop, answer) => LogSpans.Of(parsed.GetValue(press), parsed.GetValue(from), parsed.GetValue(to), shop.Catalogue).Match(
+                span => work(parsed, shop, answer, span, cancellation), faults => Task.FromResult(answer.Fail(ExitCodes.BadUsage, "Nothing is shown.", faults))),
             cancellation));
         return command;
-    }
-
-    private static bool TryTime(string? text, ShopServices shop, out DateTimeOffset? when)
-    {
-        when = ShopTimes.Read(text, shop.Catalogue);
-        return text is null || when is not null;
     }
 }

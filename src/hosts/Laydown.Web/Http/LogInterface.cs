@@ -22,7 +22,7 @@ public static class LogInterface
     }
 
     private static async Task<IResult> ListAsync(
-        LogKind? kind, string? run, string? press, DateTimeOffset? from, DateTimeOffset? to, string? after, int? rows, ShopServices shop, CancellationToken cancellation)
+        LogKind? kind, string? run, string? press, string? from, string? to, string? after, int? rows, ShopServices shop, CancellationToken cancellation)
     {
         if (shop.Log is not { } log)
             return Results.NotFound();
@@ -30,7 +30,7 @@ public static class LogInterface
             return Refused([new InputFault("log", null, "after", after, "what the page before gave as next")]);
         if (rows is < 1 or > LogWish.MostRows)
             return Refused([new InputFault("log", null, "rows", Invariant($"{rows}"), Invariant($"1 to {LogWish.MostRows}"))]);
-        Reading<LogSpan> span = LogSpans.Of(press, from, to);
+        Reading<LogSpan> span = LogSpans.Of(press, from, to, shop.Catalogue);
         if (!span.IsTaken)
             return Refused(span.Faults);
         LogPage page = await log.Read.PageAsync(new(kind, run, span.Value, LogCursor.Read(after), rows ?? 50), cancellation);
@@ -38,19 +38,20 @@ public static class LogInterface
     }
 
     private static async Task<IResult> ChartsAsync(
-        ChartedFigure of, string? press, string? patch, DateTimeOffset? from, DateTimeOffset? to, ShopServices shop, CancellationToken cancellation)
+        ChartedFigure of, string? press, string? patch, string? from, string? to, ShopServices shop, CancellationToken cancellation)
     {
         if (shop.Log is not { } log)
             return Results.NotFound();
-        Reading<LogSpan> span = LogSpans.Of(press, from, to);
+        Reading<LogSpan> span = LogSpans.Of(press, from, to, shop.Catalogue);
         return span.IsTaken ? ShopInterface.Answer("log-charts", await log.Charts.ShowAsync(of, span.Value, patch, cancellation)) : Refused(span.Faults);
     }
 
-    private static async Task<IResult> ReviewAsync(string? press, DateTimeOffset? from, DateTimeOffset? to, ShopServices shop, CancellationToken cancellation)
+    private static async Task<IResult> ReviewAsync(string? press, string? from, string? to, ShopServices shop, CancellationToken cancellation)
     {
         if (shop.Log is not { } log)
             return Results.NotFound();
-        return (await log.Review.ReviewAsync(new(press, from, to), cancellation)).Match(r => ShopInterface.Answer("log-review", r), Refused);
+        Reading<LogSpan> span = LogSpans.Of(press, from, to, shop.Catalogue);
+        return span.IsTaken ? (await log.Review.ReviewAsync(span.Value, cancellation)).Match(r => ShopInterface.Answer("log-review", r), Refused) : Refused(span.Faults);
     }
 
     private static async Task<IResult> KeepAsync(LogEntry entry, ShopServices shop, CancellationToken cancellation)
